@@ -1,0 +1,1 @@
+"""What a drawing says, as frozen values: sections, pieces, products, findings, reports."""

@@ -1,0 +1,56 @@
+"""Figures that findings are measured against, each with its source, and the drafting tolerances."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from types import MappingProxyType
+
+from enclosure_app.model.finding import Severity
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """One required figure (mm, or a plain ratio for slopes) and where it comes from."""
+
+    name: str
+    value: float
+    source: str
+    edition: str = ""
+    confirmed: bool = False
+
+    @property
+    def basis(self) -> str:
+        """Where the figure comes from, with a warning while nobody has confirmed it."""
+        text = f"{self.source}, {self.edition}" if self.edition else self.source
+        return text if self.confirmed else f"{text} (unconfirmed)"
+
+
+@dataclass(frozen=True, slots=True)
+class Tolerances:
+    """Drafting slop and settings of the check; lengths in mm, slopes as rise over run."""
+
+    touch: float = 2.0
+    lap_reach: float = 15.0
+    level: float = 1 / 48
+    driving_angle: float = 30.0  # degrees from the vertical at which rain still arrives
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """The rule book in force: figures by name, tolerances, and the severity of each rule."""
+
+    figures: Mapping[str, Limit]
+    tolerances: Tolerances = Tolerances()
+    severities: Mapping[str, Severity] = field(default_factory=lambda: MappingProxyType({}))
+    book: str = ""
+
+    def figure(self, name: str) -> Limit:
+        """Return the figure called `name`; a missing one is a bug in the rule book."""
+        return self.figures[name]
+
+    def overridden(self, figures: Mapping[str, float], source: str) -> "Limits":
+        """Return these limits with the project's own figures put in, naming their `source`."""
+        own = {
+            name: replace(self.figures[name], value=value, source=source, edition="", confirmed=True)
+            for name, value in figures.items()
+        }
+        return replace(self, figures=MappingProxyType({**self.figures, **own}))
