@@ -5,7 +5,7 @@ class EnclosureError(Exception):
     """The input cannot be used; the text says what is wrong, where, and how to mend it."""
 
 
-class SeveralErrors(EnclosureError):
+class ListedError(EnclosureError):
     """Several things are wrong with one input; `sentences` holds one for each."""
 
     def __init__(self, sentences: tuple[str, ...]) -> None:

@@ -50,7 +50,9 @@ class Limits:
     def overridden(self, figures: Mapping[str, float], source: str) -> "Limits":
         """Return these limits with the project's own figures put in, naming their `source`."""
         own = {
-            name: replace(self.figures[name], value=value, source=source, edition="", confirmed=True)
+            name: replace(
+                self.figures[name], value=value, source=source, edition="", confirmed=True
+            )
             for name, value in figures.items()
         }
         return replace(self, figures=MappingProxyType({**self.figures, **own}))

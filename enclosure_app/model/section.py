@@ -84,6 +84,7 @@ class Section:
     )
 
     def __post_init__(self) -> None:
+        """Index the pieces by name."""
         names = {piece.name: piece for piece in self.pieces}
         object.__setattr__(self, "by_name", MappingProxyType(names))
 
