@@ -1,1 +1,1 @@
-"""files."""
+"""What comes in and is kept: DXF drawings, layer maps, the catalogue of products, rule books."""
