@@ -1,0 +1,371 @@
+"""The command line: reads what was typed, walks the road, writes what came out.
+
+The road is ``read -> check -> show or write``. Everything heavy (the DXF reader, the checker, Qt)
+is imported inside the command that needs it, so that ``--help`` answers at once.
+"""
+
+import os
+import sys
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import replace
+from datetime import datetime
+from difflib import get_close_matches
+from math import isfinite
+from pathlib import Path
+from types import MappingProxyType
+from typing import TYPE_CHECKING, TypedDict, TypeVar, Unpack
+
+import click
+
+from enclosure_app import __version__
+from enclosure_app.errors import EnclosureError, ListedError
+from enclosure_app.reports.terminal import say, takes_colour, text_width, with_progress
+
+if TYPE_CHECKING:
+    from enclosure_app.files.layer_map import LayerMap
+    from enclosure_app.model.limits import Limits
+    from enclosure_app.model.report import DrawingResult
+
+NOTHING_WRONG, FAULTS, UNUSABLE = 0, 1, 2
+STOPPED = 130  # what shells report for a program that was stopped from the keyboard
+
+_PROGRAM = "enclosure-app"
+_LEVELS = ("fault", "doubt", "remark", "off")
+_FILE = click.Path(path_type=Path)
+_Point = tuple[float, float]
+_Command = TypeVar("_Command", bound=Callable[..., object])
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command line and return its exit status; no error leaves as a traceback."""
+    try:
+        with _own_faults_in_words("This command"):
+            return int(_commands.main(arguments, prog_name=_PROGRAM, standalone_mode=False) or 0)
+    except EnclosureError as error:
+        _complain(error)
+    except click.ClickException as error:
+        say(_usage_sentence(error), sys.stderr)
+    except (click.Abort, KeyboardInterrupt):
+        say("Stopped.", sys.stderr)
+        return STOPPED
+    return UNUSABLE
+
+
+class _Commands(click.Group):
+    """The commands; a first word that is no command is a file to open in the window."""
+
+    def resolve_command(
+        self, ctx: click.Context, args: list[str]
+    ) -> tuple[str | None, click.Command | None, list[str]]:
+        """Return the command for the first word, or the window for a file."""
+        word = args[0]
+        if word in self.commands or word.startswith("-"):
+            return super().resolve_command(ctx, args)
+        if not Path(word).suffix and not Path(word).exists():
+            names = ", ".join(sorted(self.commands))
+            raise click.UsageError(f"{word} is neither a file nor a command ({names}).", ctx)
+        return "window", _window, args
+
+
+@click.group(
+    cls=_Commands,
+    invoke_without_command=True,
+    context_settings={"help_option_names": ["-h", "--help"]},
+)
+@click.version_option(__version__, prog_name=_PROGRAM, message="%(prog)s %(version)s")
+@click.pass_context
+def _commands(context: click.Context) -> int:
+    """Check building sections for continuity of the water, air, vapour and heat layers.
+
+    Without a command, or with a FILE alone, the window opens.
+
+    Exit status: 0 nothing at fault level, 1 faults found, 2 the input cannot be used.
+    """
+    return NOTHING_WRONG if context.invoked_subcommand else _open_window()
+
+
+@click.command("window")
+@click.argument("file", type=_FILE)
+def _window(file: Path) -> int:  # noqa: ARG001  the window will open it
+    """Open the window on a drawing."""
+    return _open_window()
+
+
+def _open_window() -> int:
+    raise EnclosureError(
+        "The window is not part of this version: check a drawing with `enclosure-app check FILE`, "
+        "or write its marked-up sheet with `enclosure-app sheet FILE -o OUT.pdf`."
+    )
+
+
+class _Asked(TypedDict):
+    """What the reading options say, as typed."""
+
+    layers: Path | None
+    units: str | None
+    inside: tuple[_Point, ...]
+    outside: tuple[_Point, ...]
+    all_layers: bool
+    layout: str | None
+    plan: bool
+    book: str | None
+    severity: tuple[tuple[str, str], ...]
+
+
+class _SheetAsked(_Asked):
+    """What the options of the sheet say as well."""
+
+    paper: str
+    scale: str | None
+    project: str
+    revision: str
+    who: str
+    day: datetime | None
+
+
+def _points(
+    _context: click.Context, _option: click.Parameter, typed: tuple[str, ...]
+) -> tuple[_Point, ...]:
+    """Read points typed as X,Y."""
+    return tuple(_point(text) for text in typed)
+
+
+def _point(text: str) -> _Point:
+    try:
+        x, y = (float(number) for number in text.split(","))
+    except ValueError:
+        x = y = float("nan")
+    if not (isfinite(x) and isfinite(y)):
+        raise click.BadParameter(f"{text} is not a point; type two numbers as in 120,35.5.")
+    return x, y
+
+
+def _levels(
+    _context: click.Context, _option: click.Parameter, typed: tuple[str, ...]
+) -> tuple[tuple[str, str], ...]:
+    """Read severities typed as RULE=LEVEL."""
+    pairs = tuple((rule, level) for rule, _, level in (text.partition("=") for text in typed))
+    for text, (_, level) in zip(typed, pairs, strict=True):
+        if level not in _LEVELS:
+            raise click.BadParameter(
+                f"{text} sets no level; type it as in gap=doubt, with one of {', '.join(_LEVELS)}."
+            )
+    return pairs
+
+
+_READING = (
+    click.option("--layers", type=_FILE, metavar="MAP", help="Layer map: what DXF layers mean."),
+    click.option(
+        "--units",
+        type=click.Choice(["mm", "cm", "m", "in", "ft"]),
+        help="Units of a drawing that does not say, or says it wrongly.",
+    ),
+    click.option(
+        "--inside",
+        callback=_points,
+        metavar="X,Y",
+        multiple=True,
+        help="A point inside, in the drawing's own units; may be repeated.",
+    ),
+    click.option(
+        "--outside",
+        callback=_points,
+        metavar="X,Y",
+        multiple=True,
+        help="A point outside, in the drawing's own units; may be repeated.",
+    ),
+    click.option("--all-layers", is_flag=True, help="Read layers that are switched off too."),
+    click.option("--layout", metavar="NAME", help="Read this layout instead of the model."),
+    click.option("--plan", is_flag=True, help="The drawing is a plan: nothing runs downhill."),
+    click.option("--book", metavar="NAME", help="Rule book that the required figures come from."),
+    click.option(
+        "--severity",
+        callback=_levels,
+        metavar="RULE=LEVEL",
+        multiple=True,
+        help="How loud a rule is: fault, doubt, remark or off; may be repeated.",
+    ),
+)
+
+
+def _reading_options(command: _Command) -> _Command:
+    for option in reversed(_READING):
+        command = option(command)
+    return command
+
+
+@_commands.command("check")
+@click.argument("files", type=_FILE, nargs=-1, required=True, metavar="FILE...")
+@click.option(
+    "--json",
+    "json_path",
+    type=_FILE,
+    metavar="PATH",
+    help="Write the report as JSON as well; - writes JSON to standard output and nothing else.",
+)
+@_reading_options
+def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Asked]) -> int:
+    """Check drawings and report what was found, in walking order."""
+    from enclosure_app.model.report import Report
+    from enclosure_app.reports.json_report import json_text, write_json
+    from enclosure_app.reports.text_report import write_text
+
+    _keep_inputs(json_path, files)
+    check_file = _checker(asked)
+    results = []
+    for file in with_progress(files, "Checking"):
+        try:
+            with _own_faults_in_words(str(file)):
+                results.append(check_file(file))
+        except EnclosureError as error:
+            _complain(error, file)
+    report = Report(tuple(results))
+    if results and str(json_path) == "-":
+        say(json_text(report), sys.stdout)
+    elif results:
+        colour = takes_colour(sys.stdout)
+        say(write_text(report, width=text_width(), colour=colour), sys.stdout)
+        if json_path:
+            write_json(json_path, report)
+    return UNUSABLE if len(results) < len(files) else _status(results)
+
+
+@_commands.command("sheet")
+@click.argument("file", type=_FILE)
+@click.option("-o", "--output", type=_FILE, required=True, metavar="PDF", help="File to write.")
+@click.option("--paper", default="A3", show_default=True, help="Paper size.")
+@click.option("--scale", metavar="1:N", help="Scale; without it, the largest usual one that fits.")
+@click.option("--project", default="", help="Project, for the title block.")
+@click.option("--revision", default="", help="Revision, for the title block.")
+@click.option("--who", default="", help="Who issues the sheet, for the title block.")
+@click.option(
+    "--date", "day", type=click.DateTime(["%Y-%m-%d"]), help="Date of issue; else today."
+)
+@_reading_options
+def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
+    """Check a drawing and write its marked-up sheet as a PDF."""
+    from enclosure_app.reports.pdf_report import SheetJob, write_sheets
+
+    _keep_inputs(output, (file,))
+    result = _checker(asked)(file)
+    job = SheetJob(
+        paper=asked["paper"],
+        scale=asked["scale"],
+        project=asked["project"],
+        revision=asked["revision"],
+        who=asked["who"],
+        date=f"{asked['day'] or datetime.now().astimezone():%Y-%m-%d}",
+    )
+    write_sheets(output, (result,), job)
+    say(f"{output} is written; `{_PROGRAM} check {file}` says the same in words.", sys.stdout)
+    return _status((result,))
+
+
+@_commands.command("explain")
+@click.argument("rule", required=False)
+def _explain(rule: str | None) -> int:
+    """Explain a RULE: what it finds, why it matters, what to draw; without RULE, list them."""
+    from enclosure_app.rules import RULES
+    from enclosure_app.rules.rule import page
+
+    if rule is None:
+        wide = max(len(known.name) for known in RULES)
+        lines = [f"{known.name:{wide}}  {page(known).splitlines()[0]}" for known in RULES]
+        say("\n".join(lines), sys.stdout)
+        return NOTHING_WRONG
+    pages = {known.name: known for known in RULES}
+    _must_be_rule(rule, pages)
+    say(page(pages[rule]), sys.stdout)
+    return NOTHING_WRONG
+
+
+def _checker(asked: _Asked) -> Callable[[Path], "DrawingResult"]:
+    """Return what reads and checks one file as asked for; a layer map is read only once."""
+    from enclosure_app.checker import check_drawing
+    from enclosure_app.files.layer_map import load_layer_map
+    from enclosure_app.files.reading import ReadOptions, read_drawing
+    from enclosure_app.model.drawing import Units
+
+    layer_map = load_layer_map(asked["layers"]) if asked["layers"] else None
+    options = ReadOptions(
+        layer_map=layer_map,
+        units=Units(asked["units"]) if asked["units"] else None,
+        inside=asked["inside"],
+        outside=asked["outside"],
+        all_layers=asked["all_layers"],
+        layout=asked["layout"],
+        plan=asked["plan"],
+    )
+    limits = _limits(asked, layer_map)
+    return lambda file: check_drawing(read_drawing(file, options), limits)
+
+
+def _limits(asked: _Asked, layer_map: "LayerMap | None") -> "Limits":
+    """Return the rule book; the layer map goes over it, and what was typed over both."""
+    from enclosure_app.files.rule_book import load_limits
+    from enclosure_app.model.finding import Severity
+    from enclosure_app.rules import RULES
+
+    typed = {rule: Severity(level) for rule, level in asked["severity"]}
+    for rule in typed:
+        _must_be_rule(rule, [known.name for known in RULES])
+    if layer_map is None:
+        limits = load_limits(asked["book"])
+    else:
+        limits = load_limits(asked["book"] or layer_map.book)
+        limits = limits.overridden(layer_map.limits, f"layer map {asked['layers']}")
+        typed = {**layer_map.severities, **typed}
+    return replace(limits, severities=MappingProxyType({**limits.severities, **typed}))
+
+
+def _must_be_rule(name: str, known: Iterable[str]) -> None:
+    names = list(known)
+    if name not in names:
+        near = get_close_matches(name, names, n=1)
+        mend = f"did you mean {near[0]}?" if near else f"the rules are {', '.join(names)}."
+        raise EnclosureError(f"No rule is called {name}; {mend}")
+
+
+def _keep_inputs(output: Path | None, inputs: Iterable[Path]) -> None:
+    """Refuse to write over a drawing that is to be read."""
+    if output and output.exists() and any(f.exists() and f.samefile(output) for f in inputs):
+        raise EnclosureError(
+            f"{output} is the drawing itself; name another file to write to, so that it is kept."
+        )
+
+
+def _status(results: Iterable["DrawingResult"]) -> int:
+    found = (f for result in results for section in result.sections for f in section.findings)
+    return FAULTS if any(finding.severity == "fault" for finding in found) else NOTHING_WRONG
+
+
+def _complain(error: EnclosureError, file: Path | None = None) -> None:
+    """Say on standard error what is wrong; every sentence names the file."""
+    sentences = error.sentences if isinstance(error, ListedError) else (str(error),)
+    for sentence in sentences:
+        named = file is None or file.name in sentence
+        say(sentence if named else f"{file}: {sentence}", sys.stderr)
+
+
+def _usage_sentence(error: click.ClickException) -> str:
+    context = error.ctx if isinstance(error, click.UsageError) else None
+    command = context.command_path if context else _PROGRAM
+    sentence = " ".join(error.format_message().split())
+    return f"{sentence} Type `{command} --help` to see what can be typed."
+
+
+@contextmanager
+def _own_faults_in_words(subject: str) -> Iterator[None]:
+    """Turn a fault of the program itself into a sentence that owns up to it."""
+    try:
+        yield
+    except (EnclosureError, click.ClickException, click.Abort, click.exceptions.Exit):
+        raise
+    except Exception as error:
+        if os.environ.get("ENCLOSURE_TRACEBACK"):
+            raise
+        raise EnclosureError(
+            f"{subject}: the program itself failed ({type(error).__name__}: {error}); that is "
+            "its fault and not the drawing's, so please send the drawing to its developers."
+        ) from error

@@ -1,0 +1,193 @@
+"""The report as text, for a terminal, a file or a letter.
+
+It answers in this order: how each control layer runs, then every finding in walking order with
+its place, what was measured against what is required, and what to do, then the sum. Nothing is
+said by colour alone: the severity and the control are always written out.
+"""
+
+import textwrap
+import unicodedata
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+import click
+
+from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
+from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.product import Control
+from enclosure_app.model.report import DrawingResult, LayerResult, Report, SectionResult, Verdict
+from enclosure_app.reports.lengths import coordinate, length
+
+CAUTION = (
+    "Caution: this check is an aid. Local codes, the makers' instructions and licensed practice "
+    "decide. Figures marked (unconfirmed) have not been compared with their source by anyone "
+    "here. Look at work at height only with protection against falls."
+)
+_NOTES_SHOWN = 8
+_HUES = {
+    Control.WATER: "blue",
+    Control.AIR: "red",
+    Control.VAPOUR: "green",
+    Control.HEAT: "yellow",
+}
+
+
+def write_text(report: Report, *, width: int, colour: bool) -> str:
+    """Return the report as lines no longer than `width` characters, ending in a line break.
+
+    A single word that is longer than the line (a file's path) is left whole, so that it can be
+    copied. With `colour` the text carries terminal colours.
+    """
+    page = _Page(width, colour)
+    lines: list[str] = []
+    for drawing in report.drawings:
+        lines += [*_drawing(page, drawing), ""]
+    lines += _sum(page, report)
+    lines += ["", *page.wrapped(CAUTION, "")]
+    return "\n".join(lines) + "\n"
+
+
+@dataclass(frozen=True, slots=True)
+class _Page:
+    """Wraps and styles lines; wraps first, because styles have no width."""
+
+    width: int
+    colour: bool
+
+    def styled(self, text: str, **style: bool | str) -> str:
+        return click.style(text, **style) if self.colour else text  # type: ignore[arg-type]
+
+    def wrapped(self, text: str, first: str, rest: str | None = None) -> list[str]:
+        return textwrap.wrap(
+            _printable(text),
+            self.width,
+            initial_indent=first,
+            subsequent_indent=first if rest is None else rest,
+            break_long_words=False,
+            break_on_hyphens=False,
+        )
+
+
+def _printable(text: str) -> str:
+    """Return `text` without control characters, which a layer's name may bring along."""
+    return "".join(
+        " " if unicodedata.category(character) == "Cc" else character for character in text
+    )
+
+
+def _drawing(page: _Page, result: DrawingResult) -> Iterator[str]:
+    drawing = result.drawing
+    yield page.styled(_printable(drawing.file), bold=True)
+    yield from page.wrapped(_about(drawing), "  ")
+    yield from _notes(page, drawing.notes)
+    number = 0
+    for section in result.sections:
+        yield ""
+        yield page.styled(f"  {_printable(section.section.name)}", bold=True)
+        yield from _layers(page, section, drawing.units)
+        for finding in section.findings:
+            number += 1
+            yield ""
+            yield from _finding(page, number, finding, drawing.units)
+
+
+def _about(drawing: Drawing) -> str:
+    named = {
+        Units.MM: "millimetres",
+        Units.CM: "centimetres",
+        Units.M: "metres",
+        Units.IN: "inches",
+        Units.FT: "feet",
+    }
+    title = f"{drawing.title}, " if drawing.title else ""
+    return f"{title}drawn in {named[drawing.units]}"
+
+
+def _notes(page: _Page, notes: Sequence[Note]) -> Iterator[str]:
+    for level in NoteLevel:
+        texts = [note.text for note in notes if note.level is level]
+        for text in texts[:_NOTES_SHOWN]:
+            yield from page.wrapped(f"{level.value}: {text}", "  ", "    ")
+        if len(texts) > _NOTES_SHOWN:
+            more = len(texts) - _NOTES_SHOWN
+            yield f"  {level.value}: {more} more, all in the JSON report"
+
+
+def _layers(page: _Page, section: SectionResult, units: Units) -> Iterator[str]:
+    wide = max(len(control.value) for control in Control)
+    for control in Control:
+        if control in section.layers:
+            said = _verdict(section.layers[control], units)
+            lines = page.wrapped(said, " " * (wide + 6))
+            name = page.styled(control.value.ljust(wide), fg=_HUES[control])
+            yield f"    {name}  {lines[0].lstrip()}"
+            yield from lines[1:]
+
+
+def _verdict(layer: LayerResult, units: Units) -> str:
+    """Say how a layer runs, and why where it is not simply continuous."""
+    parts = [layer.verdict.value]
+    widths = [lift.width for lift in layer.lifts]
+    if layer.verdict is Verdict.BROKEN and widths:
+        parts.append(f"{_counted(len(widths), 'gap')}, largest {length(max(widths), units)}")
+        if layer.opening is not None:
+            parts.append(f"widest way in {length(layer.opening, units)}")
+    if layer.why:
+        parts.append(layer.why)
+    return f"{parts[0]}: {'; '.join(parts[1:])}" if parts[1:] else parts[0]
+
+
+def _finding(page: _Page, number: int, finding: Finding, units: Units) -> Iterator[str]:
+    heads = {
+        Severity.FAULT: page.styled("FAULT", reverse=True, bold=True),
+        Severity.DOUBT: page.styled("DOUBT", bold=True),
+    }
+    word = heads.get(finding.severity, finding.severity.value.upper())
+    control = f" ({finding.control.value})" if finding.control else ""
+    x, y = (coordinate(value, units) for value in finding.at)
+    yield f"  {number:>3}  {word}  {finding.rule}{control} at {x}, {y} {units.value}"
+    for text in _sentences(finding, units):
+        yield from page.wrapped(text, " " * 7)
+
+
+def _sentences(finding: Finding, units: Units) -> Iterator[str]:
+    yield finding.message
+    if finding.measured is not None:
+        against = (
+            f", required {length(finding.required, units)}" if finding.required is not None else ""
+        )
+        yield f"Measured {length(finding.measured, units)}{against}."
+    if finding.advice:
+        yield f"To do: {finding.advice}"
+    if finding.basis:
+        yield f"Figure from: {finding.basis}"
+
+
+def _sum(page: _Page, report: Report) -> Iterator[str]:
+    found = Counter(finding.severity for finding in report.findings)
+    words = [
+        _counted(found[severity], severity.value)
+        for severity in (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
+    ]
+    drawings = _counted(len(report.drawings), "drawing")
+    total = f"{_listed(words)} in {drawings}." if found else f"Nothing found in {drawings}."
+    yield from (page.styled(line, bold=True) for line in page.wrapped(total, ""))
+    verdicts = Counter(
+        layer.verdict
+        for drawing in report.drawings
+        for section in drawing.sections
+        for layer in section.layers.values()
+    )
+    counts = [f"{verdicts[verdict]} {verdict.value}" for verdict in Verdict if verdicts[verdict]]
+    yield from page.wrapped(f"Layers: {_listed(counts) or 'none'}.", "")
+
+
+def _counted(count: int, word: str) -> str:
+    return f"{count or 'no'} {word}{'' if count == 1 else 's'}"
+
+
+def _listed(words: Iterable[str]) -> str:
+    *most, last = list(words) or [""]
+    text = f"{', '.join(most)} and {last}" if most else last
+    return text[:1].upper() + text[1:]

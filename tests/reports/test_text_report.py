@@ -1,0 +1,180 @@
+"""The text report: how layers run, findings in walking order, lengths in the drawing's units."""
+
+import dataclasses
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
+from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.product import Control
+from enclosure_app.model.report import (
+    DrawingResult,
+    LayerResult,
+    Lift,
+    Report,
+    Run,
+    SectionResult,
+    Verdict,
+)
+from enclosure_app.model.section import Section
+from enclosure_app.reports.text_report import CAUTION, write_text
+
+FRAME = ((0.0, 0.0), (500.0, 0.0), (500.0, 900.0), (0.0, 900.0))
+GAP = Finding(
+    key="gap:2F.end+31.start",
+    rule="gap",
+    control=Control.AIR,
+    severity=Severity.FAULT,
+    at=(1270.0, 2540.0),
+    pieces=("2F", "31"),
+    message="Wall sheet stops short of the slab at the sill.",
+    advice="Carry the sheet down and tape it to the slab.",
+    measured=30.1625,
+    required=0.0,
+)
+SHORT = Finding(
+    key="short-lap:31+40",
+    rule="short-lap",
+    control=Control.WATER,
+    severity=Severity.DOUBT,
+    at=(0.0, 0.0),
+    pieces=("31", "40"),
+    message="Sheets lap too little at the foot of the wall.",
+    advice="Lap the sheets by 6 inches.",
+    measured=101.6,
+    required=152.4,
+    basis="A rule book, 2021 (unconfirmed)",
+)
+LAYERS = (
+    LayerResult(Control.WATER, Verdict.CONTINUOUS, walk=(Run("31", ((0, 0), (1, 0))),)),
+    LayerResult(
+        Control.AIR,
+        Verdict.BROKEN,
+        walk=(Lift("2F", "31", (0, 0), (0, 30.1625)), Lift("31", "9", (5, 5), (5, 17.7))),
+        bottleneck=30.1625,
+        opening=30.1625,
+    ),
+    LayerResult(Control.VAPOUR, Verdict.UNSURE, why="no text says which side is inside"),
+    LayerResult(Control.HEAT, Verdict.ABSENT),
+)
+
+
+def report(units: Units = Units.IN, findings: tuple[Finding, ...] = (GAP, SHORT)) -> Report:
+    section = Section("Eave", FRAME, (), {})
+    result = SectionResult(section, {layer.control: layer for layer in LAYERS}, findings=findings)
+    notes = (Note(NoteLevel.GUESSED, "Layer MEMB taken for a wall sheet."),)
+    drawing = Drawing("site/eave.dxf", units, (section,), notes, title="House at the lake")
+    return Report((DrawingResult(drawing, (result,)),))
+
+
+def test_the_whole_report_in_inches() -> None:
+    assert write_text(report(), width=80, colour=False) == (
+        """\
+site/eave.dxf
+  House at the lake, drawn in inches
+  guessed: Layer MEMB taken for a wall sheet.
+
+  Eave
+    water   continuous
+    air     broken: 2 gaps, largest 1 3/16"; widest way in 1 3/16"
+    vapour  unsure: no text says which side is inside
+    heat    absent
+
+    1  FAULT  gap (air) at 50, 100 in
+       Wall sheet stops short of the slab at the sill.
+       Measured 1 3/16", required 0".
+       To do: Carry the sheet down and tape it to the slab.
+
+    2  DOUBT  short-lap (water) at 0, 0 in
+       Sheets lap too little at the foot of the wall.
+       Measured 4", required 6".
+       To do: Lap the sheets by 6 inches.
+       Figure from: A rule book, 2021 (unconfirmed)
+
+1 fault, 1 doubt and no remarks in 1 drawing.
+Layers: 1 continuous, 1 broken, 1 unsure and 1 absent.
+
+Caution: this check is an aid. Local codes, the makers' instructions and
+licensed practice decide. Figures marked (unconfirmed) have not been compared
+with their source by anyone here. Look at work at height only with protection
+against falls.
+"""
+    )
+
+
+def test_a_metric_drawing_reads_in_millimetres_and_its_own_coordinates() -> None:
+    text = write_text(report(Units.M), width=80, colour=False)
+    assert "drawn in metres" in text
+    assert "gap (air) at 1.27, 2.54 m\n" in text
+    assert "Measured 30.2 mm, required 0 mm." in text
+
+
+def test_a_finding_that_measures_nothing_gives_no_figures() -> None:
+    cycle = dataclasses.replace(GAP, rule="lap-cycle", control=None, measured=None, required=None)
+    text = write_text(report(findings=(cycle,)), width=80, colour=False)
+    assert "FAULT  lap-cycle at 50, 100 in" in text
+    assert "Measured" not in text
+
+
+def test_nothing_found_is_said() -> None:
+    text = write_text(report(findings=()), width=80, colour=False)
+    assert "\nNothing found in 1 drawing.\n" in text
+
+
+def test_numbers_start_again_with_each_drawing() -> None:
+    """A sheet shows one drawing, and its flags carry the same numbers."""
+    two = Report(report().drawings * 2)
+    text = write_text(two, width=80, colour=False)
+    assert re.findall(r"^ +(\d+)  [A-Z]+  ", text, re.MULTILINE) == ["1", "2", "1", "2"]
+    assert text.count(CAUTION[:30]) == 1
+
+
+def test_many_notes_are_cut_short_and_counted() -> None:
+    (drawing,) = report().drawings
+    notes = tuple(Note(NoteLevel.IGNORED, f"Layer L{i} is linework.") for i in range(5000))
+    many = dataclasses.replace(drawing.drawing, notes=notes)
+    text = write_text(
+        Report((dataclasses.replace(drawing, drawing=many),)), width=80, colour=False
+    )
+    assert (
+        "  ignored: Layer L7 is linework.\n  ignored: 4992 more, all in the JSON report\n" in text
+    )
+    assert "Layer L8 " not in text
+
+
+def test_colour_changes_no_word() -> None:
+    coloured = write_text(report(), width=80, colour=True)
+    assert "\x1b[" in coloured
+    plain = re.sub(r"\x1b\[[0-9;]*m", "", coloured)
+    assert plain == write_text(report(), width=80, colour=False)
+
+
+@pytest.mark.parametrize("width", [60, 80, 120])
+def test_every_width_is_kept_and_nothing_is_lost(width: int) -> None:
+    text = write_text(report(), width=width, colour=False)
+    assert max(len(line) for line in text.splitlines()) <= width
+    assert text.split() == write_text(report(), width=500, colour=False).split()
+
+
+@given(
+    st.text(st.characters(codec="ascii", exclude_categories=["Cc"]), min_size=1, max_size=300),
+    st.integers(40, 120),
+)
+def test_no_message_outgrows_the_line_unless_one_word_does(message: str, width: int) -> None:
+    told = dataclasses.replace(GAP, message=message)
+    text = write_text(report(findings=(told,)), width=width, colour=False)
+    for line in text.splitlines():
+        assert len(line) <= width or len(line.split()) == 1
+
+
+def test_plain_text_needs_nothing_but_ascii() -> None:
+    assert write_text(report(), width=80, colour=False).isascii()
+
+
+def test_a_name_cannot_play_with_the_terminal() -> None:
+    told = dataclasses.replace(GAP, message="Layer \x1b[2JMEMB\x07 stops.")
+    text = write_text(report(findings=(told,)), width=80, colour=False)
+    assert "Layer [2JMEMB stops." in text
