@@ -60,7 +60,7 @@ class _Page:
 
     def wrapped(self, text: str, first: str, rest: str | None = None) -> list[str]:
         return textwrap.wrap(
-            _printable(text),
+            " ".join(_printable(text).split()),
             self.width,
             initial_indent=first,
             subsequent_indent=first if rest is None else rest,
