@@ -9,13 +9,18 @@ from enclosure_app.model.finding import Severity
 
 @dataclass(frozen=True, slots=True)
 class Limit:
-    """One required figure (mm, or a plain ratio for slopes) and where it comes from."""
+    """One required figure and where it comes from.
+
+    `unit` is ``"mm"``, ``"slope"`` (rise over run) or ``"setting"`` (1 for yes, 0 for no).
+    """
 
     name: str
     value: float
     source: str
     edition: str = ""
     confirmed: bool = False
+    unit: str = "mm"
+    note: str = ""
 
     @property
     def basis(self) -> str:
