@@ -310,10 +310,9 @@ def _limits(asked: _Asked, layer_map: "LayerMap | None") -> "Limits":
     typed = {rule: Severity(level) for rule, level in asked["severity"]}
     for rule in typed:
         _must_be_rule(rule, [known.name for known in RULES])
-    if layer_map is None:
-        limits = load_limits(asked["book"])
-    else:
-        limits = load_limits(asked["book"] or layer_map.book)
+    book = asked["book"] or (layer_map.book if layer_map else "")
+    limits = load_limits(book) if book else load_limits()
+    if layer_map:
         limits = limits.overridden(layer_map.limits, f"layer map {asked['layers']}")
         typed = {**layer_map.severities, **typed}
     return replace(limits, severities=MappingProxyType({**limits.severities, **typed}))

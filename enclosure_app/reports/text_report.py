@@ -5,6 +5,7 @@ its place, what was measured against what is required, and what to do, then the 
 said by colour alone: the severity and the control are always written out.
 """
 
+import re
 import textwrap
 import unicodedata
 from collections import Counter
@@ -13,11 +14,11 @@ from dataclasses import dataclass
 
 import click
 
+from enclosure_app.drawing.lengths import format_length
 from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import DrawingResult, LayerResult, Report, SectionResult, Verdict
-from enclosure_app.reports.lengths import coordinate, length
 
 CAUTION = (
     "Caution: this check is an aid. Local codes, the makers' instructions and licensed practice "
@@ -25,6 +26,7 @@ CAUTION = (
     "here. Look at work at height only with protection against falls."
 )
 _NOTES_SHOWN = 8
+_DECIMALS = {Units.MM: 1, Units.CM: 2, Units.M: 4, Units.IN: 3, Units.FT: 4}
 _HUES = {
     Control.WATER: "blue",
     Control.AIR: "red",
@@ -60,7 +62,7 @@ class _Page:
 
     def wrapped(self, text: str, first: str, rest: str | None = None) -> list[str]:
         return textwrap.wrap(
-            " ".join(_printable(text).split()),
+            re.sub(" +", " ", _printable(text)),
             self.width,
             initial_indent=first,
             subsequent_indent=first if rest is None else rest,
@@ -130,9 +132,11 @@ def _verdict(layer: LayerResult, units: Units) -> str:
     parts = [layer.verdict.value]
     widths = [lift.width for lift in layer.lifts]
     if layer.verdict is Verdict.BROKEN and widths:
-        parts.append(f"{_counted(len(widths), 'gap')}, largest {length(max(widths), units)}")
+        parts.append(
+            f"{_counted(len(widths), 'gap')}, largest {format_length(max(widths), units)}"
+        )
         if layer.opening is not None:
-            parts.append(f"widest way in {length(layer.opening, units)}")
+            parts.append(f"widest way in {format_length(layer.opening, units)}")
     if layer.why:
         parts.append(layer.why)
     return f"{parts[0]}: {'; '.join(parts[1:])}" if parts[1:] else parts[0]
@@ -145,19 +149,27 @@ def _finding(page: _Page, number: int, finding: Finding, units: Units) -> Iterat
     }
     word = heads.get(finding.severity, finding.severity.value.upper())
     control = f" ({finding.control.value})" if finding.control else ""
-    x, y = (coordinate(value, units) for value in finding.at)
+    x, y = (_coordinate(value, units) for value in finding.at)
     yield f"  {number:>3}  {word}  {finding.rule}{control} at {x}, {y} {units.value}"
     for text in _sentences(finding, units):
         yield from page.wrapped(text, " " * 7)
+
+
+def _coordinate(mm: float, units: Units) -> str:
+    """Return one coordinate as the program that drew it shows it."""
+    text = f"{mm / units.in_mm:.{_DECIMALS[units]}f}".rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
 
 
 def _sentences(finding: Finding, units: Units) -> Iterator[str]:
     yield finding.message
     if finding.measured is not None:
         against = (
-            f", required {length(finding.required, units)}" if finding.required is not None else ""
+            f", required {format_length(finding.required, units)}"
+            if finding.required is not None
+            else ""
         )
-        yield f"Measured {length(finding.measured, units)}{against}."
+        yield f"Measured {format_length(finding.measured, units)}{against}."
     if finding.advice:
         yield f"To do: {finding.advice}"
     if finding.basis:

@@ -109,7 +109,29 @@ def test_a_metric_drawing_reads_in_millimetres_and_its_own_coordinates() -> None
     text = write_text(report(Units.M), width=80, colour=False)
     assert "drawn in metres" in text
     assert "gap (air) at 1.27, 2.54 m\n" in text
-    assert "Measured 30.2 mm, required 0 mm." in text
+    assert "Measured 0.030 m, required 0.000 m." in text
+
+
+@pytest.mark.parametrize(
+    ("mm", "units", "words"),
+    [
+        (1200.0, Units.MM, "1200, 0 mm"),
+        (-0.001, Units.MM, "0, 0 mm"),
+        (12.34, Units.CM, "1.23, 0 cm"),
+        (30.48, Units.IN, "1.2, 0 in"),
+        (-304800.0, Units.IN, "-12000, 0 in"),
+        (152.4, Units.FT, "0.5, 0 ft"),
+    ],
+)
+def test_a_place_is_what_the_drawing_itself_says(mm: float, units: Units, words: str) -> None:
+    there = dataclasses.replace(GAP, at=(mm, 0.0))
+    assert f" at {words}\n" in write_text(report(units, findings=(there,)), width=80, colour=False)
+
+
+def test_thousands_stay_together_at_the_end_of_a_line() -> None:
+    far = dataclasses.replace(GAP, measured=12345.0)
+    text = write_text(report(Units.MM, findings=(far,)), width=80, colour=False)
+    assert "Measured 12\u202f345 mm" in text
 
 
 def test_a_finding_that_measures_nothing_gives_no_figures() -> None:
