@@ -6,6 +6,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 Point = tuple[float, float]
+Solid = BaseGeometry
 
 
 def line_solid(

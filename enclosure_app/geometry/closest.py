@@ -1,0 +1,84 @@
+"""Nearest points between many pairs of straight segments, and which pairs may be near at all."""
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+
+from enclosure_app.geometry.rims import Floats, Ints, Rims
+
+
+@dataclass(frozen=True, slots=True)
+class Chords:
+    """The shortest straight ways between pairs of segments.
+
+    `a`, `b` (k,) segment numbers; `at_a`, `at_b` (k, 2) mm; `length` (k,) mm, 0 at a crossing.
+    """
+
+    a: Ints
+    b: Ints
+    at_a: Floats
+    at_b: Floats
+    length: Floats
+
+    def take(self, which: Ints | NDArray[np.bool_]) -> "Chords":
+        """Return only the chords picked by a mask or an index."""
+        return Chords(
+            self.a[which],
+            self.b[which],
+            self.at_a[which],
+            self.at_b[which],
+            self.length[which],
+        )
+
+
+def near_pairs(rims: Rims, reach: float) -> tuple[Ints, Ints]:
+    """Return the pairs of segments (a < b) whose extents come within `reach` mm of each other.
+
+    The pairs are candidates: extents are compared, since the caller measures the chords anyway.
+    """
+    low = np.minimum(rims.start, rims.end) - reach
+    high = np.maximum(rims.start, rims.end) + reach
+    widened = np.asarray(shapely.linestrings(np.stack([low, high], axis=1)), dtype=object)
+    a, b = shapely.STRtree(rims.lines).query(widened)
+    upper = a < b
+    return a[upper], b[upper]
+
+
+def chords_between(rims: Rims, a: Ints, b: Ints) -> Chords:
+    """Return every shortest vertex-to-segment chord of the segment pairs, four for each pair.
+
+    A crossing pair gives chords of length 0 at the crossing instead. All four are given because
+    two chords of one pair may pass on different sides of a mark.
+    """
+    p, q, r, s = rims.start[a], rims.end[a], rims.start[b], rims.end[b]
+    on_b_of_p, on_b_of_q = foot(p, r, s), foot(q, r, s)
+    on_a_of_r, on_a_of_s = foot(r, p, q), foot(s, p, q)
+    at_a = np.concatenate([p, q, on_a_of_r, on_a_of_s])
+    at_b = np.concatenate([on_b_of_p, on_b_of_q, r, s])
+    crossing, where = crossings(p, q, r, s)
+    four = np.tile(crossing, 4)
+    at_a[four] = at_b[four] = np.tile(where, (4, 1))[four]
+    return Chords(np.tile(a, 4), np.tile(b, 4), at_a, at_b, np.hypot(*(at_a - at_b).T))
+
+
+def foot(points: Floats, start: Floats, end: Floats) -> Floats:
+    """Return the nearest point (k, 2) of each segment to each point (k, 2)."""
+    along = end - start
+    squared = (along * along).sum(axis=1)
+    t = ((points - start) * along).sum(axis=1) / np.where(squared > 0, squared, 1.0)
+    t = np.clip(t, 0.0, 1.0)[:, None]
+    # the ends themselves must come back unrounded, so that shared corners stay shared
+    return np.where(t >= 1.0, end, start + t * along)
+
+
+def crossings(p: Floats, q: Floats, r: Floats, s: Floats) -> tuple[NDArray[np.bool_], Floats]:
+    """Return which segment pairs p-q, r-s cross, and where (k, 2)."""
+    u, v, w = q - p, s - r, r - p
+    det = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
+    safe = np.where(det == 0, 1.0, det)
+    t = (w[:, 0] * v[:, 1] - w[:, 1] * v[:, 0]) / safe
+    k = (w[:, 0] * u[:, 1] - w[:, 1] * u[:, 0]) / safe
+    hit = (det != 0) & (t >= 0) & (t <= 1) & (k >= 0) & (k <= 1)
+    return hit, p + np.clip(t, 0, 1)[:, None] * u

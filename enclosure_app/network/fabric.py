@@ -1,0 +1,136 @@
+"""The pieces of one control as numbers: solids, their rims, the axes of sheets, runs side by side."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from enclosure_app.geometry.between import not_parted
+from enclosure_app.geometry.rims import Floats, Rims, rims_of
+from enclosure_app.geometry.runs import SideBySide, runs_between
+from enclosure_app.geometry.solids import Solid, area_solid, line_solid
+from enclosure_app.model.limits import Tolerances
+from enclosure_app.model.place import Area, Line, Shape
+from enclosure_app.model.product import Control
+from enclosure_app.model.section import Break, Piece, Section
+
+FRAME = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Fabric:
+    """One control's pieces in a section.
+
+    Owners are numbered: the pieces in drawing order, then break strips, then the frame last.
+    `rims` are the boundaries of the solids; `axes` the bare run of each sheet and the boundary of
+    each area, with `half` the drawn half width; `runs` are in terms of `axes`.
+    """
+
+    control: Control
+    section: Section
+    pieces: tuple[Piece, ...]
+    names: tuple[str, ...]
+    solids: tuple[Solid, ...]
+    rims: Rims
+    axes: Rims
+    half: Floats
+    runs: tuple[SideBySide, ...]
+
+    @property
+    def frame(self) -> int:
+        """The owner number of the frame."""
+        return len(self.names) - 1
+
+    def axis_owner(self, rim: int) -> int:
+        """Return which owner an axis rim belongs to."""
+        return int(self.axes.owner[rim])
+
+    def run_points(self, run: SideBySide, *, of_a: bool, shares: Sequence[float]) -> Floats:
+        """Return points (k, 2) of one side of a run at shares (0 to 1) of it, matched in place."""
+        own = self._on_axis(run.a, run.a_from, run.a_to, shares)
+        other = self._on_axis(run.b, run.b_from, run.b_to, shares)
+        if self._opposed(run):
+            other = other[::-1]
+        return own if of_a else other
+
+    def _on_axis(self, rim: int, start: float, end: float, shares: Sequence[float]) -> Floats:
+        at = start + np.asarray(shares) * (end - start)
+        return self.axes.locate(np.full(len(at), rim), at)[1]
+
+    def _opposed(self, run: SideBySide) -> bool:
+        first, last = self._on_axis(run.a, run.a_from, run.a_to, (0.0, 1.0))
+        other_first, other_last = self._on_axis(run.b, run.b_from, run.b_to, (0.0, 1.0))
+        return float((last - first) @ (other_last - other_first)) < 0
+
+
+def weave(section: Section, control: Control, tolerances: Tolerances) -> Fabric:
+    """Gather the pieces of `control` in `section`."""
+    pieces = section.layer(control)
+    strips = [break_strip(each) for each in section.breaks]
+    shapes: list[Shape] = [piece.shape for piece in pieces]
+    solids = [solid_of(shape) for shape in [*shapes, *strips]]
+    solids.append(line_solid(section.frame, closed=True))
+    axes = rims_of([axis_of(shape) for shape in shapes])
+    widths = [shape.width / 2 if isinstance(shape, Line) else 0.0 for shape in shapes]
+    half = np.asarray(widths, dtype=np.float64)[axes.owner]
+    runs = runs_between(axes, half, tolerances.lap_reach, tolerances.touch)
+    return Fabric(
+        control=control,
+        section=section,
+        pieces=pieces,
+        names=(
+            *(piece.name for piece in pieces),
+            *(f"break {number}" for number in range(1, len(strips) + 1)),
+            FRAME,
+        ),
+        solids=tuple(solids),
+        rims=rims_of(solids),
+        axes=axes,
+        half=half,
+        runs=tuple(_neighbours(section, axes, runs)),
+    )
+
+
+def solid_of(shape: Shape) -> Solid:
+    """Return the solid that distances to a shape are taken from."""
+    if isinstance(shape, Line):
+        return line_solid(shape.points, shape.width, closed=shape.closed)
+    return area_solid(shape.outer, shape.holes)
+
+
+def axis_of(shape: Shape) -> Solid:
+    """Return a sheet's bare run, or an area's solid."""
+    if isinstance(shape, Line):
+        return line_solid(shape.points, closed=shape.closed)
+    return area_solid(shape.outer, shape.holes)
+
+
+def break_strip(each: Break) -> Area:
+    """Return the blank strip between two break lines: outside the section, crossed by every layer."""
+    (a, b), (c, d) = each.near, each.far
+    along = (b[0] - a[0]) * (d[0] - c[0]) + (b[1] - a[1]) * (d[1] - c[1])
+    return Area((a, b, d, c) if along > 0 else (a, b, c, d))
+
+
+def _neighbours(section: Section, axes: Rims, runs: list[SideBySide]) -> list[SideBySide]:
+    """Leave out runs with a board or other solid between the two: those sheets do not lap."""
+    if not runs:
+        return []
+    solids = [
+        area_solid(p.shape.outer, p.shape.holes)
+        for p in section.pieces
+        if isinstance(p.shape, Area)
+    ]
+    clear = not_parted(_middles(axes, runs), solids)
+    return [run for run, free in zip(runs, clear, strict=True) if free]
+
+
+def _middles(axes: Rims, runs: list[SideBySide]) -> Floats:
+    """Return the chord (k, 2, 2) across the middle of each run."""
+    a = axes.locate(
+        np.array([run.a for run in runs]), np.array([(r.a_from + r.a_to) / 2 for r in runs])
+    )
+    b = axes.locate(
+        np.array([run.b for run in runs]), np.array([(r.b_from + r.b_to) / 2 for r in runs])
+    )
+    return np.stack([a[1], b[1]], axis=1)

@@ -1,0 +1,114 @@
+"""Where rims meet: links at no lift, and jumps over the lifts that are left.
+
+A link or jump is a chord between two rims. Its *turn* says whether going along it, reckoned from
+the first points of both rims, changes the side of the straight way between the marks.
+"""
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from enclosure_app.geometry.closest import Chords, chords_between, foot, near_pairs
+from enclosure_app.geometry.nesting import chords_within
+from enclosure_app.geometry.parity import Flips
+from enclosure_app.geometry.rims import Floats, Ints, Rims
+from enclosure_app.network.fabric import Fabric
+
+Bools = NDArray[np.bool_]
+TOUCHES = -1
+
+
+@dataclass(frozen=True, slots=True)
+class Links:
+    """Chords between rims: segments, points (k, 2) on them, lift (k,) mm, run number or `TOUCHES`."""
+
+    a: Ints
+    b: Ints
+    at_a: Floats
+    at_b: Floats
+    lift: Floats
+    run: Ints
+
+    def __len__(self) -> int:
+        """Return how many links there are."""
+        return len(self.a)
+
+    def take(self, which: Ints | Bools) -> "Links":
+        """Return only the links picked by a mask or an index."""
+        return Links(*(getattr(self, name)[which] for name in self.__slots__))
+
+    def turns(self, flips: Flips) -> Bools:
+        """Return for each link whether it changes sides, reckoned along both rims."""
+        crossed = flips.way.crossed(self.at_a, self.at_b)
+        return np.asarray(crossed ^ flips.at(self.a, self.at_a) ^ flips.at(self.b, self.at_b))
+
+
+def links_of(fabric: Fabric, touch: float) -> Links:
+    """Return every place where pieces meet: touching, lapping, or one lying inside another."""
+    rims = fabric.rims
+    a, b = near_pairs(rims, touch)
+    touching = chords_between(rims, a, b)
+    touching = touching.take(touching.length <= touch)
+    nested = chords_within(fabric.solids[:-1], rims)
+    laps, runs = _lap_chords(fabric)
+    chords = [touching, nested, laps]
+    return Links(
+        a=np.concatenate([each.a for each in chords]),
+        b=np.concatenate([each.b for each in chords]),
+        at_a=np.concatenate([each.at_a for each in chords]),
+        at_b=np.concatenate([each.at_b for each in chords]),
+        lift=np.zeros(sum(len(each.a) for each in chords)),
+        run=np.concatenate([np.full(len(touching.a) + len(nested.a), TOUCHES), runs]),
+    )
+
+
+def jumps_of(fabric: Fabric, touch: float, reach: float) -> Links:
+    """Return every chord between rims longer than `touch` and no longer than `reach`."""
+    a, b = near_pairs(fabric.rims, reach)
+    chords = chords_between(fabric.rims, a, b)
+    chords = chords.take((chords.length > touch) & (chords.length <= reach))
+    runs = np.full(len(chords.a), TOUCHES)
+    return Links(chords.a, chords.b, chords.at_a, chords.at_b, chords.length, runs)
+
+
+def lap_bridges(fabric: Fabric) -> list[tuple[tuple[float, float], tuple[float, float]]]:
+    """Return one chord across each lap, through its middle."""
+    chords, _ = _lap_chords(fabric)
+    ends = zip(chords.at_a.tolist(), chords.at_b.tolist(), strict=True)
+    return [((ax, ay), (bx, by)) for (ax, ay), (bx, by) in ends]
+
+
+def _lap_chords(fabric: Fabric) -> tuple[Chords, Ints]:
+    runs = fabric.runs
+    middles = np.array([((r.a_from + r.a_to) / 2, (r.b_from + r.b_to) / 2) for r in runs])
+    middles = middles.reshape(-1, 2)
+    rim = np.array([(r.a, r.b) for r in runs], dtype=np.intp).reshape(-1, 2)
+    a, at_a = _on_rims(fabric, rim[:, 0], middles[:, 0])
+    b, at_b = _on_rims(fabric, rim[:, 1], middles[:, 1])
+    numbers = np.arange(len(runs))
+    return Chords(a, b, at_a, at_b, np.zeros(len(runs))), numbers
+
+
+def _on_rims(fabric: Fabric, axis: Ints, at: Floats) -> tuple[Ints, Floats]:
+    """Return segment and point on the solids' rims nearest to places on axes."""
+    segments, points = fabric.axes.locate(axis, at)
+    segments = segments.copy()
+    owners = fabric.axes.owner[axis]
+    shift = _first_segments(fabric.rims, owners) - _first_segments(fabric.axes, owners)
+    segments += shift
+    for number in np.flatnonzero(fabric.half[axis] > 0):
+        segments[number], points[number] = _nearest(fabric.rims, owners[number], points[number])
+    return segments, points
+
+
+def _first_segments(rims: Rims, owners: Ints) -> Ints:
+    return np.asarray(rims.first[np.searchsorted(rims.owner, owners)])
+
+
+def _nearest(rims: Rims, owner: int, point: Floats) -> tuple[int, Floats]:
+    low, high = np.searchsorted(rims.owner, [owner, owner + 1])
+    own = np.arange(rims.first[low], rims.first[high])
+    feet = foot(np.broadcast_to(point, (len(own), 2)), rims.start[own], rims.end[own])
+    best = int(np.argmin(np.hypot(*(feet - point).T)))
+    return int(own[best]), feet[best]
