@@ -1,0 +1,83 @@
+"""The products that a layer map adds to the catalogue, or changes in it."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import Any
+
+from enclosure_app.files import map_tables as wants
+from enclosure_app.files.catalogue import load_products, product_of
+from enclosure_app.files.map_tables import Check, Complaints
+from enclosure_app.model.product import Bond, Control, Kind, Product
+
+_FIELDS: Mapping[str, Check] = MappingProxyType(
+    {
+        "name": wants.text,
+        "controls": wants.some_of([*Control]),
+        "bond": wants.one_of([*Bond]),
+        "kind": wants.one_of([*Kind]),
+        "drawn": wants.one_of(["line", "area", "either"]),
+        "min_lap_mm": wants.number,
+        "thickness_mm": wants.positive,
+        "permeance_ng": wants.number,
+        "sd_m": wants.number,
+        "conductivity": wants.positive,
+        "source": wants.text,
+        "confirmed": wants.flag,
+    }
+)
+_FIGURES = ("min_lap_mm", "thickness_mm", "permeance_ng", "sd_m", "conductivity")
+_NEEDED = ("name", "controls", "bond")
+
+
+def own_products(tables: object, complaints: Complaints) -> dict[str, Product]:
+    """Return the products of the table ``[products]``; what is wrong goes to `complaints`.
+
+    A key of the catalogue keeps what the table does not name. A figure that the map gives is
+    the office's own and counts as confirmed; so does the product, once no figure of it is left
+    from the catalogue.
+    """
+    if not isinstance(tables, dict):
+        return {}
+    products = {}
+    for key, table in tables.items():
+        path = ("products", key)
+        base = load_products().get(key)
+        sound = complaints.fields(path, table, _FIELDS)
+        if isinstance(table, dict) and (wrong := _amiss(table, base)):
+            complaints.say(path, f"{wants.title(path)} {wrong}")
+        elif sound:
+            products[key] = product_of(key, _completed(table, base, complaints.file))
+    return products
+
+
+def _amiss(table: Mapping[str, Any], base: Product | None) -> str:
+    """What is wrong with the fields that a product has, taken together."""
+    if "permeance_ng" in table and "sd_m" in table:
+        return "has both 'permeance_ng' and 'sd_m'; keep one of them."
+    misspelt = not set(table) <= set(_FIELDS)
+    lacking = [f"'{name}'" for name in _NEEDED if name not in table]
+    if base is None and lacking and not misspelt:
+        return f"is not in the catalogue, so it needs {' and '.join(lacking)} as well."
+    return ""
+
+
+def _completed(table: Mapping[str, Any], base: Product | None, file: str) -> dict[str, Any]:
+    """The fields of the product: those of the table, then those of the catalogue."""
+    kept = _kept(table, base) if base else {}
+    left = [name for name in _FIGURES if kept.get(name) is not None]
+    given = [name for name in _FIGURES if name in table]
+    if base and not given:
+        origin = {"source": base.source, "confirmed": base.confirmed}
+    elif base and left:
+        origin = {"source": f"{file}; other figures: {base.source}", "confirmed": False}
+    else:
+        origin = {"source": file, "confirmed": True}
+    return {**kept, **origin, **table}
+
+
+def _kept(table: Mapping[str, Any], base: Product) -> dict[str, Any]:
+    """What the catalogue says and the table does not."""
+    names = set(_FIELDS) - set(table)
+    if "permeance_ng" in table or "sd_m" in table:
+        names -= {"permeance_ng", "sd_m"}  # two measures of one thing
+    return {name: getattr(base, name) for name in names}
