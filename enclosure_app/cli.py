@@ -274,9 +274,9 @@ def _explain(rule: str | None) -> int:
         lines = [f"{known.name:{wide}}  {page(known).splitlines()[0]}" for known in RULES]
         say("\n".join(lines), sys.stdout)
         return NOTHING_WRONG
-    pages = {known.name: known for known in RULES}
-    _must_be_rule(rule, pages)
-    say(page(pages[rule]), sys.stdout)
+    rules = {known.name: known for known in RULES}
+    _must_be_rule(rule, list(rules))
+    say(page(rules[rule]), sys.stdout)
     return NOTHING_WRONG
 
 
@@ -287,7 +287,10 @@ def _checker(asked: _Asked) -> Callable[[Path], "DrawingResult"]:
     from enclosure_app.files.reading import ReadOptions, read_drawing
     from enclosure_app.model.drawing import Units
 
-    layer_map = load_layer_map(asked["layers"]) if asked["layers"] else None
+    rules = _rule_names()
+    for rule, _ in asked["severity"]:
+        _must_be_rule(rule, rules)
+    layer_map = load_layer_map(asked["layers"], rules) if asked["layers"] else None
     options = ReadOptions(
         layer_map=layer_map,
         units=Units(asked["units"]) if asked["units"] else None,
@@ -305,21 +308,23 @@ def _limits(asked: _Asked, layer_map: "LayerMap | None") -> "Limits":
     """Return the rule book; the layer map goes over it, and what was typed over both."""
     from enclosure_app.files.rule_book import load_limits
     from enclosure_app.model.finding import Severity
-    from enclosure_app.rules import RULES
 
-    typed = {rule: Severity(level) for rule, level in asked["severity"]}
-    for rule in typed:
-        _must_be_rule(rule, [known.name for known in RULES])
-    book = asked["book"] or (layer_map.book if layer_map else "")
+    severities = {rule: Severity(level) for rule, level in asked["severity"]}
+    book = asked["book"] or (layer_map.book if layer_map else None)
     limits = load_limits(book) if book else load_limits()
     if layer_map:
         limits = limits.overridden(layer_map.limits, f"layer map {asked['layers']}")
-        typed = {**layer_map.severities, **typed}
-    return replace(limits, severities=MappingProxyType({**limits.severities, **typed}))
+        severities = {**layer_map.severities, **severities}
+    return replace(limits, severities=MappingProxyType({**limits.severities, **severities}))
 
 
-def _must_be_rule(name: str, known: Iterable[str]) -> None:
-    names = list(known)
+def _rule_names() -> list[str]:
+    from enclosure_app.rules import RULES
+
+    return [rule.name for rule in RULES]
+
+
+def _must_be_rule(name: str, names: Sequence[str]) -> None:
     if name not in names:
         near = get_close_matches(name, names, n=1)
         mend = f"did you mean {near[0]}?" if near else f"the rules are {', '.join(names)}."
