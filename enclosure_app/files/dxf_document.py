@@ -1,0 +1,172 @@
+"""Opens a DXF file, whole, damaged or binary, and says what had to be repaired."""
+
+import struct
+from collections.abc import Callable
+from dataclasses import dataclass
+from io import BytesIO
+from pathlib import Path
+
+from ezdxf import recover
+from ezdxf.audit import Auditor
+from ezdxf.document import Drawing
+from ezdxf.filemanagement import readfile
+from ezdxf.lldxf.const import DXFError
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.files.dxf_notes import audit_notes, heard
+from enclosure_app.files.dxf_salvage import as_text
+from enclosure_app.files.dxf_words import printable
+from enclosure_app.model.drawing import Note, NoteLevel
+
+# What the library raises on damaged files (found by cutting and scrambling files, see the tests).
+_UNREADABLE = (
+    DXFError,
+    ValueError,
+    TypeError,
+    KeyError,
+    IndexError,
+    AttributeError,
+    OverflowError,
+    AssertionError,
+    struct.error,
+    EOFError,
+)
+_BINARY = b"AutoCAD Binary DXF\r\n\x1a\x00"
+_FOREIGN = {
+    b"%PDF": "a PDF",
+    b"PK\x03\x04": "a ZIP archive",
+    b"\x89PNG": "a picture",
+    b"\xff\xd8\xff": "a picture",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """An opened drawing.
+
+    `insunits` is $INSUNITS (0: not said), `measurement` is $MEASUREMENT (0 imperial, 1 metric, None
+    where absent), `version` the release of the format such as ``R2013``, `layouts` the names of
+    the paper layouts.
+    """
+
+    drawing: Drawing
+    notes: tuple[Note, ...]
+    insunits: int
+    measurement: int | None
+    version: str
+    layouts: tuple[str, ...]
+
+
+def open_document(path: Path) -> Document:
+    """Open a DXF file (R12 to R2018, ASCII or binary, any code page).
+
+    A file that does not follow the format is repaired as far as possible; what was repaired is in
+    the notes.
+
+    Raises:
+        EnclosureError: there is no such file, it may not be read, it is no DXF, or nothing of it
+            can be saved.
+    """
+    head = _head(path)
+    with heard() as remarks:
+        try:
+            drawing = readfile(path)
+            repairs: tuple[Note, ...] = ()
+        except OSError:
+            drawing, repairs = _recovered(path, head)
+        except _UNREADABLE:
+            remarks.forget()
+            drawing, repairs = _recovered(path, head)
+        return _document(drawing, (*repairs, *remarks.notes()))
+
+
+def _document(drawing: Drawing, notes: tuple[Note, ...]) -> Document:
+    names = drawing.layouts.names_in_taborder()
+    return Document(
+        drawing=drawing,
+        notes=notes,
+        insunits=_whole(drawing, "$INSUNITS") or 0,
+        measurement=_whole(drawing, "$MEASUREMENT"),
+        version=drawing.acad_release,
+        layouts=tuple(printable(name) for name in names if name.casefold() != "model"),
+    )
+
+
+def _whole(drawing: Drawing, name: str) -> int | None:
+    value = drawing.header.get(name)
+    return value if isinstance(value, int) else None
+
+
+def _head(path: Path) -> bytes:
+    """Return the beginning of a file, or refuse it in one sentence."""
+    name = _name(path)
+    try:
+        if path.is_dir():
+            raise EnclosureError(f"{name} is a folder: name a DXF file in it.")
+        if path.exists() and not path.is_file():
+            raise EnclosureError(f"{name} is not a regular file: name a DXF file.")
+        with path.open("rb") as file:
+            head = file.read(65_536)
+    except FileNotFoundError:
+        raise EnclosureError(f"There is no file {name}: check its name and its folder.") from None
+    except PermissionError:
+        raise EnclosureError(
+            f"{name} may not be read: ask for the right to read it, or take a copy of your own."
+        ) from None
+    except (OSError, ValueError) as fault:
+        reason = fault.strerror if isinstance(fault, OSError) else "its name is not valid"
+        raise EnclosureError(f"{name} cannot be opened ({reason}): check its name.") from None
+    if not head.strip():
+        raise EnclosureError(f"{name} is empty: export the drawing as DXF again.")
+    return head
+
+
+def _recovered(path: Path, head: bytes) -> tuple[Drawing, tuple[Note, ...]]:
+    """Read a file that does not follow the format, step by step less strictly."""
+    attempts: list[Callable[[], tuple[Drawing, Auditor]]]
+    if head.startswith(_BINARY):
+        attempts = [lambda: recover.read(BytesIO(as_text(path.read_bytes())))]
+    elif b"SECTION" not in head:
+        raise EnclosureError(_no_dxf(path, head))
+    else:
+        attempts = [
+            lambda: recover.readfile(path),
+            lambda: recover.explore(path, errors="surrogateescape"),
+        ]
+    for attempt in attempts:
+        try:
+            drawing, auditor = attempt()
+        except _UNREADABLE:
+            continue
+        return drawing, (_warning(path), *audit_notes(auditor))
+    raise EnclosureError(
+        f"{_name(path)} is damaged so badly that nothing in it can be read: "
+        "export the drawing as DXF again."
+    )
+
+
+def _warning(path: Path) -> Note:
+    with path.open("rb") as file:
+        file.seek(max(0, path.stat().st_size - 1024))
+        whole = b"EOF" in file.read()
+    if whole:
+        text = (
+            "The file does not follow the DXF format and was repaired: look whether all is there."
+        )
+    else:
+        text = "The file has no end mark: what is there was read, but more may be missing."
+    return Note(NoteLevel.REPAIRED, text)
+
+
+def _no_dxf(path: Path, head: bytes) -> str:
+    name = _name(path)
+    if head[:4] == b"AC10" and head[4:6].isdigit():
+        return f"{name} is a DWG drawing: save it as DXF and open that."
+    for start, what in _FOREIGN.items():
+        if head.startswith(start):
+            return f"{name} is {what}, not a DXF drawing: export the drawing as DXF."
+    return f"{name} is not a DXF drawing: export the drawing as DXF, ASCII or binary."
+
+
+def _name(path: Path) -> str:
+    return f"“{printable(str(path))}”"
