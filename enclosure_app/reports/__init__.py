@@ -1,1 +1,1 @@
-"""reports."""
+"""What goes out: text for people, JSON for programs, marked-up sheets."""

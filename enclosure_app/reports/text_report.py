@@ -57,8 +57,11 @@ class _Page:
     width: int
     colour: bool
 
-    def styled(self, text: str, **style: bool | str) -> str:
-        return click.style(text, **style) if self.colour else text  # type: ignore[arg-type]
+    def bold(self, text: str, *, reverse: bool = False) -> str:
+        return click.style(text, bold=True, reverse=reverse or None) if self.colour else text
+
+    def hued(self, text: str, control: Control) -> str:
+        return click.style(text, fg=_HUES[control]) if self.colour else text
 
     def wrapped(self, text: str, first: str, rest: str | None = None) -> list[str]:
         return textwrap.wrap(
@@ -80,13 +83,13 @@ def _printable(text: str) -> str:
 
 def _drawing(page: _Page, result: DrawingResult) -> Iterator[str]:
     drawing = result.drawing
-    yield page.styled(_printable(drawing.file), bold=True)
+    yield page.bold(_printable(drawing.file))
     yield from page.wrapped(_about(drawing), "  ")
     yield from _notes(page, drawing.notes)
     number = 0
     for section in result.sections:
         yield ""
-        yield page.styled(f"  {_printable(section.section.name)}", bold=True)
+        yield page.bold(f"  {_printable(section.section.name)}")
         yield from _layers(page, section, drawing.units)
         for finding in section.findings:
             number += 1
@@ -122,7 +125,7 @@ def _layers(page: _Page, section: SectionResult, units: Units) -> Iterator[str]:
         if control in section.layers:
             said = _verdict(section.layers[control], units)
             lines = page.wrapped(said, " " * (wide + 6))
-            name = page.styled(control.value.ljust(wide), fg=_HUES[control])
+            name = page.hued(control.value.ljust(wide), control)
             yield f"    {name}  {lines[0].lstrip()}"
             yield from lines[1:]
 
@@ -144,8 +147,8 @@ def _verdict(layer: LayerResult, units: Units) -> str:
 
 def _finding(page: _Page, number: int, finding: Finding, units: Units) -> Iterator[str]:
     heads = {
-        Severity.FAULT: page.styled("FAULT", reverse=True, bold=True),
-        Severity.DOUBT: page.styled("DOUBT", bold=True),
+        Severity.FAULT: page.bold("FAULT", reverse=True),
+        Severity.DOUBT: page.bold("DOUBT"),
     }
     word = heads.get(finding.severity, finding.severity.value.upper())
     control = f" ({finding.control.value})" if finding.control else ""
@@ -184,7 +187,7 @@ def _sum(page: _Page, report: Report) -> Iterator[str]:
     ]
     drawings = _counted(len(report.drawings), "drawing")
     total = f"{_listed(words)} in {drawings}." if found else f"Nothing found in {drawings}."
-    yield from (page.styled(line, bold=True) for line in page.wrapped(total, ""))
+    yield from (page.bold(line) for line in page.wrapped(total, ""))
     verdicts = Counter(
         layer.verdict
         for drawing in report.drawings
