@@ -234,7 +234,7 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
 @_commands.command("sheet")
 @click.argument("file", type=_FILE)
 @click.option("-o", "--output", type=_FILE, required=True, metavar="PDF", help="File to write.")
-@click.option("--paper", default="A3", show_default=True, help="Paper size.")
+@click.option("--paper", default="A3", show_default=True, help="Paper: A4, A3, ANSI B, ANSI D.")
 @click.option("--scale", metavar="1:N", help="Scale; without it, the largest usual one that fits.")
 @click.option("--project", default="", help="Project, for the title block.")
 @click.option("--revision", default="", help="Revision, for the title block.")
@@ -245,7 +245,8 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
 @_reading_options
 def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
     """Check a drawing and write its marked-up sheet as a PDF."""
-    from enclosure_app.reports.pdf_report import SheetJob, write_sheets
+    from enclosure_app.drawing.job import SheetJob
+    from enclosure_app.reports.pdf_report import write_sheets
 
     _keep_inputs(output, (file,))
     result = _checker(asked)(file)

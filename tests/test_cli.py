@@ -17,6 +17,7 @@ import pytest
 
 from enclosure_app import __version__
 from enclosure_app.cli import FAULTS, NOTHING_WRONG, STOPPED, UNUSABLE, main
+from enclosure_app.drawing.job import SheetJob
 from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.model.drawing import Drawing, Units
 from enclosure_app.model.finding import Finding, Severity
@@ -35,7 +36,7 @@ class Road:
 
     options: list[Any] = field(default_factory=list)
     limits: list[Limits] = field(default_factory=list)
-    jobs: list[Any] = field(default_factory=list)
+    jobs: list[SheetJob] = field(default_factory=list)
 
 
 class Asked(dict[str, Any]):
@@ -75,13 +76,13 @@ def road(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Road:
         severity = Severity.FAULT if "fault" in drawing.file else Severity.DOUBT
         return DrawingResult(drawing, (section_result(severity),))
 
-    def write_sheets(path: Path, results: tuple[DrawingResult, ...], job: Asked) -> None:
+    def write_sheets(path: Path, results: tuple[DrawingResult, ...], job: SheetJob) -> None:
         seen.jobs.append(job)
         path.write_text(f"a sheet of {results[0].drawing.file}", encoding="utf-8")
 
     stand_in(monkeypatch, "files.reading", read_drawing=read_drawing, ReadOptions=Asked)
     stand_in(monkeypatch, "checker", check_drawing=check_drawing)
-    stand_in(monkeypatch, "reports.pdf_report", write_sheets=write_sheets, SheetJob=Asked)
+    stand_in(monkeypatch, "reports.pdf_report", write_sheets=write_sheets)
     monkeypatch.chdir(tmp_path)
     return seen
 
@@ -291,12 +292,10 @@ def test_the_map_is_read_once_for_many_drawings(road: Road, tmp_path: Path) -> N
 
 def test_the_title_block_reaches_the_sheet(road: Road, tmp_path: Path) -> None:
     path = tmp_path / "out.pdf"
-    paper = ["--paper", "A2", "--scale", "1:20"]
+    paper = ["--paper", "A4", "--scale", "1:20"]
     block = ["--project", "Boathouse", "--revision", "C", "--who", "M. Orre"]
     main(["sheet", "doubt.dxf", "-o", str(path), *paper, *block, "--date", "2026-02-03"])
-    (job,) = road.jobs
-    assert (job["paper"], job["scale"], job["project"]) == ("A2", "1:20", "Boathouse")
-    assert (job["revision"], job["who"], job["date"]) == ("C", "M. Orre", "2026-02-03")
+    assert road.jobs == [SheetJob("A4", "1:20", "Boathouse", "C", "M. Orre", "2026-02-03")]
     assert path.read_text(encoding="utf-8") == "a sheet of doubt.dxf"
 
 

@@ -86,13 +86,11 @@ def _drawing(page: _Page, result: DrawingResult) -> Iterator[str]:
     yield page.bold(_printable(drawing.file))
     yield from page.wrapped(_about(drawing), "  ")
     yield from _notes(page, drawing.notes)
-    number = 0
     for section in result.sections:
         yield ""
         yield page.bold(f"  {_printable(section.section.name)}")
         yield from _layers(page, section, drawing.units)
-        for finding in section.findings:
-            number += 1
+        for number, finding in enumerate(section.findings, 1):  # as on the section's sheet
             yield ""
             yield from _finding(page, number, finding, drawing.units)
 

@@ -146,11 +146,12 @@ def test_nothing_found_is_said() -> None:
     assert "\nNothing found in 1 drawing.\n" in text
 
 
-def test_numbers_start_again_with_each_drawing() -> None:
-    """A sheet shows one drawing, and its flags carry the same numbers."""
-    two = Report(report().drawings * 2)
-    text = write_text(two, width=80, colour=False)
-    assert re.findall(r"^ +(\d+)  [A-Z]+  ", text, re.MULTILINE) == ["1", "2", "1", "2"]
+def test_numbers_start_again_with_each_section() -> None:
+    """A sheet shows one section, and its flags carry the same numbers."""
+    (drawing,) = report().drawings
+    two = dataclasses.replace(drawing, sections=drawing.sections * 2)
+    text = write_text(Report((two, drawing)), width=80, colour=False)
+    assert re.findall(r"^ +(\d+)  [A-Z]+  ", text, re.MULTILINE) == ["1", "2"] * 3
     assert text.count(CAUTION[:30]) == 1
 
 
