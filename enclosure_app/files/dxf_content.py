@@ -18,6 +18,8 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf_curves import NumberError
 from enclosure_app.files.dxf_document import Document
 from enclosure_app.files.dxf_inserts import attribute_placements, children, is_clipped, repeats
+from enclosure_app.files.dxf_memory import kept_in_use
+from enclosure_app.files.dxf_notes import heard
 from enclosure_app.files.dxf_paths import CONVERTERS
 from enclosure_app.files.dxf_placement import Placement
 from enclosure_app.files.dxf_styles import Style, Styles
@@ -80,7 +82,9 @@ def content(
     space = _layout(document, layout)
     reading = _Reading(document, Styles(document.drawing, all_layers=all_layers), wanted)
     reading.all_layers = all_layers
-    reading.walk(space, Placement(sagitta))
+    with heard() as remarks, kept_in_use():
+        reading.walk(space, Placement(sagitta))
+    reading.remarks = remarks.notes()
     if space.is_modelspace:
         reading.tally.paper.update(_paper(document))
     return reading.content()
@@ -92,6 +96,7 @@ class _Reading:
     def __init__(self, document: Document, styles: Styles, wanted: Wanted | None) -> None:
         self.all_layers = False
         self.tally = Tally()
+        self.remarks: tuple[Note, ...] = ()
         self._blocks = document.drawing.blocks
         self._styles = styles
         self._wanted = wanted
@@ -105,7 +110,8 @@ class _Reading:
     def content(self) -> Content:
         """Return what was gathered."""
         layers = tuple(sorted(self._layers))
-        return Content(tuple(self._items), self.tally.notes(), layers, dict(self._skipped))
+        notes = (*self.tally.notes(), *self.remarks)
+        return Content(tuple(self._items), notes, layers, dict(self._skipped))
 
     def walk(self, entities: Iterable[Any], placement: Placement) -> None:
         """Read entities that are placed in the same way."""

@@ -42,13 +42,10 @@ def ellipse_points(
     start, end = span
     count = _steps(stretch(*axes), end - start, sagitta)
     step = (end - start) / count
-    return [
-        (
-            center[0] + math.cos(t) * ux + math.sin(t) * vx,
-            center[1] + math.cos(t) * uy + math.sin(t) * vy,
-        )
-        for t in (start + step * index for index in range(count + 1))
-    ]
+    cx, cy = center
+    angles = [start + step * index for index in range(count + 1)]
+    turns = zip(map(math.cos, angles), map(math.sin, angles), strict=True)
+    return [(cx + c * ux + s * vx, cy + c * uy + s * vy) for c, s in turns]
 
 
 def turn(start: float, end: float) -> tuple[float, float]:

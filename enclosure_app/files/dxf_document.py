@@ -13,6 +13,7 @@ from ezdxf.filemanagement import readfile
 from ezdxf.lldxf.const import DXFError
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.dxf_notes import audit_notes, heard
 from enclosure_app.files.dxf_salvage import as_text
 from enclosure_app.files.dxf_words import printable
@@ -68,7 +69,7 @@ def open_document(path: Path) -> Document:
             can be saved.
     """
     head = _head(path)
-    with heard() as remarks:
+    with heard() as remarks, kept_in_use():
         try:
             drawing = readfile(path)
             repairs: tuple[Note, ...] = ()

@@ -4,6 +4,7 @@ import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from ezdxf.math import Vec2, is_point_in_polygon_2d
 
@@ -15,8 +16,7 @@ _NESTED, _OUTERMOST = 0, 1
 _SHARPEST_MITRE = 0.25
 
 
-@dataclass(frozen=True, slots=True)
-class Vertex:
+class Vertex(NamedTuple):
     """One vertex of a polyline with the widths and the bulge of the segment that starts there."""
 
     x: float
