@@ -107,7 +107,7 @@ class _Asked(TypedDict):
     inside: tuple[_Point, ...]
     outside: tuple[_Point, ...]
     all_layers: bool
-    layout: str | None
+    layout: str
     plan: bool
     book: str | None
     severity: tuple[tuple[str, str], ...]
@@ -176,7 +176,7 @@ _READING = (
         help="A point outside, in the drawing's own units; may be repeated.",
     ),
     click.option("--all-layers", is_flag=True, help="Read layers that are switched off too."),
-    click.option("--layout", metavar="NAME", help="Read this layout instead of the model."),
+    click.option("--layout", default="Model", show_default=True, help="Layout to read."),
     click.option("--plan", is_flag=True, help="The drawing is a plan: nothing runs downhill."),
     click.option("--book", metavar="NAME", help="Rule book that the required figures come from."),
     click.option(
@@ -295,14 +295,27 @@ def _checker(asked: _Asked) -> Callable[[Path], "DrawingResult"]:
     options = ReadOptions(
         layer_map=layer_map,
         units=Units(asked["units"]) if asked["units"] else None,
-        inside=asked["inside"],
-        outside=asked["outside"],
         all_layers=asked["all_layers"],
         layout=asked["layout"],
         plan=asked["plan"],
     )
     limits = _limits(asked, layer_map)
-    return lambda file: check_drawing(read_drawing(file, options), limits)
+
+    def check(file: Path) -> "DrawingResult":
+        marked = options
+        if asked["inside"] or asked["outside"]:
+            # The reader takes mm, and only the drawing knows what was typed.
+            unmarked = replace(options, require_marks=False)
+            mm = (options.units or read_drawing(file, unmarked).units).in_mm
+            inside, outside = _times(mm, asked["inside"]), _times(mm, asked["outside"])
+            marked = replace(options, inside=inside, outside=outside)
+        return check_drawing(read_drawing(file, marked), limits)
+
+    return check
+
+
+def _times(factor: float, points: Iterable[_Point]) -> tuple[_Point, ...]:
+    return tuple((x * factor, y * factor) for x, y in points)
 
 
 def _limits(asked: _Asked, layer_map: "LayerMap | None") -> "Limits":

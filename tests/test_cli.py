@@ -34,13 +34,23 @@ HEAVY = ("PySide6", "ezdxf", "shapely", "networkx", "numpy", "rich", "enclosure_
 class Road:
     """What the stand-ins were asked for."""
 
-    options: list[Any] = field(default_factory=list)
+    options: list[Options] = field(default_factory=list)
     limits: list[Limits] = field(default_factory=list)
     jobs: list[SheetJob] = field(default_factory=list)
 
 
-class Asked(dict[str, Any]):
-    """Takes any options and keeps them by name."""
+@dataclass(frozen=True)
+class Options:
+    """What the command line may ask of the reader."""
+
+    layer_map: Any = None
+    units: Units | None = None
+    inside: tuple[tuple[float, float], ...] = ()
+    outside: tuple[tuple[float, float], ...] = ()
+    all_layers: bool = False
+    layout: str = "Model"
+    plan: bool = False
+    require_marks: bool = True
 
 
 def section_result(severity: Severity) -> SectionResult:
@@ -65,11 +75,12 @@ def road(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Road:
     """Stand in for the reader, the checker and the PDF, in an empty folder to work in."""
     seen = Road()
 
-    def read_drawing(path: Path, options: Asked) -> Drawing:
+    def read_drawing(path: Path, options: Options) -> Drawing:
         seen.options.append(options)
         if path.stem in FAILURES:
             raise FAILURES[path.stem]
-        return Drawing(str(path), Units.MM, ())
+        drawn_in = Units.IN if "inches" in path.stem else Units.MM
+        return Drawing(str(path), options.units or drawn_in, ())
 
     def check_drawing(drawing: Drawing, limits: Limits) -> DrawingResult:
         seen.limits.append(limits)
@@ -80,7 +91,7 @@ def road(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Road:
         seen.jobs.append(job)
         path.write_text(f"a sheet of {results[0].drawing.file}", encoding="utf-8")
 
-    stand_in(monkeypatch, "files.reading", read_drawing=read_drawing, ReadOptions=Asked)
+    stand_in(monkeypatch, "files.reading", read_drawing=read_drawing, ReadOptions=Options)
     stand_in(monkeypatch, "checker", check_drawing=check_drawing)
     stand_in(monkeypatch, "reports.pdf_report", write_sheets=write_sheets)
     monkeypatch.chdir(tmp_path)
@@ -237,23 +248,29 @@ def test_a_drawing_is_never_written_over(
 
 
 def test_the_options_reach_the_reader(road: Road) -> None:
-    sides = ["--inside", "1,2", "--inside", "3,-4.5", "--outside", "0,9e3"]
-    what = ["--units", "in", "--all-layers", "--layout", "Sheet 1", "--plan"]
-    main(["check", "doubt.dxf", *sides, *what])
-    (options,) = road.options
-    assert options["units"] is Units.IN
-    assert options["inside"] == ((1.0, 2.0), (3.0, -4.5))
-    assert options["outside"] == ((0.0, 9000.0),)
-    assert (options["all_layers"], options["layout"], options["plan"]) == (True, "Sheet 1", True)
-    assert options["layer_map"] is None
+    main(["check", "doubt.dxf", "--units", "in", "--all-layers", "--layout", "Sheet 1", "--plan"])
+    assert road.options == [
+        Options(units=Units.IN, all_layers=True, layout="Sheet 1", plan=True),
+    ]
 
 
 def test_nothing_typed_leaves_every_choice_to_the_drawing(road: Road) -> None:
     main(["check", "doubt.dxf"])
-    (options,) = road.options
-    assert options["units"] is None
-    assert (options["inside"], options["outside"]) == ((), ())
-    assert (options["all_layers"], options["layout"], options["plan"]) == (False, None, False)
+    assert road.options == [Options()]
+
+
+@pytest.mark.parametrize(
+    ("file", "units", "mm"),
+    [("doubt.dxf", [], 1.0), ("inches.dxf", [], 25.4), ("inches.dxf", ["--units", "ft"], 304.8)],
+)
+def test_marks_are_typed_in_the_drawings_own_units(
+    file: str, units: list[str], mm: float, road: Road
+) -> None:
+    sides = ["--inside", "1,2", "--inside", "3,-4.5", "--outside", "0,9e3"]
+    main(["check", file, *units, *sides])
+    assert road.options[-1].inside == ((mm, 2 * mm), (3 * mm, -4.5 * mm))
+    assert road.options[-1].outside == ((0.0, 9000 * mm),)
+    assert road.options[-1].require_marks
 
 
 def test_what_is_typed_goes_over_the_map_and_the_map_over_the_book(
@@ -286,8 +303,8 @@ def test_the_map_is_read_once_for_many_drawings(road: Road, tmp_path: Path) -> N
     path.write_text('[[layers]]\nmatch = "X"\nrole = "note"\n', encoding="utf-8")
     main(["check", "doubt.dxf", "doubt2.dxf", "--layers", str(path)])
     first, second = road.options
-    assert first["layer_map"].rows[0].match == "X"
-    assert first["layer_map"] is second["layer_map"]
+    assert first.layer_map.rows[0].match == "X"
+    assert first.layer_map is second.layer_map
 
 
 def test_the_title_block_reaches_the_sheet(road: Road, tmp_path: Path) -> None:
