@@ -29,9 +29,9 @@ DRAWN = ("drawing", "reports", "window")  # the only places where a colour may s
 
 # Modules without a test file of their own, each with where it is tested instead.
 TESTED_ELSEWHERE = {
-    "__main__": "test_cli.py runs it as a program",
+    "__main__": "test_main.py, a name without underscores",
     "errors": "nothing but two exceptions, raised and caught all over the tests",
-    "resources": "test_cli.py and .ci/run, in a checkout and in an installed wheel",
+    "resources": "everything that reads a resource, and .ci/run in an installed wheel",
 }
 
 guard = """
