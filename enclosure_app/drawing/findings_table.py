@@ -1,0 +1,122 @@
+"""The table of findings: number, severity, what and where, measured against required, what to do."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
+from enclosure_app.drawing.glyphs import GLYPHS
+from enclosure_app.drawing.icons import HEIGHT as ICON_HEIGHT
+from enclosure_app.drawing.icons import icon
+from enclosure_app.drawing.lengths import format_length
+from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
+from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.theme import Theme
+from enclosure_app.drawing.typeface import text_width, wrap
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Finding
+
+LINE = 1.78  # line distance, in heights of capitals
+_MARGIN = 9.5  # from the left edge to the words: the flag and the picture
+_PAD = 1.9
+_FIGURE = 17.0  # the breadth of one column of figures
+HEAD = 5.0
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One finding set in lines that fit the column."""
+
+    number: int
+    finding: Finding
+    title: str
+    figures: tuple[str, str]
+    message: tuple[str, ...]
+    advice: tuple[str, ...]
+    basis: tuple[str, ...]
+    height: float
+
+
+def rows(
+    findings: tuple[Finding, ...], numbers: dict[str, int], width: float, look: tuple[Units, Theme]
+) -> tuple[Row, ...]:
+    """Return the rows of the table for a column `width` mm wide, in the order of `findings`."""
+    return tuple(_row(f, numbers[f.key], width, look) for f in findings)
+
+
+def _row(finding: Finding, number: int, width: float, look: tuple[Units, Theme]) -> Row:
+    units, theme = look
+    room, size = width - _MARGIN, theme.small
+    figures = _length(finding.measured, units), _length(finding.required, units)
+    message = wrap(finding.message, size, room)
+    advice = wrap(finding.advice, size, room, bold=True)
+    basis = wrap(finding.basis, size, room) if finding.basis else ()
+    count = 1 + len(message) + len(advice) + len(basis)
+    text = count * size * LINE
+    picture = FLAG_HEIGHT + (ICON_HEIGHT + 1.5 if finding.rule in GLYPHS else 0.0)
+    height = max(text, picture) + 2 * _PAD
+    return Row(number, finding, title(finding), figures, message, advice, basis, height)
+
+
+def title(finding: Finding) -> str:
+    """Return the head of a row, such as ``Fault · short lap, water``."""
+    what = finding.rule.replace("-", " ")
+    control = f", {finding.control.value}" if finding.control else ""
+    return f"{finding.severity.value.capitalize()} · {what}{control}"
+
+
+def _length(mm: float | None, units: Units) -> str:
+    return "–" if mm is None else format_length(mm, units)
+
+
+def head_marks(box: Box, theme: Theme) -> Iterator[Mark]:
+    """Yield the head of the table at the top of `box`."""
+    y = box.top - HEAD + 1.4
+    yield Label("What was found", (box.left, y), theme.medium, theme.ink, bold=True)
+    for text, right in (("measured", box.right - _FIGURE), ("required", box.right)):
+        yield Label(text, (right, y), theme.small, theme.quiet, Anchor.END)
+    bottom = box.top - HEAD
+    yield Stroke(((box.left, bottom), (box.right, bottom)), theme.pen("table"))
+
+
+def row_marks(row: Row, left: float, right: float, top: float, theme: Theme) -> Iterator[Mark]:
+    """Yield one row whose upper edge is at `top`."""
+    site = Site(row.number, (0, 0), row.finding.severity, 0.0, row.finding.key)
+    yield flag_at(site, (left + FLAG_WIDTH / 2 + 0.4, top - _PAD - FLAG_HEIGHT / 2), theme)
+    picture = (left + FLAG_WIDTH / 2 + 0.4, top - _PAD - FLAG_HEIGHT - 1.2 - ICON_HEIGHT / 2)
+    yield from icon(row.finding.rule, row.finding.control, picture, theme)
+    yield from _texts(row, left + _MARGIN, right, top - _PAD, theme)
+    bottom = top - row.height
+    yield Stroke(((left, bottom), (right, bottom)), theme.pen("rule"))
+
+
+def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Iterator[Mark]:
+    size, step = theme.small, theme.small * LINE
+    y = top - size
+    yield Label(row.title, (left, y), size, theme.ink, bold=True, source=row.finding.key)
+    yield Label(row.figures[0], (right - _FIGURE, y), size, theme.ink, Anchor.END, bold=True)
+    yield Label(row.figures[1], (right, y), size, theme.ink, Anchor.END)
+    blocks = (
+        (row.message, theme.ink, False),
+        (row.advice, theme.ink, True),
+        (row.basis, theme.quiet, False),
+    )
+    for lines, colour, bold in blocks:
+        for line in lines:
+            y -= step
+            yield Label(line, (left, y), size, colour, bold=bold, source=row.finding.key)
+
+
+def no_findings(box: Box, theme: Theme) -> Iterator[Mark]:
+    """Yield the words of an empty table."""
+    text = "Nothing was found by the checks that were run."
+    y = box.top - HEAD - _PAD - theme.small
+    for line in wrap(text, theme.small, box.width):
+        yield Label(line, (box.left, y), theme.small, theme.ink)
+        y -= theme.small * LINE
+
+
+def more_words(count: int, box: Box, theme: Theme) -> Label:
+    """Return the words that send the reader to the next page."""
+    text = f"{count} more on the next sheet"
+    at = (box.right - text_width(text, theme.small, bold=True), box.bottom + 0.6)
+    return Label(text, at, theme.small, theme.ink, bold=True)

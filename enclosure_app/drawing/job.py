@@ -1,0 +1,52 @@
+"""What a sheet is printed on and what stands in its title block."""
+
+from dataclasses import dataclass
+
+from enclosure_app.drawing.placement import Box
+from enclosure_app.errors import EnclosureError
+
+# ISO 216 and ASME Y14.1, landscape, mm.
+PAPERS: dict[str, tuple[float, float]] = {
+    "A4": (297.0, 210.0),
+    "A3": (420.0, 297.0),
+    "ANSI B": (431.8, 279.4),
+    "ANSI D": (863.6, 558.8),
+}
+_BINDING, _BORDER = 20.0, 10.0  # ISO 5457: 20 mm on the left for filing, 10 mm elsewhere
+_SMALL_BINDING, _SMALL_BORDER = 12.0, 7.0  # on A4, where paper is dear
+
+
+@dataclass(frozen=True, slots=True)
+class SheetJob:
+    """One order for sheets.
+
+    `paper` is one of `PAPERS`; `scale` a standard scale, None for the largest that fits. Texts
+    that are not known are "". `date` is written as given.
+    """
+
+    paper: str = "A3"
+    scale: str | None = None
+    project: str = ""
+    revision: str = ""
+    who: str = ""
+    date: str = ""
+
+
+def paper_size(paper: str) -> tuple[float, float]:
+    """Return width and height in mm of a paper, by its name in any case.
+
+    Raises:
+        EnclosureError: there is no paper of that name.
+    """
+    for name, size in PAPERS.items():
+        if name.replace(" ", "") == paper.upper().replace(" ", "").replace("-", ""):
+            return size
+    raise EnclosureError(f"The paper “{paper}” is not known; use one of {', '.join(PAPERS)}.")
+
+
+def border(size: tuple[float, float]) -> Box:
+    """Return the box inside the border of a sheet."""
+    width, height = size
+    small = width <= PAPERS["A4"][0]
+    binding, edge = (_SMALL_BINDING, _SMALL_BORDER) if small else (_BINDING, _BORDER)
+    return Box(binding, edge, width - edge, height - edge)

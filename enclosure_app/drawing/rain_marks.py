@@ -1,0 +1,56 @@
+"""Rain and air on their way: the routes of drops, and the stream through the widest opening."""
+
+from collections.abc import Iterator
+
+from enclosure_app.drawing.marks import Fill, Mark, Stroke
+from enclosure_app.drawing.placement import Placement
+from enclosure_app.drawing.polylines import distinct, length, offset, walk_to
+from enclosure_app.drawing.shapes import arrow_head, drop, smooth
+from enclosure_app.drawing.theme import Pen, Theme
+from enclosure_app.model.place import Point
+from enclosure_app.model.report import LayerResult, RainRoute, RouteEnd, Verdict
+
+_EVERY = 17.0  # mm on paper from one drop of a route to the next
+_DROP = 1.5
+
+
+def rain_marks(
+    routes: tuple[RainRoute, ...], placement: Placement, down: Point, theme: Theme
+) -> Iterator[Mark]:
+    """Yield the routes as fine dots with drops; one that ends inside is heavy and has an arrow."""
+    pen = theme.pen("rain")
+    wet = Pen(pen.colour, theme.pen("stream").width, pen.dash)
+    for route in routes:
+        way = distinct(placement.points(route.points))
+        if len(way) < 2:
+            continue
+        inside = route.end is RouteEnd.INSIDE
+        yield Stroke(way, wet if inside else pen, "rain")
+        yield Stroke(arrow_head(way, 1.3), Pen(pen.colour, pen.width), "rain")
+        for k in range(int(length(way) / _EVERY + 0.5)):
+            at, _ = walk_to(way, (k + 0.5) * _EVERY)
+            yield Fill((drop(at, _DROP, down),), pen.colour, "rain")
+
+
+def stream_marks(layer: LayerResult, placement: Placement, theme: Theme) -> Iterator[Mark]:
+    """Yield the way in through the widest opening of a broken layer, from outside to inside."""
+    way = distinct(placement.points(layer.way_in))
+    if layer.verdict is Verdict.CONTINUOUS or len(way) < 2:
+        return
+    width = min(max(placement.length(layer.opening or 0.0), 1.0), 3.2)
+    curve = smooth(way)
+    tint = theme.tints[layer.control.value][1]
+    yield Stroke(curve, Pen(tint, width), f"opening:{layer.control.value}")
+    pen = Pen(theme.control(layer.control).colour, theme.pen("glyph").width)
+    for side in (-width / 2, width / 2):
+        yield Stroke(offset(curve, side), Pen(pen.colour, 0.13), f"opening:{layer.control.value}")
+    for share in (0.3, 0.62):
+        part = walk_to(curve, length(curve) * share)
+        yield Stroke(_head(part, 1.8), pen, f"opening:{layer.control.value}")
+    yield Stroke(arrow_head(curve, 2.4), pen, f"opening:{layer.control.value}")
+
+
+def _head(place: tuple[Point, Point], size: float) -> tuple[Point, ...]:
+    at, direction = place
+    start = (at[0] - direction[0], at[1] - direction[1])
+    return arrow_head((start, at), size)

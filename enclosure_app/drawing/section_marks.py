@@ -1,0 +1,214 @@
+"""Everything that is drawn of one section, without flags: what is sound is calm, faults are loud."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from enclosure_app.drawing.clipping import clip_line, clip_ring
+from enclosure_app.drawing.glyphs import Facts, Spot, glyph, spot_along
+from enclosure_app.drawing.laps import lap_run, shown_sheets
+from enclosure_app.drawing.layer_marks import (
+    area_marks,
+    office_marks,
+    sheet_marks,
+    thickness_marks,
+)
+from enclosure_app.drawing.lengths import format_length
+from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
+from enclosure_app.drawing.placement import Box, Placement
+from enclosure_app.drawing.polylines import distinct, foot, length, middle, unit, walk_to
+from enclosure_app.drawing.rain_marks import rain_marks, stream_marks
+from enclosure_app.drawing.shapes import circle
+from enclosure_app.drawing.sides import Sides, sides_of
+from enclosure_app.drawing.theme import Theme
+from enclosure_app.drawing.typeface import text_width
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.place import Point, Points
+from enclosure_app.model.report import LayerResult, Lift, SectionResult
+
+RING = 5.2  # mm on paper: the ring around the place of a finding
+_SMALL_RING = 3.4
+_CROWD = 16  # findings from which the rings are small
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """How a section is shown: where it stands on the sheet, in which units it is written."""
+
+    placement: Placement
+    units: Units
+    theme: Theme
+
+
+def section_marks(result: SectionResult, view: View) -> tuple[Mark, ...]:
+    """Return the marks of a section in sheet mm, cut off at its frame, faults on top."""
+    sides = sides_of(result, view.placement)
+    shown = shown_sheets(result, view.placement, sides)
+    frame = frame_box(result, view.placement)
+    calm = list(_calm(result, view, sides, shown))
+    return (*clipped(calm, frame), *_loud(result, view, sides, shown))
+
+
+def frame_box(result: SectionResult, placement: Placement) -> Box:
+    """Return the box of the section's frame on the sheet."""
+    xs, ys = zip(*placement.points(result.section.frame), strict=True)
+    return Box(min(xs), min(ys), max(xs), max(ys))
+
+
+def ring_radius(result: SectionResult) -> float:
+    """Return the radius of the rings around places, smaller where there are many."""
+    return RING if len(result.findings) < _CROWD else _SMALL_RING
+
+
+def clipped(marks: list[Mark], box: Box) -> Iterator[Mark]:
+    """Yield the marks as far as they lie in `box`; texts as they are where they start in it."""
+    for mark in marks:
+        match mark:
+            case Stroke():
+                run = (*mark.points, mark.points[0]) if mark.closed else mark.points
+                if all(box.holds(p) for p in run):
+                    yield mark
+                else:
+                    for part in clip_line(run, box):
+                        yield Stroke(part, mark.pen, mark.source)
+            case Fill():
+                rings = tuple(filter(None, (clip_ring(ring, box) for ring in mark.rings)))
+                if rings:
+                    yield Fill(rings, mark.colour, mark.source)
+            case _:
+                if box.holds(mark.at):
+                    yield mark
+
+
+def _calm(
+    result: SectionResult, view: View, sides: Sides, shown: Mapping[str, Points]
+) -> Iterator[Mark]:
+    section, placement, theme = result.section, view.placement, view.theme
+    yield from area_marks(section, placement, theme)
+    yield from thickness_marks(section, placement, theme)
+    yield from office_marks(section, placement, theme)
+    for layer in result.layers.values():
+        yield from stream_marks(layer, placement, theme)
+    down = (-sides.uphill[0], -sides.uphill[1])
+    yield from rain_marks(result.rain, placement, down, theme)
+    yield from sheet_marks(result, shown, sides, theme)
+    yield from _office_texts(result, view)
+
+
+def _office_texts(result: SectionResult, view: View) -> Iterator[Mark]:
+    """Yield the office's own texts, pale, except those that only mark the sides."""
+    theme = view.theme
+    for text in result.section.texts:
+        size = view.placement.length(text.height)
+        near_mark = text.at in (*result.section.inside, *result.section.outside)
+        if text.text.strip() and size > 0 and not near_mark:
+            at = view.placement.point(text.at)
+            size = min(size, theme.medium)
+            yield Label(text.text, at, size, theme.pen("piece").colour, angle=text.angle)
+
+
+def _loud(
+    result: SectionResult, view: View, sides: Sides, shown: Mapping[str, Points]
+) -> Iterator[Mark]:
+    yield from _side_words(result, view)
+    for layer in result.layers.values():
+        for lift in layer.lifts:
+            yield from _caps(lift, layer, view)
+    radius = ring_radius(result)
+    for finding in result.findings:
+        yield from _ring(finding, radius, view)
+    for finding in result.findings:
+        yield from glyph(finding.rule, *_seen(finding, view, sides, shown), view.theme)
+
+
+def _side_words(result: SectionResult, view: View) -> Iterator[Mark]:
+    theme = view.theme
+    frame = frame_box(result, view.placement)
+    for word, marks in (("INSIDE", result.section.inside), ("OUTSIDE", result.section.outside)):
+        half = text_width(word, theme.large, bold=True) / 2
+        for mark in marks:
+            x, y = frame.inset(half + 1.0, theme.large).clamp(view.placement.point(mark))
+            at = (x, y - theme.large / 2)
+            yield Label(
+                word, at, theme.large, theme.quiet, Anchor.MIDDLE, bold=True, halo=theme.paper
+            )
+
+
+def _caps(lift: Lift, layer: LayerResult, view: View) -> Iterator[Mark]:
+    """Yield a blunt cap on each piece that the pen leaves or lands on."""
+    start, end = view.placement.points((lift.start, lift.end))
+    x, y = unit(start, end)
+    for at, piece in ((start, lift.a), (end, lift.b)):
+        if piece:
+            bar = ((at[0] - y * 1.5, at[1] + x * 1.5), (at[0] + y * 1.5, at[1] - x * 1.5))
+            yield Stroke(bar, view.theme.pen("cap"), f"lift:{layer.control.value}")
+
+
+def _ring(finding: Finding, radius: float, view: View) -> Iterator[Mark]:
+    """Yield the ring that says where, as heavy as the finding is severe."""
+    pen = view.theme.severity(finding.severity)
+    ring = circle(view.placement.point(finding.at), radius, 48)
+    if finding.severity is Severity.FAULT:
+        yield Stroke(ring, view.theme.halo_pen(pen.width), finding.key, closed=True)
+    yield Stroke(ring, pen, finding.key, closed=True)
+
+
+def _seen(
+    finding: Finding, view: View, sides: Sides, shown: Mapping[str, Points]
+) -> tuple[Spot, Facts]:
+    """Return where and how a finding's glyph is drawn."""
+    at = view.placement.point(finding.at)
+    way = _way(finding, view, shown)
+    along = _direction(finding, at, way, sides)
+    up = sides.up(along)
+    spot = spot_along(
+        way,
+        middle(way[0], way[-1]) if len(way) > 1 else at,
+        up,
+        sides.outward(at, up, finding.control),
+    )
+    facts = Facts(
+        length=view.placement.length(finding.measured)
+        if finding.rule == "gap" and finding.measured
+        else length(way),
+        needed=view.placement.length(finding.required or 0.0),
+        text=_text(finding.measured, view.units),
+        needed_text=_text(finding.required, view.units),
+        way=way,
+        down=(-sides.uphill[0], -sides.uphill[1]),
+        source=finding.key,
+    )
+    return spot, facts
+
+
+def _text(mm: float | None, units: Units) -> str:
+    return "" if mm is None else format_length(mm, units)
+
+
+def _way(finding: Finding, view: View, shown: Mapping[str, Points]) -> Points:
+    """Return the line on the sheet along which the glyph lies: the gap, or the lap's lower face.
+
+    Of a lap it is the inner sheet, as shown, so that the outer one lies on the glyph's outer side.
+    """
+    runs = [distinct(view.placement.points(run)) for run in finding.extent if run]
+    if not runs:
+        return ()
+    if finding.rule == "gap":
+        return distinct(tuple(p for run in runs for p in (run[0], run[-1])))
+    if finding.rule == "wet-route":
+        return runs[0]
+    inner = runs[-1]
+    names = [name for name in finding.pieces if name in shown and len(shown[name]) > 1]
+    if not names or len(inner) < 2:
+        return inner
+    middle_of = walk_to(inner, length(inner) / 2)[0]
+    nearest = min(names, key=lambda name: foot(shown[name], middle_of).off)
+    return lap_run(shown[nearest], inner)
+
+
+def _direction(finding: Finding, at: Point, way: Points, sides: Sides) -> Point:
+    if len(way) > 1:
+        return unit(way[0], way[-1])
+    walk = sides.walks.get(finding.control) if finding.control else None
+    walk = walk or next(iter(sides.walks.values()), None)
+    return foot(walk.points, at).direction if walk else sides.uphill

@@ -1,0 +1,230 @@
+"""Composes the sheets of one drawing: pages of marks in sheet mm, ready to be painted."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from enclosure_app.drawing.continuation import fill_column, table_columns
+from enclosure_app.drawing.findings_table import Row, head_marks, more_words, no_findings, rows
+from enclosure_app.drawing.flags import Site, capacity, place_flags
+from enclosure_app.drawing.job import SheetJob, paper_size
+from enclosure_app.drawing.layout import Areas, areas
+from enclosure_app.drawing.legend import legend_height, legend_marks
+from enclosure_app.drawing.marks import Label, Mark, Stroke
+from enclosure_app.drawing.placement import Box, Placement, box_around
+from enclosure_app.drawing.ribbon import ribbon_marks
+from enclosure_app.drawing.scales import Scale, fits, largest_that_fits, parse_scale, series
+from enclosure_app.drawing.section_marks import View, frame_box, ring_radius, section_marks
+from enclosure_app.drawing.theme import Theme
+from enclosure_app.drawing.title_block import (
+    Titles,
+    caution_height,
+    caution_marks,
+    scale_bar,
+    title_height,
+    title_marks,
+)
+from enclosure_app.drawing.typeface import shorten
+from enclosure_app.errors import EnclosureError
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Finding
+from enclosure_app.model.product import Control
+from enclosure_app.model.report import DrawingResult, SectionResult
+
+RIBBONS = (Control.WATER, Control.AIR)
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One sheet of paper: its size in mm, its marks in painting order, and its title block."""
+
+    width: float
+    height: float
+    marks: tuple[Mark, ...]
+    titles: Titles
+    title_box: Box
+
+    def numbered(self, sheet: int, sheets: int, theme: Theme) -> tuple[Mark, ...]:
+        """Return all marks, with a title block that says which sheet of how many this is."""
+        titles = replace(self.titles, sheet=sheet, sheets=sheets)
+        return (*self.marks, *title_marks(self.title_box, titles, theme))
+
+
+def compose_sheets(
+    results: Sequence[DrawingResult], job: SheetJob, theme: Theme
+) -> tuple[Page, ...]:
+    """Return the sheets of all drawings, section by section.
+
+    Raises:
+        EnclosureError: the paper or scale is not known, or a section does not fit at the scale.
+    """
+    return tuple(
+        page
+        for result in results
+        for section in result.sections
+        for page in compose_section(section, result, job, theme)
+    )
+
+
+def compose_section(
+    result: SectionResult, drawing: DrawingResult, job: SheetJob, theme: Theme
+) -> tuple[Page, ...]:
+    """Return the sheets of one section: drawings with their findings, and what is left of the table.
+
+    Raises:
+        EnclosureError: as for `compose_sheets`.
+    """
+    size = paper_size(job.paper)
+    layers = [c for c in RIBBONS if c in result.layers]
+    place = areas(size, len(layers))
+    scale = _scale(result, drawing.drawing.units, job, place.drawing)
+    sheet = _Sheet(result, drawing, job, theme, size, place, scale)
+    most = max(capacity(place.drawing), 1)
+    chunks = [result.findings[i : i + most] for i in range(0, len(result.findings), most)] or [()]
+    return tuple(page for chunk in chunks for page in _pages(sheet, chunk))
+
+
+@dataclass(frozen=True, slots=True)
+class _Sheet:
+    """What all parts of one section's sheets need to know."""
+
+    result: SectionResult
+    drawing: DrawingResult
+    job: SheetJob
+    theme: Theme
+    size: tuple[float, float]
+    areas: Areas
+    scale: Scale
+
+    @property
+    def units(self) -> Units:
+        return self.drawing.drawing.units
+
+    @property
+    def numbers(self) -> dict[str, int]:
+        return {f.key: i for i, f in enumerate(self.result.findings, 1)}
+
+    @property
+    def placement(self) -> Placement:
+        frame = box_around(self.result.section.frame)
+        return Placement(self.scale.ratio, frame.centre, self.areas.drawing.centre)
+
+    @property
+    def titles(self) -> Titles:
+        drawing = self.drawing.drawing
+        name = f"{drawing.title} ({drawing.file})" if drawing.title else drawing.file
+        units = {Units.IN: "feet and inches", Units.FT: "feet and inches"}.get(
+            self.units, self.units.value
+        )
+        return Titles(self.job, name, self.result.section.name, self.scale.text, units)
+
+
+def _scale(result: SectionResult, units: Units, job: SheetJob, room: Box) -> Scale:
+    """Return the scale that was ordered, or the largest that fits."""
+    frame = box_around(result.section.frame)
+    size, free = (frame.width, frame.height), (room.width, room.height)
+    if job.scale is None:
+        return largest_that_fits(size, free, units)
+    scale = parse_scale(job.scale)
+    if not fits(size, free, scale):
+        best = next((s for s in series(units) if fits(size, free, s)), None)
+        advice = f"use {best.text}" if best else "use larger paper"
+        raise EnclosureError(
+            f"The section “{result.section.name}” does not fit on {job.paper} at {scale.text};"
+            f" {advice}."
+        )
+    return scale
+
+
+def _pages(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Page]:
+    """Yield one sheet with the drawing and the flags of `findings`, then the rest of their table."""
+    theme, column = sheet.theme, sheet.areas.column
+    look = (sheet.units, theme)
+    left = rows(findings, sheet.numbers, column.width, look)
+    foot, table = _column(sheet)
+    filled = fill_column(left, table, theme)
+    marks = [*_paper(sheet), *_drawing(sheet, findings), *_ribbons(sheet), *foot]
+    marks += head_marks(table, theme) if findings else no_findings(table, theme)
+    marks += filled.marks
+    left = left[filled.count :]
+    if left:
+        marks.append(more_words(len(left), table, theme))
+    yield _page(sheet, marks)
+    while left:
+        marks, left = _continued(sheet, left)
+        yield _page(sheet, marks)
+
+
+def _page(sheet: _Sheet, marks: list[Mark]) -> Page:
+    return Page(*sheet.size, tuple(marks), sheet.titles, sheet.areas.column)
+
+
+def _paper(sheet: _Sheet) -> Iterator[Mark]:
+    box, pen = sheet.areas.border, sheet.theme.pen("border")
+    yield Stroke(box.ring, pen, "border", closed=True)
+    x = sheet.areas.column.left - 3.0
+    yield Stroke(((x, box.bottom), (x, box.top)), sheet.theme.pen("table"), "border")
+
+
+def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
+    theme, placement, heading = sheet.theme, sheet.placement, sheet.areas.heading
+    name = shorten(sheet.result.section.name, theme.large, heading.width, bold=True)
+    yield Label(
+        name, (heading.left, heading.top - theme.large - 1.5), theme.large, theme.ink, bold=True
+    )
+    yield from section_marks(sheet.result, View(placement, sheet.units, theme))
+    yield from place_flags(_sites(sheet, findings), _flagged(sheet), theme)
+    foot = sheet.areas.foot
+    yield from scale_bar(foot.left, foot.bottom, sheet.scale, sheet.units, theme)
+
+
+def _flagged(sheet: _Sheet) -> Box:
+    """Return the box whose edges carry the lanes: close to the drawing, if the flags find room."""
+    frame, whole = frame_box(sheet.result, sheet.placement), sheet.areas.drawing
+    return frame if capacity(frame) >= len(sheet.result.findings) else whole
+
+
+def _sites(sheet: _Sheet, findings: tuple[Finding, ...]) -> list[Site]:
+    radius = ring_radius(sheet.result)
+    return [
+        Site(sheet.numbers[f.key], sheet.placement.point(f.at), f.severity, radius, f.key)
+        for f in findings
+    ]
+
+
+def _ribbons(sheet: _Sheet) -> Iterator[Mark]:
+    layers = [sheet.result.layers[c] for c in RIBBONS if c in sheet.result.layers]
+    for layer, box in zip(layers, sheet.areas.ribbons, strict=True):
+        yield Stroke(
+            ((box.left, box.top + 0.3), (box.right, box.top + 0.3)),
+            sheet.theme.pen("rule"),
+            "ribbon",
+        )
+        look = (sheet.units, sheet.theme)
+        yield from ribbon_marks(sheet.result, layer, sheet.numbers, box.inset(0, 0.6), look)
+
+
+def _column(sheet: _Sheet) -> tuple[list[Mark], Box]:
+    """Return what stands at the foot of the column, and the box that is left for the table."""
+    theme, column = sheet.theme, sheet.areas.column
+    caution = column.bottom + title_height() + caution_height(column.width, theme) + 1.0
+    legend = caution + legend_height(sheet.result)
+    marks = [*caution_marks(Box(column.left, column.bottom, column.right, caution), theme)]
+    marks += legend_marks(sheet.result, Box(column.left, caution, column.right, legend), theme)
+    return marks, Box(column.left, legend + 4.0, column.right, column.top)
+
+
+def _continued(sheet: _Sheet, left: tuple[Row, ...]) -> tuple[list[Mark], tuple[Row, ...]]:
+    """Return the marks of a sheet full of rows, and the rows that are still left."""
+    theme, column = sheet.theme, sheet.areas.column
+    foot, table = _column(sheet)
+    marks = [*_paper(sheet), *foot]
+    for box in (*table_columns(sheet.areas, column.width), table):
+        if not left:
+            break
+        marks += head_marks(box, theme)
+        filled = fill_column(left, box, theme)
+        marks += filled.marks
+        left = left[max(filled.count, 1) :]
+    if left:
+        marks.append(more_words(len(left), table, theme))
+    return marks, left
