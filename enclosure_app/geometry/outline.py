@@ -260,3 +260,10 @@ def _middle(a: Point, b: Point) -> Point:
 def _off(p: Point, a: Point, b: Point) -> float:
     ux, uy = b[0] - a[0], b[1] - a[1]
     return abs(ux * (p[1] - a[1]) - uy * (p[0] - a[0])) / (hypot(ux, uy) or 1.0)
+
+
+def same_ring(one: Points, other: Points, slack: float = 1.0) -> bool:
+    """Whether two rings run along each other all the way round, no further apart than `slack`."""
+    x0, y0 = one[0]
+    a, b = (shapely.LinearRing([(x - x0, y - y0) for x, y in ring]) for ring in (one, other))
+    return bool(shapely.hausdorff_distance(a, b) <= slack)

@@ -1,0 +1,142 @@
+"""Makes pieces of drawn paths: loose segments joined, outlines read for what they stand for."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+from enclosure_app.files.dxf_words import listed
+from enclosure_app.files.outlines import Region, encloses, shape_of, without_twins
+from enclosure_app.files.raw import RawPath
+from enclosure_app.geometry.chaining import chain, tidy
+from enclosure_app.model.drawing import Note, NoteLevel
+from enclosure_app.model.place import Line, Shape
+from enclosure_app.model.product import Product
+from enclosure_app.model.section import Piece
+
+NAMED = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """One path of the drawing in mm, and the product that it is made of."""
+
+    path: RawPath
+    product: str
+
+
+@dataclass(frozen=True, slots=True)
+class _Made:
+    piece: Piece
+    guess: str = ""
+
+
+_OPEN = "open"
+_UNEVEN = "uneven"
+
+
+def pieces_from(
+    drawn: Sequence[Drawn], products: Mapping[str, Product], reach: float = 1.0
+) -> tuple[tuple[Piece, ...], tuple[Note, ...]]:
+    """Return the pieces that `drawn` amounts to in drawing order, and what was guessed.
+
+    Loose segments of one product, layer and width are joined where their ends lie within `reach`
+    (mm). A piece is named after the first of its handles.
+    """
+    regions, made = _rings(drawn), []
+    for each in _joined(drawn, products, reach):
+        if isinstance(each, Region):
+            regions.append(each)
+        else:
+            made.append(each)
+    made.extend(_of_region(each, products[each.product]) for each in without_twins(regions))
+    made.sort(key=lambda each: handle_order(each.piece.name))
+    return tuple(each.piece for each in made), _notes(made, products)
+
+
+def handle_order(handle: str) -> tuple[tuple[int, str], ...]:
+    """Return the key that sorts handles as the drawing counts them (in base 16)."""
+    parts = re.split(r"[/#.-]", handle)
+    return tuple((int(part, 16) if _is_hex(part) else 0, part) for part in parts)
+
+
+def _is_hex(text: str) -> bool:
+    return bool(re.fullmatch(r"[0-9A-Fa-f]{1,16}", text))
+
+
+def _rings(drawn: Iterable[Drawn]) -> list[Region]:
+    regions = []
+    for each in drawn:
+        path = each.path
+        if not (path.closed or path.filled):
+            continue
+        points = tidy(path.points, closed=True)
+        if encloses(points):
+            regions.append(
+                Region(
+                    points,
+                    each.product,
+                    (path.tag.handle,),
+                    layer=path.tag.layer,
+                    holes=path.holes,
+                    filled=path.filled,
+                    width=path.width,
+                )
+            )
+    return regions
+
+
+def _joined(
+    drawn: Iterable[Drawn], products: Mapping[str, Product], reach: float
+) -> Iterable[_Made | Region]:
+    groups: dict[tuple[str, str, float], list[RawPath]] = defaultdict(list)
+    for each in drawn:
+        path = each.path
+        if not (path.closed or path.filled):
+            groups[each.product, path.tag.layer, round(path.width, 3)].append(path)
+    for (key, layer, width), paths in groups.items():
+        paths.sort(key=lambda path: handle_order(path.tag.handle))
+        for run in chain([path.points for path in paths], reach):
+            handles = tuple(paths[i].tag.handle for i in run.members)
+            if run.closed:
+                yield Region(run.points, key, handles, layer=layer, width=width)
+            else:
+                guess = _OPEN if products[key].drawn == "area" and width == 0 else ""
+                yield _made(Line(run.points, width), key, handles, layer, guess)
+
+
+def _of_region(region: Region, product: Product) -> _Made:
+    shape, guessed = shape_of(region, product)
+    guess = _UNEVEN if guessed else ""
+    return _made(shape, region.product, region.handles, region.layer, guess)
+
+
+def _made(shape: Shape, product: str, handles: tuple[str, ...], layer: str, guess: str) -> _Made:
+    name = min(handles, key=handle_order)
+    return _Made(Piece(name, product, shape, handles, layer), guess)
+
+
+_SAYS = {
+    _OPEN: ("does not close and is read as a line", "do not close and are read as lines"),
+    _UNEVEN: (
+        "is of no even thickness and is read as an area",
+        "are of no even thickness and are read as areas",
+    ),
+}
+
+
+def _notes(made: Sequence[_Made], products: Mapping[str, Product]) -> tuple[Note, ...]:
+    guesses: dict[tuple[str, str], list[str]] = defaultdict(list)
+    for each in made:
+        if each.guess:
+            guesses[each.guess, each.piece.product].append(each.piece.name)
+    return tuple(
+        Note(NoteLevel.GUESSED, _sentence(_SAYS[guess], products[key].name, names))
+        for (guess, key), names in guesses.items()
+    )
+
+
+def _sentence(says: tuple[str, str], product: str, names: Sequence[str]) -> str:
+    if len(names) == 1:
+        return f"One outline of {product} {says[0]}: {names[0]}."
+    return f"{len(names)} outlines of {product} {says[1]}: {listed(names, NAMED)}."

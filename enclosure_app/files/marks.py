@@ -1,0 +1,55 @@
+"""The marks that say which side is inside and which is outside."""
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+
+from enclosure_app.files.raw import RawText
+from enclosure_app.geometry.clipping import within
+from enclosure_app.model.place import Points
+from enclosure_app.model.section import Section
+
+
+@dataclass(frozen=True, slots=True)
+class Marks:
+    """Points (mm) that lie inside and outside the building."""
+
+    inside: Points = ()
+    outside: Points = ()
+
+    def within(self, ring: Points) -> "Marks":
+        """Return those that lie in the ring."""
+        return Marks(_within(self.inside, ring), _within(self.outside, ring))
+
+    def overridden(self, by: "Marks") -> "Marks":
+        """Return these marks, each kind replaced by that of `by` where it has any."""
+        return Marks(by.inside or self.inside, by.outside or self.outside)
+
+
+NO_MARKS = Marks()
+
+
+def written(texts: Iterable[RawText], mark_of: Callable[[str], str | None]) -> Marks:
+    """Return the places of the texts (mm) that are a word for inside or outside, whole."""
+    found = [(mark_of(text.text.strip()), text.at) for text in texts]
+    return Marks(
+        tuple(at for word, at in found if word == "inside"),
+        tuple(at for word, at in found if word == "outside"),
+    )
+
+
+def missing(file: str, sections: Sequence[Section]) -> tuple[str, ...]:
+    """Return one sentence for each mark that a section lacks."""
+    return tuple(
+        f"{file}: no {word} mark in section {section.name}: "
+        f"give --{word} X,Y or write the word {word.upper()} {place}."
+        for section in sections
+        for word, place, marks in (
+            ("inside", "in the room", section.inside),
+            ("outside", "in the open", section.outside),
+        )
+        if not marks
+    )
+
+
+def _within(points: Points, ring: Points) -> Points:
+    return tuple(p for p, inside in zip(points, within(points, ring), strict=True) if inside)

@@ -1,0 +1,67 @@
+"""What the layers of a drawing mean: as the layer map says, or as their names suggest."""
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+
+from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.dxf_words import listed
+from enclosure_app.files.guesses import guess_row
+from enclosure_app.files.layer_map import LayerMap, LayerRow
+from enclosure_app.files.raw import Tag
+from enclosure_app.model.drawing import Note, NoteLevel
+from enclosure_app.model.product import Product
+from enclosure_app.model.section import Piece
+
+SHOWN_LAYERS = 8
+
+
+class Meaning:
+    """What the layers mean: as the map says, or as their names suggest."""
+
+    def __init__(self, layer_map: LayerMap | None, *, linework: bool) -> None:
+        self._map = layer_map
+        self._linework = linework
+        self._guesses: dict[str, LayerRow | None] = {}
+        self._unmatched: set[str] = set()
+        self._matched: set[str] = set()
+        self.products: Mapping[str, Product] = layer_map.products if layer_map else load_products()
+
+    def row(self, tag: Tag) -> LayerRow | None:
+        """Return what says what an entity is, None where nothing does."""
+        if self._map is not None:
+            return self._map.row_for(tag)
+        if tag.layer not in self._guesses:
+            self._guesses[tag.layer] = guess_row(tag.layer, self.products)
+        return self._guesses[tag.layer]
+
+    def wanted(self, tag: Tag) -> bool:
+        """Whether a path is worth reading."""
+        row = self.row(tag)
+        (self._unmatched if row is None else self._matched).add(tag.layer)
+        if row is None or row.role == "note":
+            return self._linework
+        return row.role != "ignore"
+
+    def notes(self, pieces: Sequence[Piece]) -> tuple[Note, ...]:
+        """Return what was guessed of layers, and which of them mean nothing."""
+        guessed: dict[str, set[str]] = defaultdict(set)
+        if self._map is None:
+            for piece in pieces:
+                guessed[piece.product].add(piece.layer)
+        notes = [
+            Note(
+                NoteLevel.GUESSED, f"Taken for {self.products[key].name}: {layers_named(layers)}."
+            )
+            for key, layers in guessed.items()
+        ]
+        unmatched = self._unmatched - self._matched
+        if unmatched:
+            text = f"Nothing is said of {layers_named(unmatched)}: linework only."
+            notes.append(Note(NoteLevel.IGNORED, text))
+        return tuple(notes)
+
+
+def layers_named(names: Iterable[str]) -> str:
+    """Return ``layer “A”`` or ``layers “A”, “B” and 3 more``."""
+    every = set(names)
+    return f"{'layer' if len(every) == 1 else 'layers'} {listed(every, SHOWN_LAYERS)}"

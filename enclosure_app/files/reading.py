@@ -1,0 +1,178 @@
+"""Reads a drawing: the one entry from a DXF file to sections."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from enclosure_app.errors import EnclosureError, ListedError
+from enclosure_app.files.chains import Drawn, pieces_from
+from enclosure_app.files.dxf_content import Content, content
+from enclosure_app.files.dxf_document import Document, open_document
+from enclosure_app.files.evidence import evidence_of
+from enclosure_app.files.guesses import mark_of
+from enclosure_app.files.layer_map import LayerMap
+from enclosure_app.files.marks import Marks, missing
+from enclosure_app.files.meaning import Meaning, layers_named
+from enclosure_app.files.raw import Raw, RawLeader, RawPath, RawText
+from enclosure_app.files.sections import Material, sections_of
+from enclosure_app.files.units import HEADER, judge_units, told_units
+from enclosure_app.model.drawing import Drawing, Note, Units
+from enclosure_app.model.place import Points
+from enclosure_app.model.section import Stroke
+
+SAGITTA = 0.1  # mm between a curve and the polyline that stands for it
+
+
+@dataclass(frozen=True, slots=True)
+class ReadOptions:
+    """What the person says about a drawing, and how much of it is wanted.
+
+    `inside` and `outside` are marks in mm in the drawing's own coordinates (x and y times the
+    unit). `linework` also delivers what is no piece. `require_marks` refuses sections that lack a
+    mark; without it (and with `linework`) a drawing of which nothing is mapped can be read too.
+    """
+
+    layer_map: LayerMap | None = None
+    units: Units | None = None
+    inside: Points = ()
+    outside: Points = ()
+    all_layers: bool = False
+    layout: str = "Model"
+    linework: bool = False
+    plan: bool = False
+    require_marks: bool = True
+
+
+def read_drawing(path: Path, options: ReadOptions | None = None) -> Drawing:
+    """Read the sections of one DXF file.
+
+    Raises:
+        EnclosureError: the file cannot be read, its units cannot be told, nothing in it is mapped
+            to a product, or a mark is missing.
+    """
+    options = options or ReadOptions()
+    document = open_document(path)
+    meaning = Meaning(options.layer_map, linework=options.linework)
+    units, content_read, notes = _in_units(path, document, meaning, options)
+    material, more = _material(content_read.items, meaning, options, units.in_mm)
+    if not material.pieces and (options.require_marks or not options.linework):
+        raise EnclosureError(_nothing_mapped(path, content_read.layers))
+    sections, said = sections_of(material, mark_of)
+    lacking = missing(str(path), sections) if options.require_marks else ()
+    if lacking:
+        raise ListedError(lacking)
+    return Drawing(
+        file=str(path),
+        units=units,
+        sections=sections,
+        notes=(
+            *document.notes,
+            *content_read.notes,
+            *notes,
+            *meaning.notes(material.pieces),
+            *more,
+            *said,
+        ),
+        layouts=document.layouts,
+    )
+
+
+def _in_units(
+    path: Path, document: Document, meaning: Meaning, options: ReadOptions
+) -> tuple[Units, Content, tuple[Note, ...]]:
+    """Read the layout and tell its units; curves are read again if they came out too coarse."""
+    assumed = options.units or HEADER.get(document.insunits) or Units.MM
+
+    def read(units: Units) -> Content:
+        return content(
+            document,
+            layout=options.layout,
+            all_layers=options.all_layers,
+            wanted=meaning.wanted,
+            sagitta=SAGITTA / units.in_mm,
+        )
+
+    found = read(assumed)
+    evidence = evidence_of(path, document, found.items, meaning)
+    if options.units:
+        return options.units, found, told_units(options.units, evidence)
+    if evidence.extent == 0:
+        raise EnclosureError(_nothing_mapped(path, found.layers))
+    units, notes = judge_units(evidence)
+    return units, (found if units is assumed else read(units)), notes
+
+
+def _material(
+    items: Iterable[Raw], meaning: Meaning, options: ReadOptions, factor: float
+) -> tuple[Material, tuple[Note, ...]]:
+    """Sort what was read by what it is for, in mm."""
+    drawn: list[Drawn] = []
+    by_role: dict[str, list[RawPath]] = {"frame": [], "break": []}
+    texts: list[RawText] = []
+    strokes: list[Stroke] = []
+    for item in items:
+        each = _in_mm(item, factor)
+        if isinstance(each, RawText):
+            texts.append(each)
+        elif isinstance(each, RawLeader):
+            strokes.append(Stroke(each.points, each.tag.layer, each.tag.handle))
+        elif isinstance(each, RawPath):
+            row = meaning.row(each.tag)
+            if row is not None and row.product is not None:
+                drawn.append(Drawn(each, row.product))
+            elif row is not None and row.role in by_role:
+                by_role[row.role].append(each)
+            elif options.linework:
+                strokes += _strokes(each)
+    pieces, notes = pieces_from(drawn, meaning.products)
+    material = Material(
+        pieces=pieces,
+        products=meaning.products,
+        frames=tuple(by_role["frame"]),
+        breaks=tuple(by_role["break"]),
+        texts=tuple(texts),
+        strokes=tuple(strokes),
+        told=Marks(options.inside, options.outside),
+        plan=options.plan,
+        linework=options.linework,
+    )
+    return material, notes
+
+
+def _in_mm(item: Raw, factor: float) -> Raw:
+    if factor == 1:
+        return item
+    scaled = _scaling(factor)
+    if isinstance(item, RawPath):
+        return replace(
+            item,
+            points=scaled(item.points),
+            width=item.width * factor,
+            holes=tuple(map(scaled, item.holes)),
+        )
+    if isinstance(item, RawLeader):
+        return replace(item, points=scaled(item.points))
+    if isinstance(item, RawText):
+        return replace(item, at=scaled((item.at,))[0], height=item.height * factor)
+    return item
+
+
+def _scaling(factor: float) -> Callable[[Points], Points]:
+    return lambda points: tuple((x * factor, y * factor) for x, y in points)
+
+
+def _strokes(path: RawPath) -> list[Stroke]:
+    """Return a path as strokes: a closed one comes back to its start, a patch has its holes."""
+    rings = (path.points, *path.holes) if path.closed or path.filled else ()
+    runs = [(*ring, ring[0]) for ring in rings if ring] or [path.points]
+    return [Stroke(run, path.tag.layer, path.tag.handle) for run in runs if len(run) > 1]
+
+
+def _nothing_mapped(path: Path, layers: Iterable[str]) -> str:
+    names = set(layers)
+    if not names:
+        return f"{path} holds nothing that is drawn: choose another layout or file."
+    return (
+        f"{path}: nothing says which lines are which product (it has {layers_named(names)}): "
+        "say so with --layers MAP.toml."
+    )

@@ -1,0 +1,210 @@
+"""Puts sections together: which pieces, marks and breaks belong to which frame."""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.files.breaks import cut_off, find_breaks, is_break_line
+from enclosure_app.files.dxf_words import listed
+from enclosure_app.files.extents import around_all, frame_around
+from enclosure_app.files.frames import Frame, drawn_frames
+from enclosure_app.files.marks import NO_MARKS, Marks, written
+from enclosure_app.files.raw import RawPath, RawText
+from enclosure_app.files.titles import named
+from enclosure_app.geometry.chaining import chain
+from enclosure_app.geometry.clipping import clip_area, clip_run, standing, within
+from enclosure_app.model.drawing import Note, NoteLevel
+from enclosure_app.model.place import Area, Line, Points, Shape
+from enclosure_app.model.product import Product
+from enclosure_app.model.section import DOWN, Break, Piece, Section, Stroke, Text
+
+
+@dataclass(frozen=True, slots=True)
+class Material:
+    """What a drawing holds, sorted by what it is for; every length in mm.
+
+    `told` are the marks that the person gives; `strokes` the linework that is shown only.
+    """
+
+    pieces: tuple[Piece, ...]
+    products: Mapping[str, Product]
+    frames: tuple[RawPath, ...] = ()
+    breaks: tuple[RawPath, ...] = ()
+    texts: tuple[RawText, ...] = ()
+    strokes: tuple[Stroke, ...] = ()
+    told: Marks = NO_MARKS
+    plan: bool = False
+    linework: bool = False
+
+
+Made = tuple[tuple[Section, ...], tuple[Note, ...]]
+
+
+def sections_of(material: Material, mark_of: Callable[[str], str | None]) -> Made:
+    """Return one section for each frame, or one for the whole drawing where none is drawn.
+
+    Raises:
+        EnclosureError: a mark that the person gave lies in no drawn frame.
+    """
+    words = written(material.texts, mark_of)
+    frames, notes = drawn_frames(material.frames)
+    if frames:
+        _refuse_stray(material.told, frames)
+        framed = [
+            replace(f, marks=words.within(f.ring).overridden(material.told.within(f.ring)))
+            for f in frames
+        ]
+    elif not material.pieces:
+        framed = [around_all([stroke.points for stroke in material.strokes])]
+    else:
+        marks = words.overridden(material.told)
+        lines = frozenset(k for k, product in material.products.items() if product.drawn != "area")
+        frame, more = frame_around(material.pieces, lines, marks)
+        framed, notes = [frame], (*notes, *more)
+    titles = [text for text in material.texts if mark_of(text.text.strip()) is None]
+    return _filled(material, named(framed, titles), notes)
+
+
+def _filled(material: Material, frames: Sequence[Frame], notes: tuple[Note, ...]) -> Made:
+    runs = [_run(piece.shape) for piece in material.pieces]
+    breaks, single = find_breaks(_break_lines(material), runs)
+    sections, used, said = [], set[int](), list(notes)
+    for whole_frame in frames:
+        frame, more = _cut(whole_frame, single, runs)
+        pieces, whole = _pieces_in(frame, material.pieces, runs)
+        used |= whole
+        section = _section(material, frame, pieces, breaks)
+        sections.append(section)
+        said += [*more, *_plan_notes(section)]
+    stray = [piece for i, piece in enumerate(material.pieces) if i not in used]
+    return tuple(sections), (*said, *_stray_notes(stray))
+
+
+def _section(
+    material: Material, frame: Frame, pieces: tuple[Piece, ...], breaks: Sequence[Break]
+) -> Section:
+    flat = material.plan or frame.plan
+    return Section(
+        name=frame.name,
+        frame=frame.ring,
+        pieces=pieces,
+        products=material.products,
+        inside=frame.marks.inside,
+        outside=frame.marks.outside,
+        gravity=None if flat else DOWN,
+        frame_drawn=frame.drawn,
+        breaks=tuple(each for each in breaks if within(each.near + each.far, frame.ring).any()),
+        strokes=_strokes_in(frame, material.strokes) if material.linework else (),
+        texts=_texts_in(frame, material.texts) if material.linework else (),
+    )
+
+
+def _refuse_stray(told: Marks, frames: Sequence[Frame]) -> None:
+    for word, points in (("inside", told.inside), ("outside", told.outside)):
+        for point in points:
+            if not any(within((point,), frame.ring)[0] for frame in frames):
+                raise EnclosureError(
+                    f"--{word} {point[0]:g},{point[1]:g} (mm) lies in no frame of the drawing: "
+                    "give a point inside one."
+                )
+
+
+def _run(shape: Shape) -> Points:
+    if isinstance(shape, Line):
+        return (*shape.points, shape.points[0]) if shape.closed else shape.points
+    return (*shape.outer, shape.outer[0])
+
+
+def _break_lines(material: Material) -> list[Points]:
+    lines = [each.points for each in chain([p.points for p in material.breaks if not p.closed])]
+    lines += [stroke.points for stroke in material.strokes if is_break_line(stroke.points)]
+    return [line for line in lines if line[0] != line[-1]]
+
+
+def _cut(
+    frame: Frame, single: Sequence[Points], runs: Sequence[Points]
+) -> tuple[Frame, tuple[Note, ...]]:
+    notes: list[Note] = []
+    for line in single:
+        if within(line, frame.ring).any():
+            ring, more = cut_off(frame.ring, line, runs)
+            frame = replace(frame, ring=ring)
+            notes += more
+    return frame, tuple(notes)
+
+
+def _pieces_in(
+    frame: Frame, pieces: Sequence[Piece], runs: Sequence[Points]
+) -> tuple[tuple[Piece, ...], set[int]]:
+    """Return the pieces in a frame, cut along it, and which of `pieces` they come from."""
+    whole, partly = standing(runs, frame.ring)
+    found: list[Piece] = []
+    used = set()
+    for i, piece in enumerate(pieces):
+        parts = [piece] if whole[i] else []
+        if not whole[i] and (partly[i] or _around(piece.shape, frame.ring)):
+            parts = _clipped(piece, frame.ring)
+        if parts:
+            used.add(i)
+            found += parts
+    return tuple(found), used
+
+
+def _around(shape: Shape, ring: Points) -> bool:
+    return isinstance(shape, Area) and bool(within(ring[:1], shape.outer)[0])
+
+
+def _clipped(piece: Piece, ring: Points) -> list[Piece]:
+    shape = piece.shape
+    parts: list[Shape] = []
+    if isinstance(shape, Line):
+        runs = clip_run(shape.points, ring, closed=shape.closed)
+        parts += [Line(run, shape.width) for run in runs]
+    else:
+        parts += [Area(outer, holes) for outer, holes in clip_area(shape.outer, shape.holes, ring)]
+    return [
+        replace(piece, shape=part, name=f"{piece.name}-{n}" if n > 1 else piece.name)
+        for n, part in enumerate(parts, 1)
+    ]
+
+
+def _strokes_in(frame: Frame, strokes: tuple[Stroke, ...]) -> tuple[Stroke, ...]:
+    """Return what is shown in a frame; without a drawn frame everything is."""
+    if not frame.drawn:
+        return strokes
+    whole, partly = standing([stroke.points for stroke in strokes], frame.ring)
+    found = []
+    for i, stroke in enumerate(strokes):
+        if whole[i]:
+            found.append(stroke)
+        elif partly[i]:
+            parts = clip_run(stroke.points, frame.ring)
+            found += [replace(stroke, points=part) for part in parts]
+    return tuple(found)
+
+
+def _texts_in(frame: Frame, texts: Sequence[RawText]) -> tuple[Text, ...]:
+    inside = within([text.at for text in texts], frame.ring)
+    return tuple(
+        Text(text.text, text.at, text.height, text.angle, text.tag.layer, text.tag.handle)
+        for text, here in zip(texts, inside, strict=True)
+        if here or not frame.drawn
+    )
+
+
+def _plan_notes(section: Section) -> tuple[Note, ...]:
+    if section.gravity is not None:
+        return ()
+    text = f"{section.name} is read as a plan: nothing runs down in it."
+    return (Note(NoteLevel.GUESSED, text),)
+
+
+def _stray_notes(stray: Sequence[Piece]) -> tuple[Note, ...]:
+    if not stray:
+        return ()
+    layers = listed({piece.layer for piece in stray}, 6)
+    what = "1 piece lies" if len(stray) == 1 else f"{len(stray)} pieces lie"
+    text = f"{what} outside every frame and is left out (on {layers})."
+    return (
+        Note(NoteLevel.IGNORED, text if len(stray) == 1 else text.replace("and is", "and are")),
+    )

@@ -1,0 +1,259 @@
+"""In what units a drawing is drawn: what the file says, weighed against what it shows.
+
+Text heights: details are plotted at 1:1 to 1:50 with letters some 1.8 to 5 mm high (ISO 3098-1
+gives 1.8, 2.5, 3.5 and 5 mm; the range of scales is common practice, no source). Sections are
+between 0.3 m and 60 m across (common practice, no source).
+"""
+
+import re
+from collections import Counter
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from statistics import median
+from types import MappingProxyType
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.files.raw import RawDimension
+from enclosure_app.model.drawing import Note, NoteLevel, Units
+
+HEADER: Mapping[int, Units] = MappingProxyType(
+    {1: Units.IN, 2: Units.FT, 4: Units.MM, 5: Units.CM, 6: Units.M, 21: Units.FT, 22: Units.IN}
+)
+"""The codes of $INSUNITS (DXF reference, header variables) that a section may be drawn in."""
+
+NAMES: Mapping[Units, str] = MappingProxyType(
+    {
+        Units.MM: "millimetres",
+        Units.CM: "centimetres",
+        Units.M: "metres",
+        Units.IN: "inches",
+        Units.FT: "feet",
+    }
+)
+ACROSS = (300.0, 60_000.0)  # mm
+LETTERS = (1.5, 260.0)  # mm, as they stand on a detail drawn full size
+SURE_LETTERS = (8.0, 200.0)  # mm, at the usual 1:5 to 1:50
+NEAR = 0.02  # how closely a dimension's text has to say what is measured
+THICKNESS = 0.3  # how closely a drawn thickness has to be the product's
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """What a drawing shows of its units; lengths in drawing units.
+
+    `thicknesses` holds pairs of a drawn thickness and the product's in mm. `extent` is the
+    larger side of what was mapped. `metric` is $MEASUREMENT, None where absent.
+    """
+
+    file: str
+    insunits: int = 0
+    metric: bool | None = None
+    dimensions: tuple[RawDimension, ...] = ()
+    heights: tuple[float, ...] = ()
+    thicknesses: tuple[tuple[float, float], ...] = ()
+    extent: float = 0.0
+
+
+def judge_units(evidence: Evidence) -> tuple[Units, tuple[Note, ...]]:
+    """Return the drawing's units, with a note where they are not what the file says.
+
+    Raises:
+        EnclosureError: the file says nothing and shows too little, or says one thing and
+            shows another.
+    """
+    header = HEADER.get(evidence.insunits)
+    shown = _shown(evidence)
+    fitting = [unit for unit in Units if _fits(evidence.extent * unit.in_mm, ACROSS)]
+    if header is None:
+        return _without_header(evidence, shown, fitting)
+    if shown is None or shown[0] is header:
+        if header in fitting and not _odd_letters(evidence, header):
+            return header, ()
+        raise EnclosureError(_disagrees(evidence, header, _oddities(evidence, header)))
+    if header in fitting and not _odd_letters(evidence, header):
+        raise EnclosureError(_disagrees(evidence, header, shown[1], shown[0]))
+    why = f"{shown[1]}, and {_oddities(evidence, header)}"
+    text = f"The file says {NAMES[header]}, but is read in {NAMES[shown[0]]}: {why}."
+    return shown[0], (Note(NoteLevel.GUESSED, text),)
+
+
+def told_units(units: Units, evidence: Evidence) -> tuple[Note, ...]:
+    """Return a note where the person says other units than the file."""
+    header = HEADER.get(evidence.insunits)
+    if header in (None, units):
+        return ()
+    text = f"The file says {NAMES[header]}; it is read in {NAMES[units]}, as told."
+    return (Note(NoteLevel.READ, text),)
+
+
+def length_written(text: str) -> tuple[float, Units | None] | None:
+    """Return the number that a dimension's text writes and its unit, None where it writes none.
+
+    Feet and inches (``5'-4 1/2"``) come in inches; a bare number has no unit.
+    """
+    plain = _FRACTIONS.sub(lambda m: _GLYPHS[m.group()], text.strip())
+    match = _FEET.fullmatch(plain)
+    if match and (match["feet"] or match["mark"]):
+        inches = float(match["feet"] or 0) * 12 + _mixed(match["inches"] or "")
+        return inches, Units.IN
+    match = _PLAIN.fullmatch(plain)
+    if not match:
+        return None
+    unit = match["unit"]
+    return float(match["number"].replace(",", ".")), Units(unit.lower()) if unit else None
+
+
+def _without_header(
+    evidence: Evidence, shown: tuple[Units, str] | None, fitting: Sequence[Units]
+) -> tuple[Units, tuple[Note, ...]]:
+    if shown is not None and shown[0] in fitting:
+        text = f"The file names no units; read in {NAMES[shown[0]]}: {shown[1]}."
+        return shown[0], (Note(NoteLevel.GUESSED, text),)
+    seems = "" if shown is None else f" ({shown[1]}, but {_across(evidence, shown[0])})"
+    raise EnclosureError(
+        f"{evidence.file} does not say in which units it is drawn{seems}: "
+        f"say so with --units mm, cm, m, in or ft."
+    )
+
+
+def _shown(evidence: Evidence) -> tuple[Units, str] | None:
+    """Return the units that dimensions, else thicknesses, else letters and extent agree on."""
+    return (
+        _by_dimensions(evidence.dimensions)
+        or _by_thickness(evidence.thicknesses)
+        or _by_elimination(evidence)
+    )
+
+
+def _by_dimensions(dimensions: Sequence[RawDimension]) -> tuple[Units, str] | None:
+    read = [(unit, each) for each in dimensions for unit in [_unit_of(each)] if unit is not None]
+    if not read:
+        return _by_round_numbers(dimensions)
+    ((best, times),) = Counter(unit for unit, _ in read).most_common(1)
+    if times < 0.6 * len(read):
+        return None
+    sample = next(each for unit, each in read if unit is best)
+    says = " ".join(sample.text.split())
+    return (
+        best,
+        f"its dimensions read as {NAMES[best]} ({sample.measured:g} is dimensioned {says})",
+    )
+
+
+def _unit_of(dimension: RawDimension) -> Units | None:
+    """Return the drawing unit in which the measured length is what the text writes."""
+    written = length_written(dimension.text)
+    if written is None or written[0] <= 0 or dimension.measured <= 0:
+        return None
+    number, unit = written
+    ratio = number / dimension.measured
+    if unit is None and abs(ratio - 1) <= NEAR:
+        return None  # says only that the drawing and its texts use the same unit
+    pairs = [(w, d) for w in ((unit,) if unit else Units) for d in Units]
+    found = {d for w, d in pairs if abs(ratio * w.in_mm / d.in_mm - 1) <= NEAR / 4}
+    return found.pop() if len(found) == 1 else None
+
+
+def _by_round_numbers(dimensions: Sequence[RawDimension]) -> tuple[Units, str] | None:
+    """Judge bare numbers: whole ones of three digits and more are written in millimetres."""
+    bare = [
+        (each, number[0])
+        for each in dimensions
+        for number in [length_written(each.text)]
+        if number is not None and number[1] is None
+    ]
+    same = [(each, n) for each, n in bare if each.measured and abs(n / each.measured - 1) <= NEAR]
+    whole = [(each, n) for each, n in same if n == int(n)]
+    if len(whole) < 2 or len(whole) < 0.8 * len(same) or max(n for _, n in whole) < 250:
+        return None
+    says = max(whole, key=lambda pair: pair[1])[0].text.strip()
+    return Units.MM, f"its dimensions read as millimetres ({says})"
+
+
+def _by_thickness(pairs: Sequence[tuple[float, float]]) -> tuple[Units, str] | None:
+    fits = Counter(
+        unit
+        for drawn, known in pairs
+        for unit in Units
+        if drawn > 0 and abs(drawn * unit.in_mm / known - 1) <= THICKNESS
+    )
+    if not fits:
+        return None
+    best, times = fits.most_common(1)[0]
+    if times < max(2, 0.6 * len(pairs)) or list(fits.values()).count(times) > 1:
+        return None
+    return best, f"what it draws is as thick as its products are in {NAMES[best]}"
+
+
+def _by_elimination(evidence: Evidence) -> tuple[Units, str] | None:
+    """Return the one unit in which both letters and extent are usual and the file agrees."""
+    if len(evidence.heights) < 3 or evidence.metric is None:
+        return None
+    high = median(evidence.heights)
+    fits = [
+        unit
+        for unit in Units
+        if _fits(evidence.extent * unit.in_mm, ACROSS)
+        and _fits(high * unit.in_mm, SURE_LETTERS)
+        and unit.imperial is not evidence.metric
+    ]
+    if len(fits) != 1:
+        return None
+    tall = high * fits[0].in_mm
+    return fits[0], f"only so are its texts ({tall:.0f} mm high) and its extent usual"
+
+
+def _odd_letters(evidence: Evidence, unit: Units) -> bool:
+    if len(evidence.heights) < 3:
+        return False
+    return not _fits(median(evidence.heights) * unit.in_mm, LETTERS)
+
+
+def _oddities(evidence: Evidence, unit: Units) -> str:
+    says = []
+    if not _fits(evidence.extent * unit.in_mm, ACROSS):
+        says.append(_across(evidence, unit))
+    if _odd_letters(evidence, unit):
+        says.append(f"its texts would be {median(evidence.heights) * unit.in_mm:.4g} mm high")
+    return " and ".join(says)
+
+
+def _across(evidence: Evidence, unit: Units) -> str:
+    return f"the section would be {evidence.extent * unit.in_mm / 1000:.4g} m across"
+
+
+def _disagrees(evidence: Evidence, header: Units, why: str, shown: Units | None = None) -> str:
+    other = shown or next(
+        (u for u in Units if u is not header and _fits(evidence.extent * u.in_mm, ACROSS)),
+        Units.MM,
+    )
+    start = f"{evidence.file} says {NAMES[header]}, but {why}"
+    return f"{start}: say which with --units {other.value} or --units {header.value}."
+
+
+def _fits(length: float, bounds: tuple[float, float]) -> bool:
+    return bounds[0] <= length <= bounds[1]
+
+
+def _mixed(text: str) -> float:
+    """Return the value of ``4``, ``1/2`` or ``4 1/2``."""
+    return float(sum(Fraction(part) for part in text.replace("-", " ").split()))
+
+
+_GLYPHS = {
+    "½": " 1/2",
+    "¼": " 1/4",
+    "¾": " 3/4",
+    "⅛": " 1/8",
+    "⅜": " 3/8",
+    "⅝": " 5/8",
+    "⅞": " 7/8",
+}
+_FRACTIONS = re.compile("[" + "".join(_GLYPHS) + "]")
+_FEET = re.compile(
+    r"(?:(?P<feet>\d+(?:\.\d+)?)\s*(?:'|′|ft)\s*-?\s*)?"
+    r"(?:(?P<inches>\d+(?:\.\d+)?(?:[\s-]+\d+/\d+)?|\s*\d+/\d+)\s*(?P<mark>\"|''|″|in)?)?",
+    re.I,
+)
+_PLAIN = re.compile(r"(?P<number>\d+(?:[.,]\d+)?)\s*(?P<unit>mm|cm|m)?", re.I)
