@@ -1,0 +1,162 @@
+"""Guesses from words: what a layer's name suggests, and which text marks inside or outside.
+
+The words stand in ``resources/layer_guesses.toml`` and ``resources/mark_words.toml``. They are
+read when the first guess is asked for, since most drawings come with a layer map.
+"""
+
+import re
+import tomllib
+import unicodedata
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import cache, lru_cache
+from typing import Any, Literal
+
+from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.layer_map import LayerRow
+from enclosure_app.model.product import Product
+from enclosure_app.resources import resource
+
+Meaning = tuple[str, str]
+"""``("product", key)`` or ``("role", name)``."""
+Rank = tuple[int, int, int]
+"""Class (notes go before products), letters that were found (as a negative), order of the file."""
+
+_LONGEST = 48  # letters; more of a name are not compared with any word
+_FIRST = ("note", "ignore")
+_ATTACHED = re.compile(r"\||\$\d+\$")
+_SPECIAL = re.compile(r"([*?\[])")
+_HUMP = re.compile(r"(?<=[a-zà-ÿ])(?=[A-ZÀ-Þ])")
+_WORD = re.compile(r"[^\W_]+")
+_PLAIN = str.maketrans({"ł": "l", "ø": "o", "æ": "ae", "œ": "oe", "đ": "d", "ı": "i"})
+_SPELT_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
+_ISO_13567 = re.compile(r"[A-Z][A-Z0-9-](?=[0-9-]*\d)[0-9-]{6}([A-Z0-9-]{2})")
+
+
+def guess_row(layer_name: str, products: Mapping[str, Product]) -> LayerRow | None:
+    """Return a row for what the name of a layer suggests, None where it suggests nothing.
+
+    Args:
+        layer_name: The name as the drawing has it.
+        products: What may be guessed; a product that is not in there is not.
+    """
+    meaning = _meaning(layer_name)
+    if meaning is None:
+        return None
+    match = _SPECIAL.sub(r"[\1]", layer_name)
+    what, key = meaning
+    if what == "role":
+        return LayerRow(match, role=key)
+    return LayerRow(match, product=key) if key in products else None
+
+
+def mark_of(text: str) -> Literal["inside", "outside"] | None:
+    """Return the side that a text marks: the whole text must be one of the words."""
+    words = " ".join(_words(text))
+    if words in _mark_words("inside"):
+        return "inside"
+    return "outside" if words in _mark_words("outside") else None
+
+
+@dataclass(slots=True)
+class _Lexicon:
+    """The words by how they are compared: as they are, at the beginning, at the end of a word."""
+
+    iso_notes: frozenset[str]
+    whole: dict[str, Meaning] = field(default_factory=dict)
+    exact: dict[str, tuple[Rank, Meaning]] = field(default_factory=dict)
+    heads: dict[str, tuple[Rank, Meaning]] = field(default_factory=dict)
+    tails: dict[str, tuple[Rank, Meaning]] = field(default_factory=dict)
+    starts: set[str] = field(default_factory=set)  # the first two letters of all but the tails
+
+    def add(self, phrase: str, meaning: Meaning) -> None:
+        """Take up one phrase of the file; the first meaning of a phrase stands."""
+        table = self.exact
+        if phrase.endswith("*"):
+            table = self.heads
+        elif phrase.startswith("*"):
+            table = self.tails
+        order = len(self.exact) + len(self.heads) + len(self.tails)
+        for words in _spellings(phrase):
+            rank = (int(meaning[1] not in _FIRST), -len(words), order)
+            table.setdefault(words, (rank, meaning))
+            table.setdefault(words.replace(" ", ""), (rank, meaning))
+            self.starts.add(words[:2])
+
+    def hits(self, words: list[str]) -> Iterator[tuple[Rank, Meaning]]:
+        """Yield every phrase that is found in the words of a name."""
+        for first, word in enumerate(words):
+            if word[:2] in self.starts:
+                yield from self._begin(" ".join(words[first:])[:_LONGEST])
+            for start in range(max(len(word) - 2, 0)):
+                if word[start:] in self.tails:
+                    yield self.tails[word[start:]]
+
+    def _begin(self, rest: str) -> Iterator[tuple[Rank, Meaning]]:
+        """Yield every phrase that stands at the beginning of `rest`."""
+        for end in range(2, len(rest) + 1):
+            if rest[:end] in self.heads:
+                yield self.heads[rest[:end]]
+            if rest[end : end + 1] in ("", " ") and rest[:end] in self.exact:
+                yield self.exact[rest[:end]]
+
+
+@lru_cache(maxsize=1 << 16)
+def _meaning(layer_name: str) -> Meaning | None:
+    name = _ATTACHED.split(layer_name)[-1]
+    lexicon = _lexicon()
+    iso = _ISO_13567.match(name)
+    if iso and iso[1] in lexicon.iso_notes:
+        return ("role", "note")
+    words = _words(name)
+    if whole := lexicon.whole.get(" ".join(words)):
+        return whole
+    hits = [
+        *lexicon.hits(words),
+        *(lexicon.hits(_words(_HUMP.sub(" ", name))) if _HUMP.search(name) else ()),
+    ]
+    return min(hits)[1] if hits else None
+
+
+@cache
+def _lexicon() -> _Lexicon:
+    tables = _read("layer_guesses.toml")
+    lexicon = _Lexicon(frozenset(tables["iso_13567"]["note"]))
+    for role, phrase in _phrases(tables["whole"]):
+        lexicon.whole.update(dict.fromkeys(_spellings(phrase), ("role", role)))
+    for what, table in (("role", tables["roles"]), ("product", tables["products"])):
+        for key, phrase in _phrases(table):
+            lexicon.add(phrase, (what, key))
+    for key in load_products():
+        lexicon.add(key, ("product", key))
+    return lexicon
+
+
+def _phrases(table: Mapping[str, Iterable[str]]) -> Iterator[tuple[str, str]]:
+    return ((key, phrase) for key, phrases in table.items() for phrase in phrases)
+
+
+@cache
+def _mark_words(side: str) -> frozenset[str]:
+    languages = _read("mark_words.toml").values()
+    return frozenset(
+        words for one in languages for text in one[side] for words in _spellings(text)
+    )
+
+
+def _read(name: str) -> dict[str, Any]:
+    with resource(name).open("rb") as file:
+        return tomllib.load(file)
+
+
+def _spellings(phrase: str) -> set[str]:
+    """The phrase in plain letters, and as it is spelt where umlauts cannot be typed."""
+    spelt_out = phrase.casefold().translate(_SPELT_OUT)
+    return {" ".join(_words(phrase)), " ".join(_words(spelt_out))}
+
+
+def _words(text: str) -> list[str]:
+    """Cut a text into words of plain small letters, without accents."""
+    letters = unicodedata.normalize("NFKD", text.casefold())
+    bare = "".join(one for one in letters if not unicodedata.combining(one))
+    return _WORD.findall(bare.translate(_PLAIN))
