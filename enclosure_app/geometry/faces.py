@@ -1,0 +1,116 @@
+"""Both sides of every surface as closed runs of edges, each with its free side on the right.
+
+A filled ring is walked with its material on the left. A bare polyline is walked there and back,
+so that it has two sides; a closed polyline is walked once each way round.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+import numpy.typing as npt
+
+Floats = npt.NDArray[np.float64]
+Ints = npt.NDArray[np.intp]
+Bools = npt.NDArray[np.bool_]
+Point = tuple[float, float]
+_SAME = 1e-9
+
+
+@dataclass(frozen=True, eq=False)
+class Faces:
+    """Edges of all rings one after another, mm.
+
+    `a` and `b` are the edges' ends, shape (n, 2); `owner` the number of the piece each edge
+    belongs to; `after` and `before` the neighbours on its ring; `half` half the drawn thickness.
+    """
+
+    a: Floats
+    b: Floats
+    owner: Ints
+    after: Ints
+    before: Ints
+    half: Floats
+
+    @cached_property
+    def length(self) -> Floats:
+        """Length of each edge, shape (n,)."""
+        length: Floats = np.hypot(*(self.b - self.a).T)
+        return length
+
+    @cached_property
+    def along(self) -> Floats:
+        """Unit vector of each edge, shape (n, 2)."""
+        unit: Floats = (self.b - self.a) / self.length[:, None]
+        return unit
+
+    @cached_property
+    def normal(self) -> Floats:
+        """Unit vector to the free side, to the right of the edge, shape (n, 2)."""
+        return np.stack([self.along[:, 1], -self.along[:, 0]], axis=1)
+
+
+def ring_of_line(points: Sequence[Point]) -> list[Point]:
+    """Return an open polyline walked there and back."""
+    return [*points, *points[-2:0:-1]]
+
+
+def ring_of_area(points: Sequence[Point], *, hole: bool = False) -> list[Point]:
+    """Return a ring walked with its material on the left."""
+    ring = list(points)
+    return ring if (_signed_area(ring) > 0) != hole else ring[::-1]
+
+
+def _signed_area(ring: Sequence[Point]) -> float:
+    x, y = np.asarray(ring, dtype=float).T
+    return float(np.sum(x * np.roll(y, -1) - np.roll(x, -1) * y) / 2)
+
+
+def faces(rings: Iterable[tuple[int, Sequence[Point], float]]) -> Faces:
+    """Build the faces of `rings`, each given as owner, points and half thickness."""
+    points, owners, halves, sizes = [], [], [], []
+    for owner, ring, half in rings:
+        clean = _without_needless(ring)
+        if len(clean) < 2:
+            continue
+        points.extend(clean)
+        owners.append(owner)
+        halves.append(half)
+        sizes.append(len(clean))
+    return _joined(np.asarray(points, dtype=float).reshape(-1, 2), owners, halves, sizes)
+
+
+def _joined(a: Floats, owners: list[int], halves: list[float], sizes: list[int]) -> Faces:
+    size = np.asarray(sizes, dtype=np.intp)
+    first = np.repeat(np.cumsum(size) - size, size)
+    count = np.repeat(size, size)
+    place = np.arange(len(a)) - first
+    after = first + (place + 1) % np.maximum(count, 1)
+    before = first + (place - 1) % np.maximum(count, 1)
+    owner = np.repeat(np.asarray(owners, dtype=np.intp), size)
+    half = np.repeat(np.asarray(halves, dtype=float), size)
+    return Faces(a, a[after], owner, after, before, half)
+
+
+def _without_needless(ring: Sequence[Point]) -> list[Point]:
+    """Drop points that repeat the one before or lie on a straight run."""
+    clean: list[Point] = []
+    for point in ring:
+        if not clean or abs(point[0] - clean[-1][0]) + abs(point[1] - clean[-1][1]) > _SAME:
+            clean.append(point)
+    while len(clean) > 1 and _near(clean[0], clean[-1]):
+        clean.pop()
+    return [p for i, p in enumerate(clean) if not _straight(clean, i)] if len(clean) > 2 else clean
+
+
+def _near(p: Point, q: Point) -> bool:
+    return abs(p[0] - q[0]) + abs(p[1] - q[1]) <= _SAME
+
+
+def _straight(ring: list[Point], i: int) -> bool:
+    (x0, y0), (x1, y1), (x2, y2) = ring[i - 1], ring[i], ring[(i + 1) % len(ring)]
+    ux, uy, vx, vy = x1 - x0, y1 - y0, x2 - x1, y2 - y1
+    scale = (ux * ux + uy * uy) * (vx * vx + vy * vy)
+    cross = ux * vy - uy * vx
+    return cross * cross <= _SAME * _SAME * scale and ux * vx + uy * vy > 0

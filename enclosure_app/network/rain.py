@@ -1,0 +1,202 @@
+"""Rain routes: the way of a drop from where it lands on the water layer to where it leaves.
+
+A drop lands anywhere on the outer face of the layer that does not face down: the sky wets it, or
+the cladding in front of it leaks. It runs downhill on that face. Its position is a piece, a side
+of it and a place; each straight run leads to one next run, so the routes are worked out once for
+each run and shared by all drops that pass it.
+"""
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from itertools import groupby
+from math import inf
+from types import MappingProxyType
+
+import numpy as np
+
+from enclosure_app.geometry.faces import Bools, Floats, Point
+from enclosure_app.model.limits import Tolerances
+from enclosure_app.model.place import Points, Shape
+from enclosure_app.model.report import RainRoute, RouteEnd
+from enclosure_app.network.clearances import clearances
+from enclosure_app.network.edges import Spot
+from enclosure_app.network.landing import landings
+from enclosure_app.network.ponds import Pond
+from enclosure_app.network.runs import Ground
+from enclosure_app.network.surfaces import surfaces_of
+from enclosure_app.network.water import Course, Node, Water
+
+__all__ = ["Drip", "Entry", "Pond", "Rain", "find_routes"]
+
+IsOutside = Callable[[Floats], Bools]
+_SHARED = 500  # runs that a route still tells after it has joined one told before
+_DOWN = -0.5  # an edge whose last stretch falls more steeply than 30 degrees turns down
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """Where a drop passes to the inside: off `piece`, on to `into` ("" where it falls)."""
+
+    place: Point
+    piece: str
+    into: str
+    route: RainRoute
+
+
+@dataclass(frozen=True, slots=True)
+class Drip:
+    """A lower edge that a drop falls from.
+
+    `direction` is the unit vector of the last stretch, `clear` the level distance (mm) to the
+    outer face beneath (infinite where there is none).
+    """
+
+    point: Point
+    piece: str
+    direction: Point
+    clear: float
+    turns_down: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Rain:
+    """What rain does on the water layer."""
+
+    routes: tuple[RainRoute, ...] = ()
+    ponds: tuple[Pond, ...] = ()
+    drips: tuple[Drip, ...] = ()
+    entries: tuple[Entry, ...] = ()
+
+
+def find_routes(  # noqa: PLR0913  the last two are for the rare section that needs them
+    shapes: Mapping[str, Shape],
+    is_outside: IsOutside,
+    frame: Points,
+    tolerances: Tolerances,
+    drains: frozenset[str] = frozenset(),
+    *,
+    over: Mapping[tuple[str, str], str] = MappingProxyType({}),
+) -> Rain:
+    """Follow every drop that lands on the water layer.
+
+    Args:
+        shapes: the layer's pieces by name, mm, y up.
+        is_outside: tells for points (n, 2) whether they lie on the layer's outer side.
+        frame: the ring inside which the section is judged.
+        tolerances: `touch` and `lap_reach` are used.
+        drains: the pieces that take water away.
+        over: the outer sheet of each pair (in sorted order) whose order is known; it decides
+            where the two are drawn closer than `touch`.
+    """
+    ground = Ground(surfaces_of(shapes), frame, tolerances, over)
+    water = Water(ground, drains)
+    if not len(ground.start):
+        return Rain()
+    courses = list(_courses(water, landings(ground, is_outside)))
+    sides = _sides(courses, is_outside)
+    routes = [_route(course, side) for course, side in zip(courses, sides, strict=True)]
+    entries = (
+        _entry(course, side, route)
+        for course, side, route in zip(courses, sides, routes, strict=True)
+    )
+    return Rain(
+        tuple(routes),
+        _ponds(courses, routes),
+        _drips(water, courses, is_outside),
+        tuple(entry for entry in entries if entry is not None),
+    )
+
+
+def _courses(water: Water, landed: list[Spot]) -> Iterator[Course]:
+    """Yield the way of each drop that is no part of another's, highest landing first."""
+    told: set[Node] = set()
+    for spot in _heads(water, landed):
+        course = water.follow(spot, told, _SHARED)
+        told.update(course.nodes)
+        yield course
+
+
+def _heads(water: Water, landed: list[Spot]) -> list[Spot]:
+    """Return where routes start: landings that no drop from above comes past, and branches."""
+    entered, branches = _entered(water, landed)
+    slack = water.ground.tolerances.lap_reach
+    heads = [spot for spot in landed if entered.get(water.node(spot), inf) > spot.station + slack]
+    reached = {node for spot in (*heads, *branches) for node in water.follow(spot).nodes}
+    rings = [spot for spot in landed if water.node(spot) not in reached]
+    order = {spot: water.ground.at(spot.run, spot.station) for spot in (*heads, *branches, *rings)}
+    return sorted(order, key=lambda spot: (-order[spot][1], order[spot][0], spot.run))
+
+
+def _entered(water: Water, landed: list[Spot]) -> tuple[dict[Node, float], list[Spot]]:
+    """Return where drops from above come on to each stretch, and where drops spread."""
+    entered: dict[Node, float] = {}
+    branches: dict[Spot, None] = {}
+    todo = [water.node(spot) for spot in landed]
+    seen = set(todo)
+    while todo:
+        spots = water.step(todo.pop()).spots
+        branches.update(dict.fromkeys(spots[1:]))
+        for spot in spots:
+            node = water.node(spot)
+            entered[node] = min(entered.get(node, inf), spot.station)
+            if node not in seen:
+                seen.add(node)
+                todo.append(node)
+    return entered, list(branches)
+
+
+def _sides(courses: list[Course], is_outside: IsOutside) -> list[list[bool]]:
+    """Return for each course which of its places lie outside."""
+    probes = [place.probe for course in courses for place in course.places]
+    if not probes:
+        return []
+    outside = iter(is_outside(np.array(probes)).tolist())
+    return [[next(outside) for _ in course.places] for course in courses]
+
+
+def _route(course: Course, outside: list[bool]) -> RainRoute:
+    points = (key for key, _ in groupby(place.point for place in course.places))
+    pieces = (key for key, _ in groupby(place.piece for place in course.places if place.piece))
+    end = RouteEnd.OUTSIDE if course.end is None else course.end
+    if course.end is not RouteEnd.OUTSIDE and not outside[-1]:
+        end = RouteEnd.INSIDE
+    return RainRoute(tuple(points), tuple(pieces), end)
+
+
+def _entry(course: Course, outside: list[bool], route: RainRoute) -> Entry | None:
+    if route.end is not RouteEnd.INSIDE:
+        return None
+    last = max((i for i, out in enumerate(outside) if out), default=0)
+    piece = course.places[last].piece
+    gone = next(
+        (i for i in range(last + 1, len(outside)) if course.places[i].piece != piece),
+        len(outside) - 1,
+    )
+    left = course.places[gone - 1].point if gone > last else course.places[last].point
+    return Entry(left, piece, course.places[gone].piece, route)
+
+
+def _ponds(courses: list[Course], routes: list[RainRoute]) -> tuple[Pond, ...]:
+    """Return the water that stands outside, each pond once."""
+    ponds = {
+        tuple(round(c, 3) for shore in course.pond.extent for c in shore): course.pond
+        for course, route in zip(courses, routes, strict=True)
+        if course.pond is not None and route.end is RouteEnd.STANDS
+    }
+    return tuple(ponds.values())
+
+
+def _drips(water: Water, courses: list[Course], is_outside: IsOutside) -> tuple[Drip, ...]:
+    hung = {
+        node: off
+        for course in courses
+        for node in course.nodes
+        if (off := water.step(node).off) is not None and off.drips
+    }
+    clear = clearances(water.ground, list(hung.values()), is_outside)
+    drips = {}
+    for (run, _), off, away in zip(hung, hung.values(), clear, strict=True):
+        piece = water.ground.name(run // 2)
+        across, rise = water.ground.heading[run].tolist()
+        drips[piece, off.edge] = Drip(off.edge, piece, (across, rise), away, rise < _DOWN)
+    return tuple(drips.values())

@@ -1,0 +1,190 @@
+"""Where a drop on a face may run, and what it comes to at the end of each straight run.
+
+A *run* is one edge walked one way: twice the edge's number, plus one where it goes against the
+edge's direction. Numbers of runs and edges, and stations (mm from a run's start), are the
+positions of a drop.
+"""
+
+from collections import defaultdict
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import Enum
+from functools import cached_property
+
+import numpy as np
+
+from enclosure_app.geometry.faces import Bools, Floats, Ints, Point
+from enclosure_app.geometry.falling import STEEP
+from enclosure_app.model.limits import Tolerances
+from enclosure_app.model.place import Points
+from enclosure_app.network.surfaces import LayerSurfaces
+
+LEVEL = 1e-6  # a run that falls or rises by less is level
+
+
+class Foot(Enum):
+    """What a drop finds at the foot of a run."""
+
+    FACE = "face"  # the surface goes on downhill
+    LOW = "low"  # the surface rises again
+    EDGE = "edge"  # the surface ends or turns under
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """A surface in the way on a run: where, and the run up or down it."""
+
+    station: float
+    run: int
+    onto: float
+    corner: Point
+
+
+@dataclass(frozen=True, slots=True)
+class Flank:
+    """Another piece's edge beside one edge, from `low` to `high` along that edge.
+
+    `hides` says that it lies in front, so that a drop on the edge runs on behind it.
+    """
+
+    edge: int
+    low: float
+    high: float
+    apart: float
+    hides: bool
+
+
+@dataclass(frozen=True, eq=False)
+class Ground:
+    """The layer's faces as a drop sees them."""
+
+    layer: LayerSurfaces
+    frame: Points
+    tolerances: Tolerances
+    over: Mapping[tuple[str, str], str]
+
+    @cached_property
+    def start(self) -> Floats:
+        """Start of each run, shape (2 n, 2)."""
+        faces = self.layer.surfaces.faces
+        return np.stack([faces.a, faces.b], axis=1).reshape(-1, 2)
+
+    @cached_property
+    def end(self) -> Floats:
+        """End of each run, shape (2 n, 2)."""
+        faces = self.layer.surfaces.faces
+        return np.stack([faces.b, faces.a], axis=1).reshape(-1, 2)
+
+    @cached_property
+    def heading(self) -> Floats:
+        """Unit vector along each run, shape (2 n, 2)."""
+        along = self.layer.surfaces.faces.along
+        return np.stack([along, -along], axis=1).reshape(-1, 2)
+
+    @cached_property
+    def normals(self) -> list[list[float]]:
+        """The unit vector to the free side of each edge."""
+        normals: list[list[float]] = self.layer.surfaces.faces.normal.tolist()
+        return normals
+
+    @cached_property
+    def follower(self) -> Ints:
+        """The run that goes on at the end of each run on the same piece."""
+        faces = self.layer.surfaces.faces
+        return np.stack([2 * faces.after, 2 * faces.before + 1], axis=1).reshape(-1)
+
+    @cached_property
+    def wets(self) -> Bools:
+        """Whether a drop runs along each run: downhill or level, on a face that keeps it."""
+        keeps = np.repeat(self.layer.surfaces.faces.normal[:, 1] >= -STEEP, 2)
+        return keeps & (self.end[:, 1] - self.start[:, 1] <= LEVEL)
+
+    @cached_property
+    def foot(self) -> list[Foot]:
+        """What a drop finds at the foot of each run."""
+        normal = np.repeat(self.layer.surfaces.faces.normal, 2, axis=0)
+        turn = np.sum(self.heading[self.follower] * normal, axis=1)
+        kinds = np.where(self.wets[self.follower], 0, np.where(turn > 1e-9, 1, 2))
+        names = (Foot.FACE, Foot.LOW, Foot.EDGE)
+        return [names[kind] for kind in kinds.tolist()]
+
+    @cached_property
+    def flanks(self) -> Mapping[int, list[Flank]]:
+        """What lies beside each edge that a drop may run on."""
+        edges = np.unique(np.flatnonzero(self.wets) // 2)
+        pairs = self.layer.surfaces.beside(edges, self.tolerances.lap_reach)
+        table: dict[int, list[Flank]] = defaultdict(list)
+        columns = (pairs.e, pairs.f, pairs.low, pairs.high, pairs.apart)
+        for e, f, low, high, apart in zip(*(c.tolist() for c in columns), strict=True):
+            table[e].append(Flank(f, low, high, apart, self._hides(e, f, apart)))
+        return table
+
+    def _hides(self, e: int, f: int, apart: float) -> bool:
+        """Whether `f` lies in front of `e`: as drawn, or as told where they are drawn as one."""
+        if abs(apart) > self.tolerances.touch:
+            return apart > 0
+        one, other = self.name(e), self.name(f)
+        outer = self.over.get((one, other) if one < other else (other, one))
+        return apart > LEVEL if outer is None else outer == other
+
+    @cached_property
+    def bars(self) -> Mapping[int, list[Bar]]:
+        """What stands in the way on each run that a drop may take, in the order it meets them."""
+        return self.find_bars(np.flatnonzero(self.wets))
+
+    def find_bars(self, runs: Ints) -> dict[int, list[Bar]]:
+        """Return what stands in the way along `runs`."""
+        table: dict[int, list[Bar]] = defaultdict(list)
+        faces = self.layer.surfaces.faces
+        height = self.tolerances.touch + faces.half[runs // 2]
+        # A piece that starts just where this one turns away stands past the end of the run.
+        past = self.heading[runs] * (height * self._turns_away(runs))[:, None]
+        found = self.layer.surfaces.bars(runs, self.start[runs], self.end[runs] + past, height)
+        columns = (found.run, found.f, found.station, found.corner)
+        for run, f, station, corner in zip(*(c.tolist() for c in columns), strict=True):
+            onto, (x, y) = 2 * f + run % 2, corner
+            bar = Bar(station, onto, self.station(onto, (x, y)), (x, y))
+            if not self._passes_behind(run, station, f):
+                table[run].append(bar)
+        for bars in table.values():
+            bars.sort(key=lambda bar: bar.station)
+        return table
+
+    def _turns_away(self, runs: Ints) -> Bools:
+        normal = self.layer.surfaces.faces.normal[runs // 2]
+        away: Bools = np.sum(self.heading[self.follower[runs]] * normal, axis=1) <= 1e-9
+        return away
+
+    def _passes_behind(self, run: int, station: float, f: int) -> bool:
+        """Whether the piece of `f` hides this run just above: the drop is behind it already."""
+        e, owner = run // 2, self.owner(f)
+        above = station - 2 * self.tolerances.touch
+        here = above if run % 2 == 0 else self.length(e) - above
+        return any(
+            flank.hides and self.owner(flank.edge) == owner and flank.low <= here <= flank.high
+            for flank in self.flanks.get(e, ())
+        )
+
+    def owner(self, edge: int) -> int:
+        """Return the number of the piece that an edge belongs to."""
+        return int(self.layer.surfaces.faces.owner[edge])
+
+    def name(self, edge: int) -> str:
+        """Return the name of the piece that an edge belongs to."""
+        return self.layer.names[self.owner(edge)]
+
+    def length(self, edge: int) -> float:
+        """Return an edge's length."""
+        return float(self.layer.surfaces.faces.length[edge])
+
+    def station(self, run: int, place: Point) -> float:
+        """Return how far along a run the foot of `place` lies."""
+        (x, y), (dx, dy) = self.start[run].tolist(), self.heading[run].tolist()
+        along = (place[0] - x) * dx + (place[1] - y) * dy
+        return float(min(max(along, 0.0), self.length(run // 2)))
+
+    def at(self, run: int, station: float) -> Point:
+        """Return the place at a station of a run."""
+        x, y = self.start[run].tolist()
+        dx, dy = self.heading[run].tolist()
+        return x + dx * station, y + dy * station

@@ -1,0 +1,164 @@
+"""Follows drops over the ground, one straight run after the other."""
+
+from collections.abc import Iterator, Set
+from dataclasses import dataclass, field
+from functools import cached_property
+
+from enclosure_app.geometry.faces import Point
+from enclosure_app.model.report import RouteEnd
+from enclosure_app.network.edges import Off, Spot, fall_from, lower_edges, offs, side_of
+from enclosure_app.network.ponds import Basins, Low, Pond
+from enclosure_app.network.runs import LEVEL, Foot, Ground
+
+_CLEAR = 0.25  # how far from a face a place is asked for its side, mm
+_BACK = 0.5  # and how far from the ends of a run
+
+Node = tuple[int, int]  # a run, and how many of its bars the drop has passed
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """What comes after a run: where the drop leaves it and where it goes on."""
+
+    station: float
+    spots: tuple[Spot, ...] = ()
+    leaves: Point | None = None
+    pond: Pond | None = None
+    via: tuple[Point, ...] = ()
+    off: Off | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A place on a drop's way: `probe` lies on the drop's side of the face; `piece` "" is air."""
+
+    point: Point
+    probe: Point
+    piece: str
+
+
+@dataclass(frozen=True, slots=True)
+class Course:
+    """A drop's way. `end` is None where the drop leaves the drawing, on whichever side."""
+
+    places: tuple[Place, ...]
+    nodes: tuple[Node, ...]
+    end: RouteEnd | None
+    pond: Pond | None = None
+
+
+@dataclass(frozen=True, eq=False)
+class Water:
+    """The ways of all drops; `drains` holds the pieces that take water away."""
+
+    ground: Ground
+    drains: frozenset[str] = frozenset()
+    steps: dict[Node, Step] = field(default_factory=dict)
+
+    @cached_property
+    def _basins(self) -> Basins:
+        return Basins(self.ground)
+
+    @cached_property
+    def _offs(self) -> dict[int, Off]:
+        return offs(self.ground, lower_edges(self.ground))
+
+    def node(self, spot: Spot) -> Node:
+        """Return the stretch of a run that a drop is on."""
+        past = spot.station + self.ground.tolerances.touch
+        bars = self.ground.bars.get(spot.run, ())
+        return spot.run, sum(1 for bar in bars if bar.station <= past)
+
+    def step(self, node: Node) -> Step:
+        """Return what a drop does after the stretch `node`."""
+        if node not in self.steps:
+            self.steps[node] = self._step(*node)
+        return self.steps[node]
+
+    def follow(self, spot: Spot, known: Set[Node] = frozenset(), more: int = 0) -> Course:
+        """Follow a drop from `spot` until it leaves or stands.
+
+        Once it has come to a node of `known`, only `more` further runs are told.
+        """
+        places: list[Place] = []
+        nodes: dict[Node, None] = {}
+        joined = 0
+        while True:
+            node = self.node(spot)
+            step = self.step(node)
+            places.extend(self._places(spot, step))
+            if self._drained(spot, step):
+                return Course(tuple(places), (*nodes, node), RouteEnd.OUTSIDE)
+            joined += node in known
+            if not step.spots or node in nodes or joined > more:
+                nodes[node] = None
+                end = None if step.leaves is not None else RouteEnd.STANDS
+                return Course(tuple(places), tuple(nodes), end, step.pond)
+            nodes[node] = None
+            spot = step.spots[0]
+
+    def _drained(self, spot: Spot, step: Step) -> bool:
+        held = step.pond.pieces if step.pond else ()
+        return bool(self.drains) and not self.drains.isdisjoint(
+            (self.ground.name(spot.run // 2), *held)
+        )
+
+    def _step(self, run: int, passed: int) -> Step:
+        ground = self.ground
+        bars = ground.bars.get(run, ())
+        if passed < len(bars):
+            return self._barred(run, passed)
+        length = ground.length(run // 2)
+        follower = int(ground.follower[run])
+        if ground.foot[run] is Foot.FACE:
+            return Step(length, (Spot(follower, 0.0),))
+        if ground.foot[run] is Foot.LOW:
+            return self._stand(run, length, Spot(follower, 0.0))
+        off = self._offs[run]
+        if off.rises is not None:
+            return self._stand(run, length, off.rises)
+        return Step(length, off.spots, off.leaves, off=off)
+
+    def _barred(self, run: int, passed: int) -> Step:
+        ground, bar = self.ground, self.ground.bars[run][passed]
+        if ground.wets[bar.run]:
+            return Step(bar.station, (Spot(bar.run, bar.onto),))
+        if ground.heading[bar.run, 1] > LEVEL:
+            return self._stand(run, bar.station, Spot(bar.run, bar.onto), bar.corner)
+        off = fall_from(ground, run, ground.at(run, bar.station), side_of(ground, run))
+        return Step(bar.station, off.spots, off.leaves, off=off)
+
+    def _stand(self, run: int, station: float, rises: Spot, corner: Point | None = None) -> Step:
+        """Fill the low point at `station`; slop that only holds a film runs over."""
+        ground = self.ground
+        back = Spot(run ^ 1, ground.length(run // 2) - station)
+        pond, over = self._basins.fill(Low(corner or ground.at(run, station), (back, rises)))
+        if pond.depth > ground.tolerances.touch or (not over.spots and over.leaves is None):
+            return Step(station, pond=pond)
+        return Step(station, over.spots, over.leaves, via=(over.edge,), off=over)
+
+    def _places(self, spot: Spot, step: Step) -> Iterator[Place]:
+        ground, edge = self.ground, spot.run // 2
+        piece = ground.name(edge)
+        yield self._place(spot.run, spot.station, piece, _BACK)
+        if abs(step.station - spot.station) > LEVEL:
+            yield self._place(spot.run, step.station, piece, -_BACK)
+        for point in step.via:
+            yield Place(point, (point[0], point[1] + _BACK), piece)
+        if step.leaves is not None:
+            yield Place(step.leaves, self._last_probe(spot, step, step.leaves), "")
+
+    def _place(self, run: int, station: float, piece: str, back: float) -> Place:
+        ground = self.ground
+        length = ground.length(run // 2)
+        inner = min(max(station + back, 0.0), length) if length > 2 * _BACK else length / 2
+        (x, y), (nx, ny) = ground.at(run, inner), ground.normals[run // 2]
+        return Place(ground.at(run, station), (x + nx * _CLEAR, y + ny * _CLEAR), piece)
+
+    def _last_probe(self, spot: Spot, step: Step, leaves: Point) -> Point:
+        """Return a place to ask for the side of a drop that leaves the drawing."""
+        foot = self.ground.at(spot.run, step.station)
+        if foot[1] - leaves[1] <= self.ground.tolerances.touch:
+            return self._place(spot.run, step.station, "", -_BACK).probe
+        hung = side_of(self.ground, spot.run) * self.ground.tolerances.touch / 2
+        return leaves[0] + hung, leaves[1] + _BACK
