@@ -134,8 +134,10 @@ def load_layer_map(path: Path, rules: Collection[str] = ()) -> LayerMap:
     complaints = Complaints(path.name, lines)
     complaints.fields((), tables, _top_level())
     products = {**load_products()}
-    products.update(own_products(tables.get("products", {}), complaints))
-    rows = _rows(tables.get("layers", []), products, complaints)
+    own = tables.get("products", {})
+    own = own if isinstance(own, dict) else {}
+    products.update(own_products(own, complaints))
+    rows = _rows(tables.get("layers", []), [*dict.fromkeys([*products, *own])], complaints)
     limits = _limits(tables.get("limits", {}), complaints)
     severities = _severities(tables.get("severity", {}), rules, complaints)
     complaints.raise_if_any()
@@ -181,8 +183,9 @@ _ROW: Mapping[str, Check] = MappingProxyType(
 
 
 def _rows(
-    tables: object, products: Mapping[str, Product], complaints: Complaints
+    tables: object, products: Collection[str], complaints: Complaints
 ) -> tuple[LayerRow, ...]:
+    """The sound rows; `products` holds the keys there are, unsound products of the map too."""
     if not isinstance(tables, list) or _tables(tables):
         return ()
     rows = []
