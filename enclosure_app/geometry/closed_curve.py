@@ -19,6 +19,7 @@ class ClosedCurve:
 
     def encloses(self, points: Floats) -> Bools:
         """Return for each point (k, 2) whether a ray from it crosses the curve an odd number of times."""
+        points = np.asarray(points, dtype=np.float64)
         low, high = self.points.min(axis=0), self.points.max(axis=0)
         if high[0] - low[0] > high[1] - low[1]:
             # rays along the short side of the curve's extent meet few of its segments

@@ -53,6 +53,12 @@ def nearest_positions(points: Floats, places: Floats) -> Floats:
     return np.asarray(shapely.line_locate_point(line, shapely.points(places)))
 
 
+def within(chord: tuple[Point, Point], lines: Sequence[Sequence[Point]], reach: float) -> bool:
+    """Return whether any of the polylines comes within `reach` mm of a straight chord."""
+    several = shapely.MultiLineString([line if len(line) > 1 else [*line, *line] for line in lines])
+    return bool(shapely.dwithin(shapely.LineString(chord), several, reach))
+
+
 def as_points(points: Floats) -> tuple[Point, ...]:
     """Return an array (m, 2) as plain points."""
     return tuple((float(x), float(y)) for x, y in points)

@@ -23,7 +23,8 @@ class Rims:
 
     `start`, `end` (n, 2) mm; `rim` (n,) the rim of each segment; `along` (n,) mm from the rim's
     first point to the segment's start; `first` (r + 1,) offsets of each rim's segments; `owner`
-    (r,) the solid of each rim; `length` (r,) mm; `ring` (r,) whether the rim is closed.
+    (r,) the solid of each rim; `length` (r,) mm; `ring` (r,) whether the rim is closed; `offset`
+    (r,) mm of all rims before each.
     """
 
     start: Floats
@@ -34,6 +35,7 @@ class Rims:
     owner: Ints
     length: Floats
     ring: NDArray[np.bool_]
+    offset: Floats
 
     @property
     def lines(self) -> NDArray[np.object_]:
@@ -48,9 +50,10 @@ class Rims:
 
     def locate(self, rim: Ints, at: Floats) -> tuple[Ints, Floats]:
         """Return the segment (k,) and the point (k, 2) at position `at` (k,) mm along each rim."""
-        before = np.concatenate([[0.0], np.cumsum(self.length)])[:-1]
-        global_start = self.along + before[self.rim]
-        found = np.searchsorted(global_start, before[rim] + at, side="right") - 1
+        # rims laid end to end, so that one search serves all of them
+        found = (
+            np.searchsorted(self.along + self.offset[self.rim], self.offset[rim] + at, "right") - 1
+        )
         segments = np.clip(found, self.first[rim], self.first[rim + 1] - 1)
         step = self.end[segments] - self.start[segments]
         length = np.hypot(step[:, 0], step[:, 1])
@@ -81,6 +84,7 @@ def rims_of(solids: Sequence[BaseGeometry]) -> Rims:
         first=first,
         owner=owner,
         length=before[first[1:]] - before[first[:-1]],
+        offset=before[first[:-1]],
         ring=shapely.is_closed(boundaries) if count else np.zeros(0, dtype=bool),
     )
 

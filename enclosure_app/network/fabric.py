@@ -4,8 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from enclosure_app.geometry.between import not_parted
+from enclosure_app.geometry.polyline import stretch
 from enclosure_app.geometry.rims import Floats, Rims, rims_of
 from enclosure_app.geometry.runs import SideBySide, runs_between
 from enclosure_app.geometry.solids import Solid, area_solid, line_solid
@@ -14,6 +16,7 @@ from enclosure_app.model.place import Area, Line, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Break, Piece, Section
 
+Bools = NDArray[np.bool_]
 FRAME = ""
 
 
@@ -45,22 +48,30 @@ class Fabric:
         """Return which owner an axis rim belongs to."""
         return int(self.axes.owner[rim])
 
-    def run_points(self, run: SideBySide, *, of_a: bool, shares: Sequence[float]) -> Floats:
-        """Return points (k, 2) of one side of a run at shares (0 to 1) of it, matched in place."""
-        own = self._on_axis(run.a, run.a_from, run.a_to, shares)
-        other = self._on_axis(run.b, run.b_from, run.b_to, shares)
-        if self._opposed(run):
-            other = other[::-1]
-        return own if of_a else other
+    def stretch_of(self, rim: int, start: float, end: float) -> Floats:
+        """Return the polyline (m, 2) of an axis from `start` to `end` mm along it."""
+        return stretch(self.axes.points_of(rim), start, end)
 
-    def _on_axis(self, rim: int, start: float, end: float, shares: Sequence[float]) -> Floats:
-        at = start + np.asarray(shares) * (end - start)
-        return self.axes.locate(np.full(len(at), rim), at)[1]
+    def samples(self, shares: Sequence[float]) -> tuple[Floats, Floats, Bools]:
+        """Return points at shares (0 to 1) of every run, and which pairs are drawn opposed.
 
-    def _opposed(self, run: SideBySide) -> bool:
-        first, last = self._on_axis(run.a, run.a_from, run.a_to, (0.0, 1.0))
-        other_first, other_last = self._on_axis(run.b, run.b_from, run.b_to, (0.0, 1.0))
-        return float((last - first) @ (other_last - other_first)) < 0
+        The points (k, m, 2) of the two sides are matched in place: those of the second side are
+        taken backwards where the two were drawn in opposite directions (k,).
+        """
+        of_a = self._on_axes([(run.a, run.a_from, run.a_to) for run in self.runs], shares)
+        of_b = self._on_axes([(run.b, run.b_from, run.b_to) for run in self.runs], shares)
+        heading_a, heading_b = of_a[:, -1] - of_a[:, 0], of_b[:, -1] - of_b[:, 0]
+        opposed = (heading_a * heading_b).sum(axis=1) < 0
+        of_b[opposed] = of_b[opposed, ::-1]
+        return of_a, of_b, opposed
+
+    def _on_axes(
+        self, stretches: Sequence[tuple[int, float, float]], shares: Sequence[float]
+    ) -> Floats:
+        table = np.array(stretches, dtype=np.float64).reshape(-1, 3)
+        at = table[:, 1:2] + (table[:, 2:3] - table[:, 1:2]) * np.asarray(shares)
+        rim = np.repeat(table[:, 0].astype(np.intp), len(shares))
+        return self.axes.locate(rim, at.reshape(-1))[1].reshape(-1, len(shares), 2)
 
 
 def weave(section: Section, control: Control, tolerances: Tolerances) -> Fabric:

@@ -1,1 +1,26 @@
-"""rules."""
+"""The rules: one file each, and this list is their table of contents."""
+
+from enclosure_app.rules import (
+    edge_cover_short,
+    gap,
+    level_lap,
+    open_penetration,
+    reverse_lap,
+    short_lap,
+    stops_short,
+    unsealed_joint,
+    upturn_short,
+)
+from enclosure_app.rules.rule import Rule
+
+RULES: tuple[Rule, ...] = (
+    gap.RULE,
+    stops_short.RULE,
+    unsealed_joint.RULE,
+    open_penetration.RULE,
+    reverse_lap.RULE,
+    short_lap.RULE,
+    level_lap.RULE,
+    upturn_short.RULE,
+    edge_cover_short.RULE,
+)

@@ -1,0 +1,118 @@
+"""Everything that the rules may ask about one section."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from math import dist
+from types import MappingProxyType
+
+import numpy as np
+
+from enclosure_app.geometry.polyline import within
+from enclosure_app.model.limits import Tolerances
+from enclosure_app.model.place import Line, Point
+from enclosure_app.model.product import Control, Kind, Product
+from enclosure_app.model.section import Section
+from enclosure_app.network.layer import Layer, trace_layer
+from enclosure_app.network.order import Order, building_order
+from enclosure_app.network.rain import Rain, find_routes
+
+SPLASH = 5.0  # mm: how near to a gap a drop must pass to get into it
+NEAR_END = 20.0  # mm: a place this near to a sheet's end belongs to that end
+
+
+@dataclass(frozen=True, slots=True)
+class Network:
+    """One section questioned: gravity acts along -y (or there is none), lengths are mm."""
+
+    section: Section
+    tolerances: Tolerances
+    layers: Mapping[Control, Layer]
+    rain: Rain | None
+    order: Order
+
+    def product(self, name: str) -> Product:
+        """Return what the piece called `name` is made of."""
+        return self.section.product(self.section.by_name[name])
+
+    def words(self, name: str) -> str:
+        """Return a builder's words for a piece: its product's name, not capitalised."""
+        if name not in self.section.by_name:
+            return name or "edge of the drawing"
+        words = self.product(name).name.split(",")[0]
+        return words if words[:2].isupper() else words[:1].lower() + words[1:]
+
+    def both(self, a: str, b: str) -> str:
+        """Return a builder's words for two pieces: "two pieces of felt" where they are alike."""
+        first, second = self.words(a), self.words(b)
+        return f"two pieces of {first}" if first == second else f"{first} and {second}"
+
+    def upper_and_lower(self, upper: str, lower: str) -> tuple[str, str]:
+        """Return a builder's words for the two sheets of a lap, told apart where they are alike."""
+        first, second = self.words(upper), self.words(lower)
+        return (f"the upper {first}", "the lower one") if first == second else (first, second)
+
+    def rain_reaches(self, a: Point, b: Point) -> bool:
+        """Whether a rain route passes through, or along the edge of, the way from a to b."""
+        routes = self.rain.routes if self.rain else ()
+        return bool(routes) and within((a, b), [r.points for r in routes], SPLASH)
+
+    def part(self, name: str, at: Point) -> str:
+        """Return a piece's name and which part of it lies at a place: low, high, or face.
+
+        Ends are told apart by height, then from left to right, so that the part does not depend on
+        the direction in which the piece was drawn.
+        """
+        piece = self.section.by_name.get(name)
+        if piece is None:
+            return name or "frame"
+        shape = piece.shape
+        if not isinstance(shape, Line) or shape.closed:
+            return f"{name}.face"
+        low, high = sorted((shape.points[0], shape.points[-1]), key=lambda p: (p[1], p[0]))
+        if min(dist(at, low), dist(at, high)) > NEAR_END:
+            return f"{name}.face"
+        return f"{name}.low" if dist(at, low) <= dist(at, high) else f"{name}.high"
+
+    def along(self, control: Control, at: Point) -> float:
+        """Return how far along a layer's walk a place lies, mm."""
+        return float(self.layers[control].along(np.array([at]))[0])
+
+
+def question(section: Section, tolerances: Tolerances) -> Network:
+    """Trace every control layer of a section, let it rain, and find the order of building.
+
+    The section must stand with gravity along -y; near the origin it is judged most exactly.
+    """
+    layers = {control: trace_layer(section, control, tolerances) for control in Control}
+    return Network(
+        section=section,
+        tolerances=tolerances,
+        layers=MappingProxyType(layers),
+        rain=_rain(section, layers[Control.WATER], tolerances),
+        order=building_order(dict.fromkeys(_laid(layers))),
+    )
+
+
+def _laid(layers: Mapping[Control, Layer]) -> Iterator[tuple[str, str]]:
+    """Yield (under, over) for every lap that shows which sheet is outside."""
+    for layer in layers.values():
+        for lap in layer.laps:
+            if lap.outward is not None:
+                yield lap.inner.name, lap.outer.name
+
+
+def _rain(section: Section, water: Layer, tolerances: Tolerances) -> Rain | None:
+    if section.gravity is None or water.walk is None:
+        return None
+    pieces = water.fabric.pieces
+    return find_routes(
+        {piece.name: piece.shape for piece in pieces},
+        water.is_outside,
+        section.frame,
+        tolerances,
+        frozenset(p.name for p in pieces if section.product(p).kind is Kind.DRAIN),
+        over={
+            (min(outer, inner), max(outer, inner)): outer
+            for inner, outer in _laid({Control.WATER: water})
+        },
+    )
