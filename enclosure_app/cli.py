@@ -385,5 +385,5 @@ def _own_faults_in_words(subject: str) -> Iterator[None]:
             raise
         raise EnclosureError(
             f"{subject}: the program itself failed ({type(error).__name__}: {error}); that is "
-            "its fault and not the drawing's, so please send the drawing to its developers."
+            "its fault and not yours: please send its developers this sentence and the drawing."
         ) from error
