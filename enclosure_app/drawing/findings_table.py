@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
 from enclosure_app.drawing.glyphs import GLYPHS
 from enclosure_app.drawing.icons import HEIGHT as ICON_HEIGHT
+from enclosure_app.drawing.icons import WIDTH as ICON_WIDTH
 from enclosure_app.drawing.icons import icon
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
@@ -16,7 +17,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 
 LINE = 1.78  # line distance, in heights of capitals
-_MARGIN = 9.5  # from the left edge to the words: the flag and the picture
+_MARGIN = FLAG_WIDTH + ICON_WIDTH + 4.0  # from the left edge to the words: flag and picture
 _PAD = 1.9
 _FIGURE = 17.0  # the breadth of one column of figures
 HEAD = 5.0
@@ -52,7 +53,7 @@ def _row(finding: Finding, number: int, width: float, look: tuple[Units, Theme])
     basis = wrap(finding.basis, size, room) if finding.basis else ()
     count = 1 + len(message) + len(advice) + len(basis)
     text = count * size * LINE
-    picture = FLAG_HEIGHT + (ICON_HEIGHT + 1.5 if finding.rule in GLYPHS else 0.0)
+    picture = ICON_HEIGHT if finding.rule in GLYPHS else FLAG_HEIGHT
     height = max(text, picture) + 2 * _PAD
     return Row(number, finding, title(finding), figures, message, advice, basis, height)
 
@@ -82,7 +83,7 @@ def row_marks(row: Row, left: float, right: float, top: float, theme: Theme) -> 
     """Yield one row whose upper edge is at `top`."""
     site = Site(row.number, (0, 0), row.finding.severity, 0.0, row.finding.key)
     yield flag_at(site, (left + FLAG_WIDTH / 2 + 0.4, top - _PAD - FLAG_HEIGHT / 2), theme)
-    picture = (left + FLAG_WIDTH / 2 + 0.4, top - _PAD - FLAG_HEIGHT - 1.2 - ICON_HEIGHT / 2)
+    picture = (left + FLAG_WIDTH + 2.2 + ICON_WIDTH / 2, top - _PAD - ICON_HEIGHT / 2)
     yield from icon(row.finding.rule, row.finding.control, picture, theme)
     yield from _texts(row, left + _MARGIN, right, top - _PAD, theme)
     bottom = top - row.height

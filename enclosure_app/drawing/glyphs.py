@@ -36,7 +36,7 @@ class Spot:
     def label(self, text: str, v: float, theme: Theme, u: float = 0.0) -> Label:
         """Return an upright text that stands clear of the place on its outer side."""
         x, y = self.to(u, v)
-        side = self.out[0]
+        side = self.out[0] * (1 if v >= 0 else -1)
         anchor = Anchor.MIDDLE if abs(side) < 0.35 else Anchor.START if side > 0 else Anchor.END
         drop_by = theme.small / 2 - self.out[1] * theme.small * 0.6
         return Label(
@@ -68,13 +68,13 @@ def gap(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
     half = facts.length / 2
     for u in (half, -half):
         yield Stroke(spot.line((u, -1.5), (u, 1.5)), theme.pen("cap"), facts.source)
-    reach = 4.2
+    reach = -4.2  # on the inner side, where no lap's ruler stands
     thin = theme.pen("glyph")
     for u in (half, -half):
-        yield Stroke(spot.line((u, 2.2), (u, reach + 0.7)), thin, facts.source)
+        yield Stroke(spot.line((u, -2.2), (u, reach - 0.7)), thin, facts.source)
     yield Stroke(spot.line((-half, reach), (half, reach)), thin, facts.source)
     if facts.text:
-        yield spot.label(facts.text, reach + 1.5, theme)
+        yield spot.label(facts.text, reach - 1.5, theme)
 
 
 def reverse_lap(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:

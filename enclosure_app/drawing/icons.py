@@ -6,7 +6,7 @@ from enclosure_app.drawing.glyphs import GLYPHS, Facts, Spot, glyph
 from enclosure_app.drawing.laps import APART
 from enclosure_app.drawing.marks import Mark, Stroke
 from enclosure_app.drawing.theme import Pen, Theme
-from enclosure_app.model.place import Point, Points
+from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 
 WIDTH, HEIGHT = 11.0, 13.0
@@ -27,33 +27,27 @@ def icon(rule: str, control: Control | None, centre: Point, theme: Theme) -> Ite
     if level:
         spot = Spot((x, y - 2.2), (1.0, 0.0), (0.0, 1.0))
     pen = theme.control(control or Control.WATER)
-    for run in _sheets(rule, spot):
-        yield Stroke(run, Pen(pen.colour, pen.width, pen.dash))
+    for steps in _SHEETS.get(rule, _UPPER_OUTSIDE):
+        yield Stroke(spot.line(*steps), Pen(pen.colour, pen.width, pen.dash))
     yield from glyph(rule, _moved(rule, spot), _facts(rule), theme)
 
 
-def _sheets(rule: str, spot: Spot) -> tuple[Points, ...]:
-    """Return the runs of the two sheets: the inner one first."""
-    up, down, half = 6.0, -6.0, 2.2
-    upper_inside = (spot.line((up, 0), (-half, 0)), spot.line((half, APART), (down, APART)))
-    upper_outside = (spot.line((half, 0), (down, 0)), spot.line((up, APART), (-half, APART)))
-    match rule:
-        case "gap":
-            return spot.line((up, 0), (1.3, 0)), spot.line((-1.3, 0), (down, 0))
-        case "reverse-lap":
-            return upper_inside
-        case "stops-short":
-            return (spot.line((down, 0), (-2.0, 0)),)
-        case "ponding":
-            return (spot.line((5.0, 1.9), (0, 0), (-5.0, 1.9)),)
-        case "no-drip":
-            return (spot.line((0.5, -3.5), (0.9, 3.2), (4.5, 2.4)),)
-        case "lap-cycle":
-            return ()
-        case "short-lap":
-            return spot.line((up, APART), (-0.8, APART)), spot.line((0.8, 0), (down, 0))
-        case _:
-            return upper_outside
+_UP, _DOWN, _HALF = 6.0, -6.0, 2.2
+Steps = tuple[tuple[float, float], ...]
+_UPPER_OUTSIDE: tuple[Steps, ...] = (
+    ((_HALF, 0), (_DOWN, 0)),
+    ((_UP, APART), (-_HALF, APART)),
+)
+# The runs of the sheets in each picture, inner one first, as steps uphill and outward.
+_SHEETS: dict[str, tuple[Steps, ...]] = {
+    "gap": (((_UP, 0), (1.3, 0)), ((-1.3, 0), (_DOWN, 0))),
+    "reverse-lap": (((_UP, 0), (-_HALF, 0)), ((_HALF, APART), (_DOWN, APART))),
+    "short-lap": (((_UP, APART), (-0.8, APART)), ((0.8, 0), (_DOWN, 0))),
+    "stops-short": (((_DOWN, 0), (-2.0, 0)),),
+    "ponding": (((5.0, 1.9), (0, 0), (-5.0, 1.9)),),
+    "no-drip": (((0.5, -3.5), (0.9, 3.2), (4.5, 2.4)),),
+    "lap-cycle": (),
+}
 
 
 def _moved(rule: str, spot: Spot) -> Spot:

@@ -40,14 +40,15 @@ def stream_marks(layer: LayerResult, placement: Placement, theme: Theme) -> Iter
     width = min(max(placement.length(layer.opening or 0.0), 1.0), 3.2)
     curve = smooth(way)
     tint = theme.tints[layer.control.value][1]
-    yield Stroke(curve, Pen(tint, width), f"opening:{layer.control.value}")
+    source = f"opening:{layer.control.value}"
     pen = Pen(theme.control(layer.control).colour, theme.pen("glyph").width)
-    for side in (-width / 2, width / 2):
-        yield Stroke(offset(curve, side), Pen(pen.colour, 0.13), f"opening:{layer.control.value}")
+    banks = offset(curve, width / 2), offset(curve, -width / 2)
+    yield Fill(((*banks[0], *banks[1][::-1]),), tint, source)
+    for bank in banks:
+        yield Stroke(bank, Pen(pen.colour, 0.13), source)
     for share in (0.3, 0.62):
-        part = walk_to(curve, length(curve) * share)
-        yield Stroke(_head(part, 1.8), pen, f"opening:{layer.control.value}")
-    yield Stroke(arrow_head(curve, 2.4), pen, f"opening:{layer.control.value}")
+        yield Stroke(_head(walk_to(curve, length(curve) * share), 1.8), pen, source)
+    yield Stroke(arrow_head(curve, 2.4), pen, source)
 
 
 def _head(place: tuple[Point, Point], size: float) -> tuple[Point, ...]:

@@ -1,80 +1,34 @@
 """The ribbon: a control layer unrolled to a straight band, read like a measuring tape."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
-from math import atan2, degrees, floor, log10
+from math import floor
 
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at, spaced
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
-from enclosure_app.drawing.polylines import distinct, dot, foot, length, unit
-from enclosure_app.drawing.sides import walk_points
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten, text_width
-from enclosure_app.model.drawing import Units
-from enclosure_app.model.finding import Finding
-from enclosure_app.model.place import Point, Points
-from enclosure_app.model.report import (
-    Joint,
-    JointKind,
-    LayerResult,
-    Lift,
-    Run,
-    SectionResult,
-    Verdict,
+from enclosure_app.drawing.unrolled import (
+    Lapped,
+    Part,
+    Unrolled,
+    end_word,
+    joint_between,
+    lapped,
+    stretches,
+    tick_step,
+    unrolled,
 )
-from enclosure_app.model.section import Section
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.place import Points
+from enclosure_app.model.report import LayerResult, SectionResult, Verdict
 
-HEIGHT = 23.0  # mm, of one ribbon with its words, flags and ticks
+HEIGHT = 25.6  # mm, of one ribbon with its words, flags and ticks
 _BAND = 4.6
-_HAIR = 0.6  # a lift is never shown narrower than this
-_FOLD = 25.0  # degrees from which a change of direction is a fold
-_LEVEL, _UPRIGHT = 1.5, 75.0  # degrees
-_TICKS = 9  # about so many
-
-
-@dataclass(frozen=True, slots=True)
-class Course:
-    """One sheet on the ribbon: where the pen follows it, in mm along the walk."""
-
-    piece: str
-    start: float
-    end: float
-    points: Points
-
-
-@dataclass(frozen=True, slots=True)
-class Hole:
-    """One lift on the ribbon, in mm along the walk."""
-
-    start: float
-    end: float
-
-
-@dataclass(frozen=True, slots=True)
-class Unrolled:
-    """A layer's walk laid out straight: its courses and holes, and its whole length in mm."""
-
-    courses: tuple[Course, ...]
-    holes: tuple[Hole, ...]
-    length: float
-
-
-def unrolled(layer: LayerResult) -> Unrolled:
-    """Lay the walk of a layer out straight."""
-    courses: list[Course] = []
-    holes: list[Hole] = []
-    done = 0.0
-    for step in layer.walk:
-        size = step.width if isinstance(step, Lift) else length(step.points)
-        if isinstance(step, Run):
-            courses.append(Course(step.piece, done, done + size, step.points))
-        else:
-            holes.append(Hole(done, done + size))
-        done += size
-    return Unrolled(tuple(courses), tuple(holes), done)
+HAIR = 0.6  # a lift is never shown narrower than this
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,12 +45,21 @@ class Ribbon:
     @property
     def top(self) -> float:
         """The upper edge of the band."""
-        return self.box.top - 8.0
+        return self.box.top - 7.4
 
     @property
     def bottom(self) -> float:
         """The lower edge of the band."""
         return self.top - _BAND
+
+    def block(self, start: float, end: float) -> Points:
+        """Return the ring of the band between two places along the walk."""
+        return Box(self.x(start), self.bottom, self.x(end), self.top).ring
+
+    def across(self, along: float, pen: Pen) -> Stroke:
+        """Return a line across the band."""
+        x = self.x(along)
+        return Stroke(((x, self.bottom), (x, self.top)), pen)
 
     def x(self, along: float) -> float:
         """Return where a place along the walk stands on the sheet."""
@@ -115,7 +78,7 @@ def ribbon_marks(
     marks = [*_heading(ribbon)]
     if ribbon.laid.length <= 0:
         return tuple(marks)
-    marks += [*_band(ribbon), *_laps(ribbon), *_holes(ribbon), *_words(ribbon)]
+    marks += [*_band(ribbon, lapped(layer, ribbon.laid)), *_holes(ribbon), *_words(ribbon)]
     return (*marks, *_ticks(ribbon), *_flags(ribbon, numbers))
 
 
@@ -150,73 +113,49 @@ def verdict_line(layer: LayerResult, units: Units) -> str:
     return words
 
 
-def _band(ribbon: Ribbon) -> Iterator[Mark]:
-    """Draw the courses in two tints that take turns, each with its sheet's name where it fits."""
+def _band(ribbon: Ribbon, laps: tuple[Lapped, ...]) -> Iterator[Mark]:
+    """Draw the sheets in two tints that take turns, over them the laps, and the names that fit."""
     tints = ribbon.theme.tints[ribbon.layer.control.value]
-    section = ribbon.result.section
-    for i, course in enumerate(ribbon.laid.courses):
-        left, right = ribbon.x(course.start), ribbon.x(course.end)
-        ring = Box(left, ribbon.bottom, right, ribbon.top).ring
-        yield Fill((ring,), tints[i % 2], course.piece)
     edge = Pen(ribbon.theme.control(ribbon.layer.control).colour, 0.25)
+    for i, course in enumerate(ribbon.laid.courses):
+        yield Fill((ribbon.block(course.start, course.end),), tints[i % 2], course.piece)
+    for before, after in pairwise(ribbon.laid.courses):
+        if before.end == after.start and joint_between(ribbon.layer, before.piece, after.piece):
+            yield ribbon.across(before.end, edge)
+    for lap in laps:
+        yield from _lap(ribbon, lap)
     for course in ribbon.laid.courses:
         for y in (ribbon.bottom, ribbon.top):
-            ends = ((ribbon.x(course.start), y), (ribbon.x(course.end), y))
-            yield Stroke(ends, edge, course.piece)
-        yield from _name(ribbon, course, section)
+            yield Stroke(
+                ((ribbon.x(course.start), y), (ribbon.x(course.end), y)), edge, course.piece
+            )
+        yield from _name(ribbon, course, laps)
 
 
-def _name(ribbon: Ribbon, course: Course, section: Section) -> Iterator[Mark]:
-    theme = ribbon.theme
+def _lap(ribbon: Ribbon, lap: Lapped) -> Iterator[Mark]:
+    """Lay the outer sheet over the inner one, whose hidden end is dashed."""
+    colour = ribbon.theme.control(ribbon.layer.control).colour
+    yield Fill(
+        (ribbon.block(lap.start, lap.end),), ribbon.theme.tints[ribbon.layer.control.value][2]
+    )
+    ends = (lap.end, lap.start) if lap.earlier_outside else (lap.start, lap.end)
+    yield ribbon.across(ends[0], Pen(colour, 0.5))
+    yield ribbon.across(ends[1], Pen(colour, 0.18, (0.6, 0.5)))
+
+
+def _name(ribbon: Ribbon, course: Part, laps: tuple[Lapped, ...]) -> Iterator[Mark]:
+    """Write the product's name between the laps, if there is room for it."""
+    theme, section = ribbon.theme, ribbon.result.section
     piece = section.by_name.get(course.piece)
     if piece is None:
         return
-    margin = 1.4 + 2.2
-    room = ribbon.x(course.end) - ribbon.x(course.start) - 2 * margin
+    start = max([course.start, *(lap.end for lap in laps if lap.start <= course.start <= lap.end)])
+    end = min([course.end, *(lap.start for lap in laps if lap.start <= course.end <= lap.end)])
+    room = ribbon.x(end) - ribbon.x(start) - 2.0
     text = shorten(section.product(piece).name, theme.small, room)
     if len(text) > 3:
-        at = ((ribbon.x(course.start) + ribbon.x(course.end)) / 2, ribbon.bottom + 1.4)
+        at = ((ribbon.x(start) + ribbon.x(end)) / 2, ribbon.bottom + (_BAND - theme.small) / 2)
         yield Label(text, at, theme.small, theme.ink, Anchor.MIDDLE, source=course.piece)
-
-
-def _laps(ribbon: Ribbon) -> Iterator[Mark]:
-    """Lay the outer sheet of each lap over the inner one, whose hidden end is dashed."""
-    tints = ribbon.theme.tints[ribbon.layer.control.value]
-    courses = ribbon.laid.courses
-    hard = Pen(ribbon.theme.control(ribbon.layer.control).colour, 0.35)
-    for before, after in pairwise(courses):
-        joint = _joint(ribbon.layer.joints, before.piece, after.piece)
-        if before.end != after.start or joint is None:
-            continue
-        if joint.kind is not JointKind.LAP:
-            yield _edge(ribbon, before.end, hard)
-            continue
-        start, end = _lap_span(ribbon.layer, joint, before.end)
-        outer_before = joint.over != after.piece
-        ring = Box(ribbon.x(start), ribbon.bottom, ribbon.x(end), ribbon.top).ring
-        yield Fill((ring,), tints[2])
-        shown, hidden = (end, start) if outer_before else (start, end)
-        yield _edge(ribbon, shown, Pen(hard.colour, 0.5))
-        yield _edge(ribbon, hidden, Pen(hard.colour, 0.18, (0.6, 0.5)))
-
-
-def _edge(ribbon: Ribbon, along: float, pen: Pen) -> Stroke:
-    x = ribbon.x(along)
-    return Stroke(((x, ribbon.bottom), (x, ribbon.top)), pen)
-
-
-def _joint(joints: Sequence[Joint], a: str, b: str) -> Joint | None:
-    return next((j for j in joints if {j.a, j.b} == {a, b}), None)
-
-
-def _lap_span(layer: LayerResult, joint: Joint, switch: float) -> tuple[float, float]:
-    """Return where a lap starts and ends along the walk, which changes sheets somewhere in it."""
-    walk = walk_points(layer)
-    stations = [foot(walk, p).along for run in (joint.run_a, joint.run_b) for p in run]
-    near = [s for s in stations if abs(s - switch) <= 1.5 * joint.length + 1.0]
-    if not near or max(near) - min(near) < joint.length / 2:
-        return switch - joint.length / 2, switch + joint.length / 2
-    return min(near), max(near)
 
 
 def _holes(ribbon: Ribbon) -> Iterator[Mark]:
@@ -224,70 +163,44 @@ def _holes(ribbon: Ribbon) -> Iterator[Mark]:
     cap = Pen(ribbon.theme.pen("cap").colour, 0.35)
     for hole in ribbon.laid.holes:
         middle = ribbon.x((hole.start + hole.end) / 2)
-        half = max(ribbon.x(hole.end) - ribbon.x(hole.start), _HAIR) / 2
+        half = max(ribbon.x(hole.end) - ribbon.x(hole.start), HAIR) / 2
         ring = Box(middle - half, ribbon.bottom - 0.4, middle + half, ribbon.top + 0.4).ring
         yield Fill((ring,), ribbon.theme.paper, "lift")
-        for x in (middle - half - 0.1, middle + half + 0.1):
+        for x in (middle - half, middle + half):
             yield Stroke(((x, ribbon.bottom - 0.6), (x, ribbon.top + 0.6)), cap, "lift")
 
 
 def _words(ribbon: Ribbon) -> Iterator[Mark]:
-    """Say above the band how each stretch lies, where it folds, and where the ends go on."""
-    theme = ribbon.theme
-    y = ribbon.top + 1.1
-    taken = ribbon.box.left
-    for start, end, word in stretches(ribbon.laid, ribbon.result.section):
-        left, right = ribbon.x(start), ribbon.x(end)
-        width = text_width(word, theme.small)
-        at = max((left + right) / 2 - width / 2, taken)
-        if at + width <= right + 0.01:
-            yield Label(word, (at, y), theme.small, theme.quiet)
+    """Say above the band where the ends go on, how each stretch lies, and where it folds."""
+    theme, box, y = ribbon.theme, ribbon.box, ribbon.top + 1.1
+    parts = ribbon.laid.parts
+    first, last = (
+        end_word(p, ribbon.result.section) for p in (parts[0].points[0], parts[-1].points[-1])
+    )
+    yield Label(first, (box.left, y), theme.small, theme.ink, bold=True)
+    yield Label(last, (box.right, y), theme.small, theme.ink, Anchor.END, bold=True)
+    taken = box.left + text_width(first, theme.small, bold=True) + 2.0
+    limit = box.right - text_width(last, theme.small, bold=True) - 2.0
+    for stretch in stretches(ribbon.laid, ribbon.result.section):
+        left, right = ribbon.x(stretch.start), ribbon.x(stretch.end)
+        if stretch.start > 0:
+            yield _fold(ribbon, left)
+        width = text_width(stretch.lie, theme.small)
+        at = max((left + right) / 2 - width / 2, taken, left + 1.8)
+        if at + width <= min(right - 1.8, limit):
+            yield Label(stretch.lie, (at, y), theme.small, theme.quiet)
             taken = at + width + 1.5
-        if start > 0:
-            fold = (
-                (left - 0.9, ribbon.top + 2.6),
-                (left, ribbon.top + 0.5),
-                (left + 0.9, ribbon.top + 2.6),
-            )
-            yield Stroke(fold, theme.pen("tick"))
 
 
-def stretches(laid: Unrolled, section: Section) -> list[tuple[float, float, str]]:
-    """Return the stretches between folds: where each starts and ends along the walk, and its lie."""
-    found: list[tuple[float, float, Point]] = []
-    for course in laid.courses:
-        at = course.start
-        points = distinct(course.points)
-        for a, b in pairwise(points):
-            size, direction = length((a, b)), unit(a, b)
-            if found and _turn(found[-1][2], direction) < _FOLD:
-                found[-1] = (found[-1][0], at + size, found[-1][2])
-            elif size > laid.length / 60:
-                found.append((found[-1][1] if found else 0.0, at + size, direction))
-            at += size
-    ends = [s for s, _, _ in found[1:]] + [laid.length]
-    return [(s, e, _lie(d, section)) for (s, _, d), e in zip(found, ends, strict=False)]
-
-
-def _turn(a: Point, b: Point) -> float:
-    cross = a[0] * b[1] - a[1] * b[0]
-    return abs(degrees(atan2(cross, dot(a, b))))
-
-
-def _lie(direction: Point, section: Section) -> str:
-    if section.gravity is None:
-        return "straight"
-    rise = abs(dot(direction, section.gravity))
-    run = abs(direction[0] * section.gravity[1] - direction[1] * section.gravity[0])
-    angle = degrees(atan2(rise, run))
-    if angle < _LEVEL:
-        return "level"
-    return "upright" if angle > _UPRIGHT else f"slope {angle:.0f}°"
+def _fold(ribbon: Ribbon, x: float) -> Stroke:
+    """Return the small mark above the band where the layer folds."""
+    arms = ((x - 0.9, ribbon.top + 2.4), (x, ribbon.top + 0.6), (x + 0.9, ribbon.top + 2.4))
+    return Stroke(arms, ribbon.theme.pen("tick"), "fold")
 
 
 def _ticks(ribbon: Ribbon) -> Iterator[Mark]:
     """Measure the length out along the bottom in the drawing's units."""
-    theme, bottom = ribbon.theme, ribbon.box.bottom + 2.6
+    theme, bottom = ribbon.theme, ribbon.box.bottom + 3.9
     pen = theme.pen("tick")
     left, right = ribbon.box.left, ribbon.box.right
     yield Stroke(((left, bottom), (right, bottom)), pen)
@@ -301,35 +214,24 @@ def _ticks(ribbon: Ribbon) -> Iterator[Mark]:
         width = text_width(text, theme.small)
         anchor = Anchor.MIDDLE if k else Anchor.START
         if x + (width / 2 if k else width) <= limit:
-            yield Label(text, (x, bottom - 2.6), theme.small, theme.quiet, anchor)
+            yield Label(text, (x, bottom - 2.5), theme.small, theme.quiet, anchor)
     yield Stroke(((right, bottom), (right, bottom + 1.8)), pen)
-    yield Label(total, (right, bottom - 2.6), theme.small, theme.ink, Anchor.END, bold=True)
-
-
-def tick_step(whole: float, units: Units) -> float:
-    """Return the distance of ticks in mm: 1, 2 or 5 times a power of ten, or inches and feet."""
-    wanted = whole / _TICKS
-    if units.imperial:
-        inches = (1, 2, 3, 6, 12, 24, 36, 60, 120, 240, 600, 1200, 6000)
-        return next((n * 25.4 for n in inches if n * 25.4 >= wanted), 12000 * 25.4)
-    power = 10.0 ** floor(log10(wanted))
-    return next((n * power for n in (1, 2, 5) if n * power >= wanted), 10 * power)
+    yield Label(total, (right, bottom - 2.5), theme.small, theme.ink, Anchor.END, bold=True)
 
 
 def _flags(ribbon: Ribbon, numbers: dict[str, int]) -> Iterator[Mark]:
     """Hang the faults from the band by straight stems, as the same flags as in the drawing."""
     theme, box = ribbon.theme, ribbon.box
-    walk = walk_points(ribbon.layer)
     mine = [
         f for f in ribbon.result.findings if f.control is ribbon.layer.control and f.key in numbers
     ]
     placed = sorted(
-        ((ribbon.x(_along(f, walk)), numbers[f.key], f) for f in mine), key=lambda p: p[:2]
+        ((ribbon.x(ribbon.laid.along(f.at)), numbers[f.key], f) for f in mine), key=lambda p: p[:2]
     )
     pitch = min(FLAG_WIDTH + 0.8, box.width / max(len(placed), 1))
     half = FLAG_WIDTH / 2
     xs = spaced([x for x, _, _ in placed], pitch, (box.left + half, box.right - half))
-    y = ribbon.bottom - 2.0 - FLAG_HEIGHT / 2
+    y = ribbon.bottom - 1.4 - FLAG_HEIGHT / 2
     for (x, number, finding), at in zip(placed, xs, strict=True):
         site = Site(number, (x, ribbon.bottom), finding.severity, 0.0, finding.key)
         stem = Stroke(
@@ -338,7 +240,3 @@ def _flags(ribbon: Ribbon, numbers: dict[str, int]) -> Iterator[Mark]:
             finding.key,
         )
         yield flag_at(site, (at, y), theme, stem)
-
-
-def _along(finding: Finding, walk: Points) -> float:
-    return foot(walk, finding.at).along

@@ -26,18 +26,24 @@ from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import LayerResult, Lift, SectionResult
 
-RING = 5.2  # mm on paper: the ring around the place of a finding
-_SMALL_RING = 3.4
+RING = 4.4  # mm on paper: the ring around the place of a finding
+_SMALL_RING = 3.0
 _CROWD = 16  # findings from which the rings are small
 
 
 @dataclass(frozen=True, slots=True)
 class View:
-    """How a section is shown: where it stands on the sheet, in which units it is written."""
+    """How a section is shown: where it stands on the sheet, in which units it is written.
+
+    A `detail` has neither rings nor the words for the sides. Findings whose keys are in
+    `elsewhere` get no glyph here, since a detail shows it larger.
+    """
 
     placement: Placement
     units: Units
     theme: Theme
+    detail: bool = False
+    elsewhere: frozenset[str] = frozenset()
 
 
 def section_marks(result: SectionResult, view: View) -> tuple[Mark, ...]:
@@ -110,28 +116,31 @@ def _office_texts(result: SectionResult, view: View) -> Iterator[Mark]:
 def _loud(
     result: SectionResult, view: View, sides: Sides, shown: Mapping[str, Points]
 ) -> Iterator[Mark]:
-    yield from _side_words(result, view)
+    if not view.detail:
+        yield from _side_words(result, view)
     for layer in result.layers.values():
         for lift in layer.lifts:
             yield from _caps(lift, layer, view)
     radius = ring_radius(result)
     for finding in result.findings:
-        yield from _ring(finding, radius, view)
+        if not view.detail:
+            yield from _ring(finding, radius, view)
     for finding in result.findings:
-        yield from glyph(finding.rule, *_seen(finding, view, sides, shown), view.theme)
+        if finding.key not in view.elsewhere:
+            spot, facts = _seen(finding, view, sides, shown)
+            yield from glyph(finding.rule, spot, facts, view.theme)
 
 
 def _side_words(result: SectionResult, view: View) -> Iterator[Mark]:
     theme = view.theme
     frame = frame_box(result, view.placement)
+    size = next((s for s in (theme.large, theme.medium) if frame.width > 22 * s), theme.small)
     for word, marks in (("INSIDE", result.section.inside), ("OUTSIDE", result.section.outside)):
-        half = text_width(word, theme.large, bold=True) / 2
+        half = text_width(word, size, bold=True) / 2
         for mark in marks:
-            x, y = frame.inset(half + 1.0, theme.large).clamp(view.placement.point(mark))
-            at = (x, y - theme.large / 2)
-            yield Label(
-                word, at, theme.large, theme.quiet, Anchor.MIDDLE, bold=True, halo=theme.paper
-            )
+            x, y = frame.inset(half + 1.0, size).clamp(view.placement.point(mark))
+            at = (x, y - size / 2)
+            yield Label(word, at, size, theme.quiet, Anchor.MIDDLE, bold=True, halo=theme.paper)
 
 
 def _caps(lift: Lift, layer: LayerResult, view: View) -> Iterator[Mark]:

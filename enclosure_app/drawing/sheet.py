@@ -4,12 +4,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from enclosure_app.drawing.continuation import fill_column, table_columns
+from enclosure_app.drawing.details import arrange, detail_marks
 from enclosure_app.drawing.findings_table import Row, head_marks, more_words, no_findings, rows
 from enclosure_app.drawing.flags import Site, capacity, place_flags
 from enclosure_app.drawing.job import SheetJob, paper_size
 from enclosure_app.drawing.layout import Areas, areas
 from enclosure_app.drawing.legend import legend_height, legend_marks
-from enclosure_app.drawing.marks import Label, Mark, Stroke
+from enclosure_app.drawing.marks import Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.ribbon import ribbon_marks
 from enclosure_app.drawing.scales import Scale, fits, largest_that_fits, parse_scale, series
@@ -19,11 +20,11 @@ from enclosure_app.drawing.title_block import (
     Titles,
     caution_height,
     caution_marks,
+    heading_marks,
     scale_bar,
     title_height,
     title_marks,
 )
-from enclosure_app.drawing.typeface import shorten
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
@@ -104,11 +105,6 @@ class _Sheet:
         return {f.key: i for i, f in enumerate(self.result.findings, 1)}
 
     @property
-    def placement(self) -> Placement:
-        frame = box_around(self.result.section.frame)
-        return Placement(self.scale.ratio, frame.centre, self.areas.drawing.centre)
-
-    @property
     def titles(self) -> Titles:
         drawing = self.drawing.drawing
         name = f"{drawing.title} ({drawing.file})" if drawing.title else drawing.file
@@ -166,27 +162,32 @@ def _paper(sheet: _Sheet) -> Iterator[Mark]:
 
 
 def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
-    theme, placement, heading = sheet.theme, sheet.placement, sheet.areas.heading
-    name = shorten(sheet.result.section.name, theme.large, heading.width, bold=True)
-    yield Label(
-        name, (heading.left, heading.top - theme.large - 1.5), theme.large, theme.ink, bold=True
-    )
-    yield from section_marks(sheet.result, View(placement, sheet.units, theme))
-    yield from place_flags(_sites(sheet, findings), _flagged(sheet), theme)
+    """Yield the heading, the drawing with its flags, its details, and the scale bar."""
+    theme, free = sheet.theme, sheet.areas.drawing
+    made = arrange(sheet.result, findings, free, sheet.scale, sheet.units)
+    frame = box_around(sheet.result.section.frame)
+    placement = Placement(sheet.scale.ratio, frame.centre, made.drawing.centre)
+    view = View(placement, sheet.units, theme, elsewhere=made.keys)
+    yield from heading_marks(sheet.result, sheet.areas.heading, theme)
+    yield from section_marks(sheet.result, view)
+    yield from place_flags(_sites(sheet, findings, placement), _flagged(sheet, view), theme)
+    for detail in made.details:
+        if made.scale:
+            yield from detail_marks(detail, sheet.result, sheet.numbers, made.scale, view)
     foot = sheet.areas.foot
     yield from scale_bar(foot.left, foot.bottom, sheet.scale, sheet.units, theme)
 
 
-def _flagged(sheet: _Sheet) -> Box:
-    """Return the box whose edges carry the lanes: close to the drawing, if the flags find room."""
-    frame, whole = frame_box(sheet.result, sheet.placement), sheet.areas.drawing
+def _flagged(sheet: _Sheet, view: View) -> Box:
+    """Return the box whose edges carry the lanes: the drawing's frame, if the flags find room."""
+    frame, whole = frame_box(sheet.result, view.placement), sheet.areas.drawing
     return frame if capacity(frame) >= len(sheet.result.findings) else whole
 
 
-def _sites(sheet: _Sheet, findings: tuple[Finding, ...]) -> list[Site]:
+def _sites(sheet: _Sheet, findings: tuple[Finding, ...], placement: Placement) -> list[Site]:
     radius = ring_radius(sheet.result)
     return [
-        Site(sheet.numbers[f.key], sheet.placement.point(f.at), f.severity, radius, f.key)
+        Site(sheet.numbers[f.key], placement.point(f.at), f.severity, radius, f.key)
         for f in findings
     ]
 

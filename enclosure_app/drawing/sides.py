@@ -4,11 +4,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from enclosure_app.drawing.placement import Placement
-from enclosure_app.drawing.polylines import distinct, dot, foot, left_of, unit
+from enclosure_app.drawing.polylines import distinct, dot, foot, left_of, unit, walk_to
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import LayerResult, Run, SectionResult
 from enclosure_app.model.section import Section
+
+_STRETCH = 3.0  # mm on paper before and after a place, over which the walk's direction is taken
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,8 +21,14 @@ class Walk:
     outside_left: bool
 
     def outward(self, at: Point) -> Point:
-        """Return the unit vector that leads outside at the place on the walk nearest to `at`."""
-        x, y = left_of(foot(self.points, at).direction)
+        """Return the unit vector that leads outside at the place on the walk nearest to `at`.
+
+        The direction is taken over a short stretch, since a walk steps across from sheet to sheet
+        just where they lap.
+        """
+        along = foot(self.points, at).along
+        before, after = (walk_to(self.points, along + by)[0] for by in (-_STRETCH, _STRETCH))
+        x, y = left_of(unit(before, after))
         return (x, y) if self.outside_left else (-x, -y)
 
 

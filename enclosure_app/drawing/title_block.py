@@ -11,8 +11,10 @@ from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.scales import Scale
 from enclosure_app.drawing.theme import Theme
-from enclosure_app.drawing.typeface import shorten, wrap
+from enclosure_app.drawing.typeface import shorten, text_width, wrap
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Severity
+from enclosure_app.model.report import SectionResult
 
 CAUTION = (
     "This sheet is an aid to judgement. It shows what a program found in a drawing, not what is built. "
@@ -71,6 +73,27 @@ def _cell(name: str, value: str, box: Box, theme: Theme) -> Iterator[Mark]:
     yield Label(text, (left, box.bottom + 1.3), theme.medium, theme.ink, bold=True)
 
 
+def heading_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
+    """Yield the section's name, and beside it how much was found, at the top of the sheet."""
+    y = box.top - theme.large - 1.5
+    words = tally(result)
+    room = box.width - text_width(words, theme.medium) - 6.0
+    name = shorten(result.section.name, theme.large, room, bold=True)
+    yield Label(name, (box.left, y), theme.large, theme.ink, bold=True)
+    at = (box.left + text_width(name, theme.large, bold=True) + 5.0, y)
+    yield Label(words, at, theme.medium, theme.quiet)
+
+
+def tally(result: SectionResult) -> str:
+    """Return how many findings there are of each severity, in words."""
+    found = []
+    for severity in (Severity.FAULT, Severity.DOUBT, Severity.REMARK):
+        count = sum(f.severity is severity for f in result.findings)
+        if count:
+            found.append(f"{count} {severity.value}{'' if count == 1 else 's'}")
+    return ", ".join(found) or "nothing found"
+
+
 def caution_lines(width: float, theme: Theme) -> tuple[str, ...]:
     """Return the caution in lines that fit."""
     return wrap(CAUTION, theme.small, width)
@@ -100,7 +123,7 @@ def scale_bar(
         ring = Box(left + k * part, bottom + 3.2, left + (k + 1) * part, bottom + 4.6).ring
         yield Fill((ring,), theme.paper if k % 2 else theme.ink, "scale")
         yield Stroke(ring, theme.pen("tick"), "scale", closed=True)
-    for k in (0, 1, 2, 4):
+    for k in (0, 2, 4):
         text = format_length(k * step, units) if k else "0"
         yield Label(
             text,

@@ -1,0 +1,170 @@
+"""A control layer laid out straight: sheets, lifts, laps and folds, in mm along the walk."""
+
+from dataclasses import dataclass
+from itertools import pairwise
+from math import atan2, degrees, floor, log10
+
+from enclosure_app.drawing.polylines import distinct, dot, foot, length, unit
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.place import Point, Points
+from enclosure_app.model.report import Joint, JointKind, LayerResult, Lift
+from enclosure_app.model.section import Section
+
+_FOLD = 25.0  # degrees from which a change of direction is a fold
+_LEVEL, _UPRIGHT = 1.5, 75.0  # degrees
+_TICKS = 9  # about so many
+_ON_FRAME = 5.0  # mm within which an end lies on the frame
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One sheet, or one lift where `piece` is "": from `start` to `end` in mm along the walk."""
+
+    piece: str
+    start: float
+    end: float
+    points: Points
+
+
+@dataclass(frozen=True, slots=True)
+class Unrolled:
+    """A layer's walk laid out straight: its parts in order, and its whole length in mm."""
+
+    parts: tuple[Part, ...]
+    length: float
+
+    @property
+    def courses(self) -> tuple[Part, ...]:
+        """The sheets."""
+        return tuple(part for part in self.parts if part.piece)
+
+    @property
+    def holes(self) -> tuple[Part, ...]:
+        """The lifts."""
+        return tuple(part for part in self.parts if not part.piece)
+
+    def along(self, place: Point) -> float:
+        """Return where the place of the walk nearest to `place` stands, in mm along the walk."""
+        feet = [(foot(p.points, place), p.start) for p in self.parts if len(p.points) > 1]
+        if not feet:
+            return 0.0
+        nearest, start = min(feet, key=lambda pair: pair[0].off)
+        return start + nearest.along
+
+
+def unrolled(layer: LayerResult) -> Unrolled:
+    """Lay the walk of a layer out straight."""
+    parts: list[Part] = []
+    done = 0.0
+    for step in layer.walk:
+        piece = "" if isinstance(step, Lift) else step.piece
+        points = (step.start, step.end) if isinstance(step, Lift) else step.points
+        size = length(points)
+        parts.append(Part(piece, done, done + size, points))
+        done += size
+    return Unrolled(tuple(parts), done)
+
+
+@dataclass(frozen=True, slots=True)
+class Lapped:
+    """A lap on the ribbon, in mm along the walk; the outer sheet is the earlier one or the later."""
+
+    start: float
+    end: float
+    earlier_outside: bool
+
+
+def lapped(layer: LayerResult, laid: Unrolled) -> tuple[Lapped, ...]:
+    """Return the laps at which the pen goes from one sheet to the next."""
+    found = []
+    for before, after in pairwise(laid.courses):
+        joint = joint_between(layer, before.piece, after.piece)
+        if joint and joint.kind is JointKind.LAP and before.end == after.start:
+            start, end = _lap_span(laid, joint, before.end)
+            found.append(Lapped(start, end, joint.over != after.piece))
+    return tuple(found)
+
+
+def joint_between(layer: LayerResult, a: str, b: str) -> Joint | None:
+    """Return the joint of two pieces, None if they have none."""
+    return next((j for j in layer.joints if {j.a, j.b} == {a, b}), None)
+
+
+def _lap_span(laid: Unrolled, joint: Joint, switch: float) -> tuple[float, float]:
+    """Return where a lap starts and ends along the walk, which changes sheets somewhere in it."""
+    stations = [laid.along(p) for run in (joint.run_a, joint.run_b) for p in run]
+    near = [s for s in stations if abs(s - switch) <= 1.5 * joint.length + 1.0]
+    if not near or max(near) - min(near) < joint.length / 2:
+        return switch - joint.length / 2, switch + joint.length / 2
+    return min(near), max(near)
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """A part of the walk between two folds: where it starts and ends, and how it lies."""
+
+    start: float
+    end: float
+    lie: str
+
+
+def stretches(laid: Unrolled, section: Section) -> tuple[Stretch, ...]:
+    """Return the stretches between folds; bits shorter than a sixtieth of the walk count for none."""
+    found: list[tuple[float, float, Point, float]] = []  # start, end, direction, its longest part
+    for course in laid.courses:
+        at = course.start
+        for a, b in pairwise(distinct(course.points)):
+            size, direction = length((a, b)), unit(a, b)
+            if found and _turn(found[-1][2], direction) < _FOLD:
+                start, _, kept, longest = found[-1]
+                kept = direction if size > longest else kept
+                found[-1] = (start, at + size, kept, max(size, longest))
+            elif size > laid.length / 60:
+                found.append((at if found else 0.0, at + size, direction, size))
+            at += size
+    ends = [start for start, *_ in found[1:]] + [laid.length]
+    return tuple(
+        Stretch(start, end, _lie(direction, section))
+        for (start, _, direction, _), end in zip(found, ends, strict=True)
+    )
+
+
+def _turn(a: Point, b: Point) -> float:
+    cross = a[0] * b[1] - a[1] * b[0]
+    return abs(degrees(atan2(cross, dot(a, b))))
+
+
+def _lie(direction: Point, section: Section) -> str:
+    if section.gravity is None:
+        return "straight"
+    rise = abs(dot(direction, section.gravity))
+    run = abs(direction[0] * section.gravity[1] - direction[1] * section.gravity[0])
+    angle = degrees(atan2(rise, run))
+    if angle < _LEVEL:
+        return "level"
+    return "upright" if angle > _UPRIGHT else f"slope {angle:.0f}°"
+
+
+def end_word(end: Point, section: Section) -> str:
+    """Return where a layer goes on at one of its ends, as seen on the sheet."""
+    corners = section.frame
+    left, right = min(x for x, _ in corners), max(x for x, _ in corners)
+    low, high = min(y for _, y in corners), max(y for _, y in corners)
+    away = {
+        "goes on below": end[1] - low,
+        "goes on above": high - end[1],
+        "goes on to the left": end[0] - left,
+        "goes on to the right": right - end[0],
+    }
+    word = min(away, key=lambda name: abs(away[name]))
+    return word if abs(away[word]) <= _ON_FRAME else "ends here"
+
+
+def tick_step(whole: float, units: Units) -> float:
+    """Return the distance of ticks in mm: 1, 2 or 5 times a power of ten, or inches and feet."""
+    wanted = whole / _TICKS
+    if units.imperial:
+        inches = (1, 2, 3, 6, 12, 24, 36, 60, 120, 240, 600, 1200, 6000)
+        return next((n * 25.4 for n in inches if n * 25.4 >= wanted), 12000 * 25.4)
+    power = 10.0 ** floor(log10(wanted))
+    return next((n * power for n in (1, 2, 5) if n * power >= wanted), 10 * power)
