@@ -6,7 +6,7 @@ of it and a place; each straight run leads to one next run, so the routes are wo
 each run and shared by all drops that pass it.
 """
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import groupby
 from math import inf
@@ -29,7 +29,8 @@ from enclosure_app.network.water import Course, Node, Water
 __all__ = ["Drip", "Entry", "Pond", "Rain", "find_routes"]
 
 IsOutside = Callable[[Floats], Bools]
-_SHARED = 500  # runs that a route still tells after it has joined one told before
+_SHARED = 60  # runs that a route still tells after it has joined one told before,
+_MANY = 2000  # and only while no more runs than these have been told
 _DOWN = -0.5  # an edge whose last stretch falls more steeply than 30 degrees turns down
 
 
@@ -94,7 +95,10 @@ def find_routes(  # noqa: PLR0913  the last two are for the rare section that ne
         return Rain()
     courses = list(_courses(water, landings(ground, is_outside)))
     sides = _sides(courses, is_outside)
-    routes = [_route(course, side) for course, side in zip(courses, sides, strict=True)]
+    routes: list[RainRoute] = []
+    for course, side in zip(courses, sides, strict=True):
+        joined = None if course.joins is None else routes[course.joins].end
+        routes.append(_route(course, side, joined))
     entries = (
         _entry(course, side, route)
         for course, side, route in zip(courses, sides, routes, strict=True)
@@ -109,10 +113,11 @@ def find_routes(  # noqa: PLR0913  the last two are for the rare section that ne
 
 def _courses(water: Water, landed: list[Spot]) -> Iterator[Course]:
     """Yield the way of each drop that is no part of another's, highest landing first."""
-    told: set[Node] = set()
-    for spot in _heads(water, landed):
-        course = water.follow(spot, told, _SHARED)
-        told.update(course.nodes)
+    told: dict[Node, int] = {}
+    for number, spot in enumerate(_heads(water, landed)):
+        course = water.follow(spot, told, _SHARED if len(told) < _MANY else 0)
+        for node in course.nodes:
+            told.setdefault(node, number)
         yield course
 
 
@@ -121,10 +126,21 @@ def _heads(water: Water, landed: list[Spot]) -> list[Spot]:
     entered, branches = _entered(water, landed)
     slack = water.ground.tolerances.lap_reach
     heads = [spot for spot in landed if entered.get(water.node(spot), inf) > spot.station + slack]
-    reached = {node for spot in (*heads, *branches) for node in water.follow(spot).nodes}
+    reached = _reached(water, (*heads, *branches))
     rings = [spot for spot in landed if water.node(spot) not in reached]
     order = {spot: water.ground.at(spot.run, spot.station) for spot in (*heads, *branches, *rings)}
     return sorted(order, key=lambda spot: (-order[spot][1], order[spot][0], spot.run))
+
+
+def _reached(water: Water, spots: Iterable[Spot]) -> set[Node]:
+    """Return every stretch that drops from `spots` run on."""
+    todo = [water.node(spot) for spot in spots]
+    seen = set(todo)
+    while todo:
+        new = {water.node(spot) for spot in water.step(todo.pop()).spots} - seen
+        seen |= new
+        todo.extend(new)
+    return seen
 
 
 def _entered(water: Water, landed: list[Spot]) -> tuple[dict[Node, float], list[Spot]]:
@@ -154,17 +170,17 @@ def _sides(courses: list[Course], is_outside: IsOutside) -> list[list[bool]]:
     return [[next(outside) for _ in course.places] for course in courses]
 
 
-def _route(course: Course, outside: list[bool]) -> RainRoute:
+def _route(course: Course, outside: list[bool], joined: RouteEnd | None) -> RainRoute:
     points = (key for key, _ in groupby(place.point for place in course.places))
     pieces = (key for key, _ in groupby(place.piece for place in course.places if place.piece))
     end = RouteEnd.OUTSIDE if course.end is None else course.end
     if course.end is not RouteEnd.OUTSIDE and not outside[-1]:
         end = RouteEnd.INSIDE
-    return RainRoute(tuple(points), tuple(pieces), end)
+    return RainRoute(tuple(points), tuple(pieces), joined or end)
 
 
 def _entry(course: Course, outside: list[bool], route: RainRoute) -> Entry | None:
-    if route.end is not RouteEnd.INSIDE:
+    if route.end is not RouteEnd.INSIDE or course.joins is not None:
         return None
     last = max((i for i, out in enumerate(outside) if out), default=0)
     piece = course.places[last].piece

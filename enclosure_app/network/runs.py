@@ -165,9 +165,26 @@ class Ground:
             for flank in self.flanks.get(e, ())
         )
 
+    # One drop asks for one number at a time, which plain lists answer much faster than arrays.
+
+    @cached_property
+    def _lines(self) -> list[list[float]]:
+        lines: list[list[float]] = np.concatenate([self.start, self.heading], axis=1).tolist()
+        return lines
+
+    @cached_property
+    def _lengths(self) -> list[float]:
+        lengths: list[float] = self.layer.surfaces.faces.length.tolist()
+        return lengths
+
+    @cached_property
+    def _owners(self) -> list[int]:
+        owners: list[int] = self.layer.surfaces.faces.owner.tolist()
+        return owners
+
     def owner(self, edge: int) -> int:
         """Return the number of the piece that an edge belongs to."""
-        return int(self.layer.surfaces.faces.owner[edge])
+        return self._owners[edge]
 
     def name(self, edge: int) -> str:
         """Return the name of the piece that an edge belongs to."""
@@ -175,16 +192,15 @@ class Ground:
 
     def length(self, edge: int) -> float:
         """Return an edge's length."""
-        return float(self.layer.surfaces.faces.length[edge])
+        return self._lengths[edge]
 
     def station(self, run: int, place: Point) -> float:
         """Return how far along a run the foot of `place` lies."""
-        (x, y), (dx, dy) = self.start[run].tolist(), self.heading[run].tolist()
+        x, y, dx, dy = self._lines[run]
         along = (place[0] - x) * dx + (place[1] - y) * dy
-        return float(min(max(along, 0.0), self.length(run // 2)))
+        return min(max(along, 0.0), self.length(run // 2))
 
     def at(self, run: int, station: float) -> Point:
         """Return the place at a station of a run."""
-        x, y = self.start[run].tolist()
-        dx, dy = self.heading[run].tolist()
+        x, y, dx, dy = self._lines[run]
         return x + dx * station, y + dy * station

@@ -1,6 +1,6 @@
 """Follows drops over the ground, one straight run after the other."""
 
-from collections.abc import Iterator, Set
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
@@ -39,12 +39,16 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Course:
-    """A drop's way. `end` is None where the drop leaves the drawing, on whichever side."""
+    """A drop's way. `end` is None where the drop leaves the drawing, on whichever side.
+
+    `joins` is the number of the course that it ends like, where it is told no further.
+    """
 
     places: tuple[Place, ...]
     nodes: tuple[Node, ...]
     end: RouteEnd | None
     pond: Pond | None = None
+    joins: int | None = None
 
 
 @dataclass(frozen=True, eq=False)
@@ -75,10 +79,11 @@ class Water:
             self.steps[node] = self._step(*node)
         return self.steps[node]
 
-    def follow(self, spot: Spot, known: Set[Node] = frozenset(), more: int = 0) -> Course:
+    def follow(self, spot: Spot, known: Mapping[Node, int], more: int) -> Course:
         """Follow a drop from `spot` until it leaves or stands.
 
-        Once it has come to a node of `known`, only `more` further runs are told.
+        `known` tells which course came to a node before; `more` runs after the first of these
+        nodes the way is told no further.
         """
         places: list[Place] = []
         nodes: dict[Node, None] = {}
@@ -90,7 +95,9 @@ class Water:
             if self._drained(spot, step):
                 return Course(tuple(places), (*nodes, node), RouteEnd.OUTSIDE)
             joined += node in known
-            if not step.spots or node in nodes or joined > more:
+            if joined > more and step.spots:
+                return Course(tuple(places), (*nodes, node), None, joins=known[node])
+            if not step.spots or node in nodes:
                 nodes[node] = None
                 end = None if step.leaves is not None else RouteEnd.STANDS
                 return Course(tuple(places), tuple(nodes), end, step.pond)
