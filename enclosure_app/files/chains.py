@@ -4,10 +4,12 @@ import re
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from enclosure_app.files.dxf_words import listed
 from enclosure_app.files.outlines import Region, encloses, shape_of, without_twins
 from enclosure_app.files.raw import RawPath
+from enclosure_app.files.symbols import symbols_among
 from enclosure_app.geometry.chaining import chain, tidy
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Line, Shape
@@ -50,10 +52,12 @@ def pieces_from(
         else:
             made.append(each)
     made.extend(_of_region(each, products[each.product]) for each in without_twins(regions))
+    made, symbols = _without_symbols(made)
     made.sort(key=lambda each: handle_order(each.piece.name))
-    return tuple(each.piece for each in made), _notes(made, products)
+    return tuple(each.piece for each in made), (*_notes(made, products), *_left_out(symbols))
 
 
+@lru_cache(maxsize=65_536)
 def handle_order(handle: str) -> tuple[tuple[int, str], ...]:
     """Return the key that sorts handles as the drawing counts them (in base 16)."""
     parts = re.split(r"[/#.-]", handle)
@@ -114,6 +118,23 @@ def _of_region(region: Region, product: Product) -> _Made:
 def _made(shape: Shape, product: str, handles: tuple[str, ...], layer: str, guess: str) -> _Made:
     name = min(handles, key=handle_order)
     return _Made(Piece(name, product, shape, handles, layer), guess)
+
+
+def _without_symbols(made: Sequence[_Made]) -> tuple[list[_Made], list[_Made]]:
+    pieces = [each.piece for each in made]
+    names = symbols_among([each.piece for each in made if each.guess == _OPEN], pieces)
+    return (
+        [each for each in made if each.piece.name not in names],
+        [each for each in made if each.piece.name in names],
+    )
+
+
+def _left_out(symbols: Sequence[_Made]) -> list[Note]:
+    if not symbols:
+        return []
+    names = listed([each.piece.name for each in symbols], NAMED)
+    text = f"Lines inside areas of their own product are taken for drafting symbols: {names}."
+    return [Note(NoteLevel.IGNORED, text)]
 
 
 _SAYS = {

@@ -1,6 +1,6 @@
 """Gathers what a drawing shows of its units."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from enclosure_app.files.dxf_document import Document
@@ -9,6 +9,7 @@ from enclosure_app.files.raw import Raw, RawDimension, RawPath, RawText
 from enclosure_app.files.units import Evidence
 from enclosure_app.geometry.outline import mean_thickness
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.product import Kind, Product
 
 MEASURED = 200  # outlines are enough to judge thicknesses by
 
@@ -28,8 +29,10 @@ def evidence_of(
             heights.append(item.height)
         elif isinstance(item, RawPath):
             row = meaning.row(item.tag)
-            box.add(item.points, mapped=row is not None and row.product is not None)
-            known = meaning.products[row.product].thickness_mm if row and row.product else None
+            framed = row is not None and row.role == "frame"
+            mapped = row is not None and row.product is not None
+            box.add(item.points, 2 if framed else int(mapped))
+            known = _board(meaning.products[row.product]) if row and row.product else None
             if known and len(thicknesses) < MEASURED:
                 thicknesses += [(drawn, known) for drawn in _thickness(item)]
     return Evidence(
@@ -43,22 +46,35 @@ def evidence_of(
     )
 
 
+def _board(product: Product) -> float | None:
+    """Return the thickness of a product that is drawn as thick as it is, mm: that of boards."""
+    return product.thickness_mm if product.kind is Kind.BOARD else None
+
+
 class _Extent:
-    """The larger side of what is mapped, or of everything where nothing is."""
+    """The larger side of the largest frame, else of what is mapped, else of everything."""
 
     def __init__(self) -> None:
-        self._points: dict[bool, list[Point]] = {True: [], False: []}
+        self._sides: dict[int, float] = {}
+        self._points: dict[int, list[Point]] = {0: [], 1: []}
 
-    def add(self, points: Points, *, mapped: bool) -> None:
-        self._points[mapped].extend(points)
+    def add(self, points: Points, rank: int) -> None:
+        """Count a path that is linework (0), mapped (1) or a frame (2)."""
+        if rank == 2:
+            self._sides[2] = max(self._sides.get(2, 0.0), _side(points))
+        else:
+            self._points[rank].extend(points)
 
     @property
     def side(self) -> float:
-        points = self._points[True] or self._points[False]
-        if not points:
-            return 0.0
-        xs, ys = zip(*points, strict=True)
-        return float(max(max(xs) - min(xs), max(ys) - min(ys)))
+        return self._sides.get(2) or _side(self._points[1]) or _side(self._points[0])
+
+
+def _side(points: Sequence[Point]) -> float:
+    if not points:
+        return 0.0
+    xs, ys = zip(*points, strict=True)
+    return float(max(max(xs) - min(xs), max(ys) - min(ys)))
 
 
 def _thickness(path: RawPath) -> list[float]:

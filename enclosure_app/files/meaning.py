@@ -38,9 +38,14 @@ class Meaning:
         """Whether a path is worth reading."""
         row = self.row(tag)
         (self._unmatched if row is None else self._matched).add(tag.layer)
-        if row is None or row.role == "note":
+        if self.is_linework(tag):
             return self._linework
-        return row.role != "ignore"
+        return row is not None and row.role != "ignore"
+
+    def is_linework(self, tag: Tag) -> bool:
+        """Whether nothing says what a path is, or only that it is a note."""
+        row = self.row(tag)
+        return row is None or row.role == "note"
 
     def notes(self, pieces: Sequence[Piece]) -> tuple[Note, ...]:
         """Return what was guessed of layers, and which of them mean nothing."""

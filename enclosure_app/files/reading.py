@@ -9,6 +9,7 @@ from enclosure_app.files.chains import Drawn, pieces_from
 from enclosure_app.files.dxf_content import Content, content
 from enclosure_app.files.dxf_document import Document, open_document
 from enclosure_app.files.evidence import evidence_of
+from enclosure_app.files.gaps import KINDS, break_lines_at, gaps_in
 from enclosure_app.files.guesses import mark_of
 from enclosure_app.files.layer_map import LayerMap
 from enclosure_app.files.marks import Marks, missing
@@ -55,6 +56,7 @@ def read_drawing(path: Path, options: ReadOptions | None = None) -> Drawing:
     meaning = Meaning(options.layer_map, linework=options.linework)
     units, content_read, notes = _in_units(path, document, meaning, options)
     material, more = _material(content_read.items, meaning, options, units.in_mm)
+    material = _with_breaks(material, document, meaning, options, units.in_mm)
     if not material.pieces and (options.require_marks or not options.linework):
         raise EnclosureError(_nothing_mapped(path, content_read.layers))
     sections, said = sections_of(material, mark_of)
@@ -137,6 +139,25 @@ def _material(
         linework=options.linework,
     )
     return material, notes
+
+
+def _with_breaks(
+    material: Material, document: Document, meaning: Meaning, options: ReadOptions, factor: float
+) -> Material:
+    """Look for break lines in the linework where runs stop and go on in the same line."""
+    gaps = gaps_in(material.pieces)
+    if not gaps:
+        return material
+    linework = content(
+        document,
+        layout=options.layout,
+        all_layers=options.all_layers,
+        wanted=lambda tag: tag.kind in KINDS and meaning.is_linework(tag),
+        sagitta=SAGITTA / factor,
+    )
+    paths = [_in_mm(item, factor) for item in linework.items if isinstance(item, RawPath)]
+    found = break_lines_at(gaps, [path for path in paths if isinstance(path, RawPath)])
+    return replace(material, found_breaks=found)
 
 
 def _in_mm(item: Raw, factor: float) -> Raw:

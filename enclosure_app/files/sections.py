@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.breaks import cut_off, find_breaks, is_break_line
+from enclosure_app.files.breaks import cut_off, find_breaks
 from enclosure_app.files.dxf_words import listed
 from enclosure_app.files.extents import around_all, frame_around
 from enclosure_app.files.frames import Frame, drawn_frames
@@ -23,13 +23,16 @@ from enclosure_app.model.section import DOWN, Break, Piece, Section, Stroke, Tex
 class Material:
     """What a drawing holds, sorted by what it is for; every length in mm.
 
-    `told` are the marks that the person gives; `strokes` the linework that is shown only.
+    `breaks` are called so by the layer map; `found_breaks` were recognised in other linework and
+    count in pairs only. `told` are the marks that the person gives; `strokes` the linework that
+    is shown only.
     """
 
     pieces: tuple[Piece, ...]
     products: Mapping[str, Product]
     frames: tuple[RawPath, ...] = ()
     breaks: tuple[RawPath, ...] = ()
+    found_breaks: tuple[Points, ...] = ()
     texts: tuple[RawText, ...] = ()
     strokes: tuple[Stroke, ...] = ()
     told: Marks = NO_MARKS
@@ -67,7 +70,9 @@ def sections_of(material: Material, mark_of: Callable[[str], str | None]) -> Mad
 
 def _filled(material: Material, frames: Sequence[Frame], notes: tuple[Note, ...]) -> Made:
     runs = [_run(piece.shape) for piece in material.pieces]
-    breaks, single = find_breaks(_break_lines(material), runs)
+    said_breaks = _break_lines(material)
+    breaks, single = find_breaks((*said_breaks, *material.found_breaks), runs)
+    single = tuple(line for line in single if line in said_breaks)
     sections, used, said = [], set[int](), list(notes)
     for whole_frame in frames:
         frame, more = _cut(whole_frame, single, runs)
@@ -116,9 +121,8 @@ def _run(shape: Shape) -> Points:
 
 
 def _break_lines(material: Material) -> list[Points]:
-    lines = [each.points for each in chain([p.points for p in material.breaks if not p.closed])]
-    lines += [stroke.points for stroke in material.strokes if is_break_line(stroke.points)]
-    return [line for line in lines if line[0] != line[-1]]
+    runs = chain([path.points for path in material.breaks if not path.closed])
+    return [run.points for run in runs if not run.closed]
 
 
 def _cut(

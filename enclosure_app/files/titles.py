@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 from dataclasses import replace
+from statistics import median
 
 from enclosure_app.files.extents import Box, box_of
 from enclosure_app.files.frames import Frame
@@ -18,15 +19,16 @@ _SCALE = re.compile(
 def named(frames: Sequence[Frame], texts: Sequence[RawText]) -> tuple[Frame, ...]:
     """Give each frame the largest text close to its lower edge, just below it or just above it.
 
-    A frame without a title is called ``Section 1`` by its place in the drawing; of two frames
+    Where no frame is drawn, only a text larger than most can be a title. A frame without one is called ``Section 1`` by its place in the drawing; of two frames
     with one title the later gets a number.
     """
     titles: dict[int, list[tuple[float, float, str]]] = {}
+    usual = median([text.height for text in texts]) if texts else 0.0
     boxes = [box_of([frame.ring]) for frame in frames]
     for text in texts:
         name = _title(text.text)
         found = _closest(text, boxes) if name else None
-        if found is not None:
+        if found is not None and (frames[found[1]].drawn or text.height > usual):
             titles.setdefault(found[1], []).append((-text.height, found[0], name))
     chosen = [min(titles[i])[2] if i in titles else f"Section {i + 1}" for i in range(len(frames))]
     return tuple(replace(frame, name=_unique(chosen, i)) for i, frame in enumerate(frames))

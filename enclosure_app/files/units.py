@@ -32,6 +32,7 @@ NAMES: Mapping[Units, str] = MappingProxyType(
     }
 )
 ACROSS = (300.0, 60_000.0)  # mm
+ACROSS_SHEET = (50.0, 1_000_000.0)  # mm, where the letters confirm the unit
 LETTERS = (1.5, 260.0)  # mm, as they stand on a detail drawn full size
 SURE_LETTERS = (8.0, 200.0)  # mm, at the usual 1:5 to 1:50
 NEAR = 0.02  # how closely a dimension's text has to say what is measured
@@ -63,16 +64,18 @@ def judge_units(evidence: Evidence) -> tuple[Units, tuple[Note, ...]]:
             shows another.
     """
     header = HEADER.get(evidence.insunits)
-    shown = _shown(evidence)
-    fitting = [unit for unit in Units if _fits(evidence.extent * unit.in_mm, ACROSS)]
+    usual = header is not None and _usual(evidence, header)
+    shown = _by_dimensions(evidence.dimensions)
+    shown = shown or _by_thickness(evidence.thicknesses, 3 if usual else 2)
     if header is None:
-        return _without_header(evidence, shown, fitting)
-    if shown is None or shown[0] is header:
-        if header in fitting and not _odd_letters(evidence, header):
-            return header, ()
-        raise EnclosureError(_disagrees(evidence, header, _oddities(evidence, header)))
-    if header in fitting and not _odd_letters(evidence, header):
+        return _without_header(evidence, shown or _by_elimination(evidence))
+    if (shown is None and usual) or (shown is not None and shown[0] is header):
+        return header, ()
+    if usual and shown is not None:
         raise EnclosureError(_disagrees(evidence, header, shown[1], shown[0]))
+    shown = shown or _by_elimination(evidence)
+    if shown is None or not _fits(evidence.extent * shown[0].in_mm, ACROSS):
+        raise EnclosureError(_disagrees(evidence, header, _oddities(evidence, header)))
     why = f"{shown[1]}, and {_oddities(evidence, header)}"
     text = f"The file says {NAMES[header]}, but is read in {NAMES[shown[0]]}: {why}."
     return shown[0], (Note(NoteLevel.GUESSED, text),)
@@ -105,9 +108,9 @@ def length_written(text: str) -> tuple[float, Units | None] | None:
 
 
 def _without_header(
-    evidence: Evidence, shown: tuple[Units, str] | None, fitting: Sequence[Units]
+    evidence: Evidence, shown: tuple[Units, str] | None
 ) -> tuple[Units, tuple[Note, ...]]:
-    if shown is not None and shown[0] in fitting:
+    if shown is not None and _fits(evidence.extent * shown[0].in_mm, ACROSS):
         text = f"The file names no units; read in {NAMES[shown[0]]}: {shown[1]}."
         return shown[0], (Note(NoteLevel.GUESSED, text),)
     seems = "" if shown is None else f" ({shown[1]}, but {_across(evidence, shown[0])})"
@@ -117,13 +120,15 @@ def _without_header(
     )
 
 
-def _shown(evidence: Evidence) -> tuple[Units, str] | None:
-    """Return the units that dimensions, else thicknesses, else letters and extent agree on."""
-    return (
-        _by_dimensions(evidence.dimensions)
-        or _by_thickness(evidence.thicknesses)
-        or _by_elimination(evidence)
+def _usual(evidence: Evidence, unit: Units) -> bool:
+    """Whether a section is usual in `unit`; several on one sheet are when their letters are."""
+    if _odd_letters(evidence, unit):
+        return False
+    across = evidence.extent * unit.in_mm
+    lettered = len(evidence.heights) > 2 and _fits(
+        median(evidence.heights) * unit.in_mm, SURE_LETTERS
     )
+    return _fits(across, ACROSS) or (lettered and _fits(across, ACROSS_SHEET))
 
 
 def _by_dimensions(dimensions: Sequence[RawDimension]) -> tuple[Units, str] | None:
@@ -171,17 +176,18 @@ def _by_round_numbers(dimensions: Sequence[RawDimension]) -> tuple[Units, str] |
     return Units.MM, f"its dimensions read as millimetres ({says})"
 
 
-def _by_thickness(pairs: Sequence[tuple[float, float]]) -> tuple[Units, str] | None:
+def _by_thickness(pairs: Sequence[tuple[float, float]], least: int) -> tuple[Units, str] | None:
+    different = {(round(drawn, 3), known) for drawn, known in pairs}
     fits = Counter(
         unit
-        for drawn, known in pairs
+        for drawn, known in different
         for unit in Units
         if drawn > 0 and abs(drawn * unit.in_mm / known - 1) <= THICKNESS
     )
     if not fits:
         return None
     best, times = fits.most_common(1)[0]
-    if times < max(2, 0.6 * len(pairs)) or list(fits.values()).count(times) > 1:
+    if times < max(least, 0.6 * len(different)) or list(fits.values()).count(times) > 1:
         return None
     return best, f"what it draws is as thick as its products are in {NAMES[best]}"
 
@@ -198,7 +204,7 @@ def _by_elimination(evidence: Evidence) -> tuple[Units, str] | None:
         and _fits(high * unit.in_mm, SURE_LETTERS)
         and unit.imperial is not evidence.metric
     ]
-    if len(fits) != 1:
+    if len(fits) != 1 or fits[0] is Units.CM:  # too rare a unit to be left over by chance
         return None
     tall = high * fits[0].in_mm
     return fits[0], f"only so are its texts ({tall:.0f} mm high) and its extent usual"

@@ -10,6 +10,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from math import acos, degrees, dist, floor, hypot
 
+import numpy as np
+
 Point = tuple[float, float]
 Points = tuple[Point, ...]
 
@@ -135,7 +137,9 @@ def _meetings(corners: Sequence[Point], reach: float) -> list[list[int]]:
     """Return the groups of two or more points that hang together by steps within `reach`."""
     cells: dict[tuple[int, int], list[int]] = defaultdict(list)
     group = list(range(len(corners)))
-    for i, (x, y) in enumerate(corners):
+    crowded = _crowded(corners, reach)
+    for i in crowded:
+        x, y = corners[i]
         column, row = floor(x / reach), floor(y / reach)
         for near in (
             k
@@ -147,9 +151,24 @@ def _meetings(corners: Sequence[Point], reach: float) -> list[list[int]]:
                 group[_root(group, i)] = _root(group, near)
         cells[column, row].append(i)
     gathered: dict[int, list[int]] = defaultdict(list)
-    for i in range(len(corners)):
+    for i in crowded:
         gathered[_root(group, i)].append(i)
     return [ends for ends in gathered.values() if len(ends) > 1]
+
+
+def _crowded(corners: Sequence[Point], reach: float) -> list[int]:
+    """Return the points that may have a neighbour: they share a cell in one of four grids."""
+    if not corners:
+        return []
+    places = np.array(corners)
+    places -= places.min(axis=0)
+    shared = np.zeros(len(corners), dtype=bool)
+    for shift in ((0, 0), (0, 1), (1, 0), (1, 1)):
+        column, row = np.floor((places / reach + shift) / 2).astype(np.int64).T
+        cell = column * 2_654_435_761 + row  # two cells with one number only cost time
+        _, which, count = np.unique(cell, return_inverse=True, return_counts=True)
+        shared |= count[which] > 1
+    return [int(i) for i in np.flatnonzero(shared)]
 
 
 def _root(group: list[int], i: int) -> int:

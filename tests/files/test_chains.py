@@ -1,7 +1,7 @@
 """Drawn paths become pieces: joined, named after their handles, in the right shape."""
 
 from random import Random
-from time import perf_counter
+from time import process_time
 
 import pytest
 from hypothesis import given, settings
@@ -166,7 +166,7 @@ def test_five_thousand_pieces_take_less_than_half_a_second() -> None:
         drawn(f"{k:X}", (k % 100 * 50, k // 100 * 90), (k % 100 * 50 + 40, k // 100 * 90 + 30))
         for k in range(5000)
     ]
-    start = perf_counter()
+    start = process_time()
     pieces, _ = pieces_from(many, PRODUCTS)
-    assert perf_counter() - start < 0.5
+    assert process_time() - start < 0.5
     assert len({p.name for p in pieces}) == 5000

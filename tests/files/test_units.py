@@ -125,10 +125,15 @@ def test_a_file_without_units_and_without_evidence_is_a_question(extent: float) 
 
 def test_known_thicknesses_tell_the_units() -> None:
     """Half-inch and 5/8 inch boards drawn in inches."""
-    pairs = ((0.5, 12.7), (0.625, 15.9), (0.5, 12.7))
+    pairs = ((0.5, 12.7), (0.625, 15.9), (0.5, 12.7), (3.5, 89))
     units, notes = judge_units(Evidence("a.dxf", thicknesses=pairs, extent=100))
     assert units is Units.IN
     assert "as thick as its products" in notes[0].text
+
+
+def test_one_thickness_alone_tells_nothing() -> None:
+    with pytest.raises(EnclosureError, match="--units"):
+        judge_units(Evidence("a.dxf", thicknesses=((0.5, 12.7), (0.5, 12.7)), extent=100))
 
 
 def test_letters_extent_and_the_system_of_measures_tell_together() -> None:
