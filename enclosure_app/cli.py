@@ -20,7 +20,7 @@ import click
 
 from enclosure_app import __version__
 from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.reports.terminal import say, takes_colour, text_width, with_progress
+from enclosure_app.reports.terminal import reflowed, say, takes_colour, text_width, with_progress
 
 if TYPE_CHECKING:
     from enclosure_app.files.layer_map import LayerMap
@@ -246,7 +246,9 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
 def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
     """Check a drawing and write its marked-up sheet as a PDF."""
     from enclosure_app.drawing.job import SheetJob
+    from enclosure_app.model.report import Report
     from enclosure_app.reports.pdf_report import write_sheets
+    from enclosure_app.reports.text_report import summary
 
     _keep_inputs(output, (file,))
     result = _checker(asked)(file)
@@ -259,7 +261,7 @@ def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
         date=f"{asked['day'] or datetime.now().astimezone():%Y-%m-%d}",
     )
     write_sheets(output, (result,), job)
-    say(f"{output} is written; `{_PROGRAM} check {file}` says the same in words.", sys.stdout)
+    say(f"{output} is written: {summary(Report((result,)))}", sys.stdout)
     return _status((result,))
 
 
@@ -270,14 +272,15 @@ def _explain(rule: str | None) -> int:
     from enclosure_app.rules import RULES
     from enclosure_app.rules.rule import page
 
-    if rule is None:
-        wide = max(len(known.name) for known in RULES)
-        lines = [f"{known.name:{wide}}  {page(known).splitlines()[0]}" for known in RULES]
-        say("\n".join(lines), sys.stdout)
-        return NOTHING_WRONG
     rules = {known.name: known for known in RULES}
-    _must_be_rule(rule, list(rules))
-    say(page(rules[rule]), sys.stdout)
+    if rule is None:
+        wide = max(map(len, rules))
+        told = {name: page(known).splitlines()[0] for name, known in rules.items()}
+        lines = [f"{name:{wide}}  {told[name].partition(': ')[2]}" for name in rules]
+        say("\n".join(lines), sys.stdout)
+    else:
+        _must_be_rule(rule, list(rules))
+        say(reflowed(page(rules[rule]), text_width()), sys.stdout)
     return NOTHING_WRONG
 
 

@@ -357,9 +357,17 @@ def test_the_list_of_rules_has_each_with_its_one_sentence(
     from enclosure_app.rules import RULES  # noqa: PLC0415  the commands without it need no rules
 
     assert main(["explain"]) == NOTHING_WRONG
-    lines = capsys.readouterr().out.splitlines()
-    assert [line.split()[0] for line in lines] == [rule.name for rule in RULES]
-    assert all(line.rstrip().endswith(".") for line in lines)
+    told = dict(line.split(maxsplit=1) for line in capsys.readouterr().out.splitlines())
+    assert list(told) == [rule.name for rule in RULES]
+    assert told["gap"] == "the layer stops and starts again."
+
+
+def test_a_sheet_is_told_of_with_what_is_on_it(
+    road: Road, capsys: pytest.CaptureFixture[str]
+) -> None:
+    main(["sheet", "fault.dxf", "-o", "out.pdf"])
+    said = "out.pdf is written: 1 fault, no doubts and no remarks in 1 drawing.\n"
+    assert capsys.readouterr().out == said
 
 
 def test_a_rule_is_explained_by_its_own_page(capsys: pytest.CaptureFixture[str]) -> None:

@@ -4,8 +4,10 @@ import os
 import re
 import shutil
 import sys
+import textwrap
 import unicodedata
 from collections.abc import Iterable, Sequence
+from itertools import groupby
 from typing import TextIO, TypeVar
 
 from enclosure_app.errors import EnclosureError
@@ -57,6 +59,25 @@ def say(text: str, stream: TextIO | None) -> None:
         ) from error
 
 
+def reflowed(text: str, width: int) -> str:
+    """Return `text` with its indented paragraphs filled anew to `width` characters."""
+    lines: list[str] = []
+    for indent, paragraph in groupby(text.splitlines(), key=_indent):
+        if indent:
+            words = " ".join(line.strip() for line in paragraph)
+            lines += textwrap.wrap(
+                words,
+                width,
+                initial_indent=indent,
+                subsequent_indent=indent,
+                break_long_words=False,
+                break_on_hyphens=False,
+            )
+        else:
+            lines.extend(paragraph)
+    return "\n".join(lines)
+
+
 def with_progress(items: Sequence[_Item], what: str) -> Iterable[_Item]:
     """Yield the items; for several of them and on a terminal, show how far they have come."""
     if len(items) == 1 or not (_is_terminal(sys.stdout) and _is_terminal(sys.stderr)):
@@ -73,6 +94,10 @@ def fit_encoding(text: str, encoding: str) -> str:
         return text
     text = _MIXED_NUMBER.sub(" ", text)  # 2½ must become 2 1/2 and never 21/2
     return "".join(c if _takes(c, encoding) else _plainer(c) for c in text)
+
+
+def _indent(line: str) -> str:
+    return line[: len(line) - len(line.lstrip())]
 
 
 def _plainer(character: str) -> str:

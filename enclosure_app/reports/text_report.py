@@ -50,6 +50,17 @@ def write_text(report: Report, *, width: int, colour: bool) -> str:
     return "\n".join(lines) + "\n"
 
 
+def summary(report: Report) -> str:
+    """Return in one sentence how many findings of each severity there are."""
+    found = Counter(finding.severity for finding in report.findings)
+    drawings = _counted(len(report.drawings), "drawing")
+    if not found:
+        return f"Nothing found in {drawings}."
+    loudest_first = (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
+    words = [_counted(found[severity], severity.value) for severity in loudest_first]
+    return f"{_listed(words)} in {drawings}."
+
+
 @dataclass(frozen=True, slots=True)
 class _Page:
     """Wraps and styles lines; wraps first, because styles have no width."""
@@ -178,14 +189,7 @@ def _sentences(finding: Finding, units: Units) -> Iterator[str]:
 
 
 def _sum(page: _Page, report: Report) -> Iterator[str]:
-    found = Counter(finding.severity for finding in report.findings)
-    words = [
-        _counted(found[severity], severity.value)
-        for severity in (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
-    ]
-    drawings = _counted(len(report.drawings), "drawing")
-    total = f"{_listed(words)} in {drawings}." if found else f"Nothing found in {drawings}."
-    yield from (page.bold(line) for line in page.wrapped(total, ""))
+    yield from (page.bold(line) for line in page.wrapped(summary(report), ""))
     verdicts = Counter(
         layer.verdict
         for drawing in report.drawings

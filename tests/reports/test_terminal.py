@@ -8,6 +8,7 @@ import pytest
 from enclosure_app.errors import EnclosureError
 from enclosure_app.reports.terminal import (
     fit_encoding,
+    reflowed,
     say,
     takes_colour,
     text_width,
@@ -106,3 +107,13 @@ def test_no_progress_when_piped(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(sys, "stderr", screen)
     assert list(with_progress(["a", "b"], "Checking")) == ["a", "b"]
     assert screen.getvalue() == ""
+
+
+def test_a_page_is_filled_anew_and_its_headings_stay() -> None:
+    page = (
+        "gap: it stops.\n\nWhat it finds\n    One two three\n    four five.\n\nSource\n    None.\n"
+    )
+    assert reflowed(page, 18) == (
+        "gap: it stops.\n\nWhat it finds\n    One two three\n    four five.\n\nSource\n    None."
+    )
+    assert reflowed(page, 40).splitlines()[3] == "    One two three four five."
