@@ -19,8 +19,15 @@ from typing import TYPE_CHECKING, TypedDict, TypeVar, Unpack
 import click
 
 from enclosure_app import __version__
-from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.reports.terminal import reflowed, say, takes_colour, text_width, with_progress
+from enclosure_app.errors import EnclosureError
+from enclosure_app.reports.terminal import (
+    complain,
+    reflowed,
+    say,
+    takes_colour,
+    text_width,
+    with_progress,
+)
 
 if TYPE_CHECKING:
     from enclosure_app.files.layer_map import LayerMap
@@ -43,7 +50,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         with _own_faults_in_words("This command"):
             return int(_commands.main(arguments, prog_name=_PROGRAM, standalone_mode=False) or 0)
     except EnclosureError as error:
-        _complain(error)
+        complain(error)
     except click.ClickException as error:
         say(_usage_sentence(error), sys.stderr)
     except (click.Abort, KeyboardInterrupt):
@@ -219,7 +226,7 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
             with _own_faults_in_words(str(file)):
                 results.append(check_file(file))
         except EnclosureError as error:
-            _complain(error, file)
+            complain(error, file)
     report = Report(tuple(results))
     if results and str(json_path) == "-":
         say(json_text(report), sys.stdout)
@@ -359,14 +366,6 @@ def _keep_inputs(output: Path | None, inputs: Iterable[Path]) -> None:
 def _status(results: Iterable["DrawingResult"]) -> int:
     found = (f for result in results for section in result.sections for f in section.findings)
     return FAULTS if any(finding.severity == "fault" for finding in found) else NOTHING_WRONG
-
-
-def _complain(error: EnclosureError, file: Path | None = None) -> None:
-    """Say on standard error what is wrong; every sentence names the file."""
-    sentences = error.sentences if isinstance(error, ListedError) else (str(error),)
-    for sentence in sentences:
-        named = file is None or file.name in sentence
-        say(sentence if named else f"{file}: {sentence}", sys.stderr)
 
 
 def _usage_sentence(error: click.ClickException) -> str:
