@@ -1,9 +1,14 @@
 """What several test files share."""
 
 import os
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from ezdxf.document import Drawing as DxfDrawing
+
+from enclosure_app.files.dxf_content import Content, content
+from enclosure_app.files.dxf_document import open_document
 
 _ROOT = Path(__file__).resolve().parents[1]
 
@@ -16,3 +21,15 @@ def office_drawings() -> Path:
     if not folder.is_dir():
         pytest.skip("The folder of real drawings is not here (see ENCLOSURE_DRAWINGS).")
     return folder
+
+
+@pytest.fixture
+def reread(tmp_path: Path) -> Callable[..., Content]:
+    """Return a function that saves a DXF drawing, opens it anew and reads its content."""
+
+    def read(drawing: DxfDrawing, **how: object) -> Content:
+        path = tmp_path / "drawing.dxf"
+        drawing.saveas(path)
+        return content(open_document(path), **how)
+
+    return read

@@ -37,7 +37,16 @@ _MESHES = ("AcDbPolygonMesh", "AcDbPolyFaceMesh")
 _SILENT = frozenset({"ATTDEF", "VIEWPORT", "SEQEND", "VERTEX"})
 # What the library raises on an entity whose numbers contradict each other (found by damaging
 # drawings at random, see the tests).
-_DAMAGED = (DXFError, ValueError, TypeError, IndexError, ZeroDivisionError, OverflowError)
+_DAMAGED = (
+    DXFError,
+    ValueError,
+    TypeError,
+    AttributeError,
+    IndexError,
+    KeyError,
+    ZeroDivisionError,
+    OverflowError,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,18 +213,25 @@ class _Reading:
         block = self._blocks.get(name)
         if self._no_content(name, block, tag):
             return
-        if is_clipped(insert):
-            _group(self.tally.clipped, name).add(tag.handle)
         self._inserts += repeats(insert)
         if self._inserts > MOST_INSERTS:
             self.tally.crowded.add(tag.handle)
             return
+        try:
+            clipped = is_clipped(insert)
+            inside = list(children(insert, style, placement))
+            around = list(attribute_placements(insert, style, placement))
+        except _DAMAGED:
+            self.tally.broken.add(tag.handle)
+            return
+        if clipped:
+            _group(self.tally.clipped, name).add(tag.handle)
         self._open_blocks.append(name.casefold())
-        for inner in children(insert, style, placement):
+        for inner in inside:
             self.walk(block or (), inner)
         self._open_blocks.pop()
-        for around in attribute_placements(insert, style, placement):
-            self.walk(insert.attribs, around)
+        for outer in around:
+            self.walk((attribute for attribute in insert.attribs if attribute.is_alive), outer)
 
     def _no_content(self, name: str, block: BlockLayout | None, tag: Tag) -> bool:
         """Return whether a block cannot be read, and count why."""
@@ -238,20 +254,20 @@ def _layout(document: Document, name: str) -> BaseLayout:
     drawing = document.drawing
     if name.casefold() == "model":
         return drawing.modelspace()
-    for known in drawing.layouts.names():
-        if printable(known).casefold() == name.casefold():
-            return drawing.layouts.get(known)
+    for space in drawing.layouts:
+        if printable(space.name).casefold() == name.casefold():
+            return space
     known_names = listed(["Model", *document.layouts])
     raise EnclosureError(f"The drawing has no layout “{name}”: choose one of {known_names}.")
 
 
 def _paper(document: Document) -> dict[str, int]:
     """Count what paper layouts hold besides their views of the model."""
-    counts = {}
-    for name in document.drawing.layouts.names_in_taborder():
-        space = document.drawing.layouts.get(name)
-        if not space.is_modelspace:
-            counts[printable(name)] = sum(1 for item in space if item.DXFTYPE != "VIEWPORT")
+    counts = {
+        printable(space.name): sum(1 for item in space if item.DXFTYPE != "VIEWPORT")
+        for space in document.drawing.layouts
+        if not space.is_modelspace
+    }
     return {name: count for name, count in counts.items() if count}
 
 

@@ -6,7 +6,8 @@ parameter step `h` of a curve leaves it by at most ``h² / 8`` times the largest
 """
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import pairwise
 
 from ezdxf.math import BSpline, Vec3
 
@@ -91,8 +92,8 @@ def bulge_points(start: Point, end: Point, bulge: float, sagitta: float) -> list
 def spline_points(spline: BSpline, sagitta: float) -> list[Vec3]:
     """Return points of a spline within `sagitta` of it.
 
-    The library halves a span until its middle lies within the distance asked for; half the
-    sagitta and eight spans between knots leave room for what the middle does not show.
+    Each span between knots is cut into steps of the parameter by the bound given above. (The
+    library's own flattening looks at a span's middle only, which misses where a curve turns back.)
 
     Raises:
         NumberError: a control point, knot or weight is not finite.
@@ -102,7 +103,54 @@ def spline_points(spline: BSpline, sagitta: float) -> list[Vec3]:
         numbers.extend(point.xyz)
     if not all(math.isfinite(number) for number in numbers):
         raise NumberError("A spline holds numbers that are not finite.")
-    return list(spline.flattening(sagitta / 2, segments=8))
+    places: list[float] = []
+    for start, end, bend in _spans(spline):
+        count = max(1, math.ceil((end - start) * math.sqrt(bend / (8 * sagitta))))
+        count = min(count, _MOST_STEPS)
+        places.extend(start + (end - start) * index / count for index in range(count))
+    return [Vec3(point) for point in spline.points([*places, spline.max_t])]
+
+
+def _spans(spline: BSpline) -> Iterator[tuple[float, float, float]]:
+    """Yield the spans between knots with a bound of the second derivative in each."""
+    knots, degree = spline.knots(), spline.degree
+    bends = _bends(spline, knots)
+    for index in range(degree, len(knots) - degree - 1):
+        start, end = knots[index], knots[index + 1]
+        if end <= start:
+            continue
+        if bends is None:
+            bend = _sampled_bend(spline, start, end)
+        else:
+            # The derivative is a spline too and stays in the hull of its control points.
+            bend = max(bends[max(index - degree, 0) : index - 1], default=0.0)
+        yield start, end, bend
+
+
+def _bends(spline: BSpline, knots: Sequence[float]) -> list[float] | None:
+    """Return the lengths of the second derivative's control points; None for a rational spline.
+
+    From L. Piegl and W. Tiller, The NURBS Book, 2nd edition, equation 3.4 applied twice.
+    """
+    degree = spline.degree
+    if spline.is_rational:
+        return None
+    control: list[Vec3] = list(spline.control_points)
+    for order in (0, 1):
+        height = degree - order
+        control = [
+            (after - before) * (height / span if span > 0 else 0.0)
+            for index, (before, after) in enumerate(pairwise(control))
+            for span in (knots[index + degree + 1] - knots[index + order + 1],)
+        ]
+    return [vector.magnitude for vector in control]
+
+
+def _sampled_bend(spline: BSpline, start: float, end: float) -> float:
+    """Return twice the largest of nine second derivatives: a rational one has no simple bound."""
+    samples = [start + (end - start) * index / 8 for index in range(9)]
+    rows = spline.derivatives(samples, n=2)
+    return 2.0 * max(float(Vec3(row[2]).magnitude) for row in rows if len(row) > 2)
 
 
 def without_repeats(points: Iterable[Point], *, closed: bool) -> tuple[Point, ...]:

@@ -7,7 +7,6 @@ from io import BytesIO
 from pathlib import Path
 
 from ezdxf import recover
-from ezdxf.audit import Auditor
 from ezdxf.document import Drawing
 from ezdxf.filemanagement import readfile
 from ezdxf.lldxf.const import DXFError
@@ -15,8 +14,8 @@ from ezdxf.lldxf.const import DXFError
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.dxf_notes import audit_notes, heard
-from enclosure_app.files.dxf_salvage import as_text
-from enclosure_app.files.dxf_words import printable
+from enclosure_app.files.dxf_salvage import as_text, mended
+from enclosure_app.files.dxf_words import counted, printable
 from enclosure_app.model.drawing import Note, NoteLevel
 
 # What the library raises on damaged files (found by cutting and scrambling files, see the tests).
@@ -29,9 +28,11 @@ _UNREADABLE = (
     AttributeError,
     OverflowError,
     AssertionError,
+    StopIteration,
     struct.error,
-    EOFError,
+    OSError,  # how the library says that a file is no DXF
 )
+Attempt = Callable[[Path], tuple[Drawing, tuple[Note, ...]]]
 _BINARY = b"AutoCAD Binary DXF\r\n\x1a\x00"
 _FOREIGN = {
     b"%PDF": "a PDF",
@@ -69,32 +70,33 @@ def open_document(path: Path) -> Document:
             can be saved.
     """
     head = _head(path)
+    attempts = _attempts(path, head)
     with heard() as remarks, kept_in_use():
-        try:
-            drawing = readfile(path)
-            repairs: tuple[Note, ...] = ()
-        except OSError:
-            drawing, repairs = _recovered(path, head)
-        except _UNREADABLE:
+        for attempt in attempts:
             remarks.forget()
-            drawing, repairs = _recovered(path, head)
-        return _document(drawing, (*repairs, *remarks.notes()))
+            try:
+                drawing, repairs = attempt(path)
+                return _document(drawing, head, (*repairs, *remarks.notes()))
+            except _UNREADABLE:
+                continue
+    raise EnclosureError(_beyond_repair(path))
 
 
-def _document(drawing: Drawing, notes: tuple[Note, ...]) -> Document:
+def _document(drawing: Drawing, head: bytes, notes: tuple[Note, ...]) -> Document:
     names = drawing.layouts.names_in_taborder()
     return Document(
         drawing=drawing,
         notes=notes,
-        insunits=_whole(drawing, "$INSUNITS") or 0,
-        measurement=_whole(drawing, "$MEASUREMENT"),
+        insunits=_whole(drawing, "$INSUNITS", head) or 0,
+        measurement=_whole(drawing, "$MEASUREMENT", head),
         version=drawing.acad_release,
         layouts=tuple(printable(name) for name in names if name.casefold() != "model"),
     )
 
 
-def _whole(drawing: Drawing, name: str) -> int | None:
-    value = drawing.header.get(name)
+def _whole(drawing: Drawing, name: str, head: bytes) -> int | None:
+    """Return a header variable, if the file itself sets it: the library adds values of its own."""
+    value = drawing.header.get(name) if name.encode() in head else None
     return value if isinstance(value, int) else None
 
 
@@ -122,41 +124,57 @@ def _head(path: Path) -> bytes:
     return head
 
 
-def _recovered(path: Path, head: bytes) -> tuple[Drawing, tuple[Note, ...]]:
-    """Read a file that does not follow the format, step by step less strictly."""
-    attempts: list[Callable[[], tuple[Drawing, Auditor]]]
-    if head.startswith(_BINARY):
-        attempts = [lambda: recover.read(BytesIO(as_text(path.read_bytes())))]
-    elif b"SECTION" not in head:
-        raise EnclosureError(_no_dxf(path, head))
-    else:
-        attempts = [
-            lambda: recover.readfile(path),
-            lambda: recover.explore(path, errors="surrogateescape"),
-        ]
-    for attempt in attempts:
-        try:
-            drawing, auditor = attempt()
-        except _UNREADABLE:
-            continue
-        return drawing, (_warning(path), *audit_notes(auditor))
-    raise EnclosureError(
-        f"{_name(path)} is damaged so badly that nothing in it can be read: "
-        "export the drawing as DXF again."
-    )
+def _attempts(path: Path, head: bytes) -> tuple[Attempt, ...]:
+    """Return the ways to read a file, each less strict than the one before."""
+    binary = head.startswith(_BINARY)
+    if b"SECTION" not in head:
+        raise EnclosureError(_beyond_repair(path) if binary else _no_dxf(path, head))
+    if binary:
+        return _as_written, _mended
+    if not _has_end(path):
+        # The library's repair drops the section that was cut short, drawing and all.
+        return _as_written, _mended, _repaired
+    return _as_written, _repaired, _mended
+
+
+def _as_written(path: Path) -> tuple[Drawing, tuple[Note, ...]]:
+    return readfile(path), ()
+
+
+def _repaired(path: Path) -> tuple[Drawing, tuple[Note, ...]]:
+    drawing, auditor = recover.readfile(path)
+    return drawing, (_warning(path), *audit_notes(auditor))
+
+
+def _mended(path: Path) -> tuple[Drawing, tuple[Note, ...]]:
+    data = path.read_bytes()
+    text, lost = mended(as_text(data) if data.startswith(_BINARY) else data)
+    drawing, auditor = recover.read(BytesIO(text))
+    note = Note(NoteLevel.IGNORED, f"Damaged beyond repair and left out: {counted(lost, 'part')}.")
+    return drawing, (_warning(path), *((note,) if lost else ()), *audit_notes(auditor))
+
+
+def _has_end(path: Path) -> bool:
+    with path.open("rb") as file:
+        file.seek(max(0, path.stat().st_size - 1024))
+        return b"EOF" in file.read()
 
 
 def _warning(path: Path) -> Note:
-    with path.open("rb") as file:
-        file.seek(max(0, path.stat().st_size - 1024))
-        whole = b"EOF" in file.read()
-    if whole:
+    if _has_end(path):
         text = (
             "The file does not follow the DXF format and was repaired: look whether all is there."
         )
     else:
         text = "The file has no end mark: what is there was read, but more may be missing."
     return Note(NoteLevel.REPAIRED, text)
+
+
+def _beyond_repair(path: Path) -> str:
+    return (
+        f"{_name(path)} is damaged so badly that nothing in it can be read: "
+        "export the drawing as DXF again."
+    )
 
 
 def _no_dxf(path: Path, head: bytes) -> str:

@@ -83,7 +83,7 @@ def _spline(entity: Spline, tag: Tag, placement: Placement) -> Iterable[RawPath]
 def _lwpolyline(entity: LWPolyline, tag: Tag, placement: Placement) -> Iterable[RawPath]:
     dxf = entity.dxf
     plane = placement.plane(dxf.get("extrusion"), dxf.get("elevation", 0.0))
-    vertices = [Vertex(*row) for row in entity.lwpoints]
+    vertices = [Vertex(*row) for row in entity.lwpoints.values.tolist()]
     width = float(dxf.get("const_width", 0.0))
     if width and not any(vertex.start_width or vertex.end_width for vertex in vertices):
         vertices = [Vertex(v.x, v.y, width, width, v.bulge) for v in vertices]

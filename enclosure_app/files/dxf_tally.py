@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from enclosure_app.files.dxf_words import counted, listed
+from enclosure_app.files.dxf_words import counted, listed, printable
 from enclosure_app.model.drawing import Note, NoteLevel
 
 _OTHER_THINGS = {
@@ -69,7 +69,9 @@ class Tally:
 
     def leave_out(self, kind: str, handle: str) -> None:
         """Count one entity of a type that has no place in a section drawing's check."""
-        self.other.setdefault(_OTHER_THINGS.get(kind, f"{kind} entity"), Group()).add(handle)
+        self.other.setdefault(_OTHER_THINGS.get(kind, f"{printable(kind)} entity"), Group()).add(
+            handle
+        )
 
     def notes(self) -> tuple[Note, ...]:
         """Return one note for each reason."""
