@@ -3,25 +3,50 @@
 Run it as ``python samples/make_samples.py [FOLDER]``; the same bytes come out on each run.
 """
 
+import logging
 import sys
 from collections.abc import Callable
 from pathlib import Path
 
 import ezdxf
-from drawn import balcony_ledger, eave_overhang, wall_base
+from drawn import (
+    balcony_ledger,
+    eave_flush,
+    eave_overhang,
+    floor_line,
+    four_sections,
+    parapet,
+    pipe_through_wall,
+    rake,
+    ridge,
+    roof_to_wall,
+    wall_base,
+    window,
+)
 from drawn.layer_map import layer_map
 from drawn.office import FIRST, SECOND
+from drawn.readme import readme
 from drawn.sheet import Sheet
 
 DETAILS: dict[str, Callable[[bool], Sheet]] = {
     "wall-base": wall_base.draw,
+    "window": window.draw,
     "eave-overhang": eave_overhang.draw,
     "balcony-ledger": balcony_ledger.draw,
+    "pipe-through-wall": pipe_through_wall.draw,
+    "floor-line": floor_line.draw,
+    "eave-flush": eave_flush.draw,
+    "rake": rake.draw,
+    "ridge": ridge.draw,
+    "roof-to-wall": roof_to_wall.draw,
+    "parapet": parapet.draw,
+    "four-sections": four_sections.draw,
 }
 
 
 def make_all(folder: Path) -> None:
     """Write everything into `folder`."""
+    logging.getLogger("ezdxf").setLevel(logging.ERROR)  # R12 cannot hold its units: we know
     ezdxf.options.write_fixed_meta_data_for_testing = True
     told = []
     for name, draw in DETAILS.items():
@@ -33,6 +58,7 @@ def make_all(folder: Path) -> None:
         path = folder / office.layer_map
         path.write_text(layer_map(office), encoding="utf-8", newline="\n")
     text = "\n".join(e.as_toml() for e in told)
+    (folder / "README.md").write_text(readme(told), encoding="utf-8", newline="\n")
     (folder / "expected.toml").write_text(HEAD + text, encoding="utf-8", newline="\n")
 
 

@@ -38,6 +38,7 @@ class Expected:
     unit_mm: float
     version: str
     title: str
+    binary: bool = False
     sections: list[SectionExpected] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
 
@@ -52,7 +53,11 @@ class Expected:
     def as_toml(self) -> str:
         """Return the tables of this drawing."""
         lines = ["[[drawing]]", f'file = "{self.file}"', f'layers = "{self.layer_map}"']
-        lines += [f'units = "{self.units}"', f"verdicts = {_table(self.verdicts())}"]
+        lines += [
+            f'units = "{self.units}"',
+            f"units_in_file = {str(self.version != 'R12').lower()}",
+        ]
+        lines += [f"verdicts = {_table(self.verdicts())}"]
         for section in self.sections:
             corners = ", ".join(_number(c) for c in section.frame_mm)
             lines += ["", "[[drawing.section]]", f'title = "{section.title}"']

@@ -163,7 +163,9 @@ class Sheet:
         """Draw one break line with a zig-zag in its middle."""
         mid = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
         upright = start[0] == end[0]
-        jag = [(-zig, -zig / 2), (zig, zig / 2)] if upright else [(-zig / 2, zig), (zig / 2, -zig)]
+        jag = [(-zig, 0.0), (-zig / 2, zig), (zig / 2, -zig), (zig, 0.0)]
+        if upright:
+            jag = [(y, x) for x, y in jag]
         points = [start, *((mid[0] + dx, mid[1] + dy) for dx, dy in jag), end]
         self._poly(points, self.office.roles["break"])
 
@@ -198,8 +200,10 @@ class Sheet:
     def save(self, path: Path) -> None:
         """Write the drawing; the expected file name is taken from the path."""
         self.expected.file = path.name
-        form = "bin" if self.expected.title in BINARY and "faulty" not in path.stem else "asc"
-        self.doc.saveas(path, fmt=form)
+        self.expected.binary = path.stem in BINARY
+        for name in ("ACDBPLACEHOLDER", "LAYOUT"):  # else their order changes from run to run
+            self.doc.classes.add_class(name)
+        self.doc.saveas(path, fmt="bin" if self.expected.binary else "asc")
 
     # In private
 
@@ -259,5 +263,5 @@ class Sheet:
 
 PROJECT = "VARROWMOOR FIELD STATION"
 CLIENT = "VARROWMOOR UPLAND WEATHER TRUST"
-BINARY = {"Ridge"}
-"""Titles of the drawings whose sound version is kept as binary DXF."""
+BINARY = {"ridge", "roof-to-wall-faulty"}
+"""The drawings that are kept as binary DXF."""
