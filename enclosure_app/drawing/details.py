@@ -9,7 +9,7 @@ from enclosure_app.drawing.marks import Fill, Flag, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.polylines import mean
 from enclosure_app.drawing.scales import Scale, series
-from enclosure_app.drawing.section_marks import View, clipped, section_marks
+from enclosure_app.drawing.section_marks import COMPACT, View, clipped, section_marks
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
@@ -22,7 +22,9 @@ _MODERATE, _LARGEST = 70, 150  # not larger than a third of the room, once they 
 _GAP = 5.0
 _CAPTION = 4.2
 _RIM = 11.0  # places of findings stand at least so far inside a detail
-_ENLARGED = 3.9  # a detail is drawn at least so many times larger
+_ENLARGED = 3.9  # a detail is drawn at least so many times larger,
+_LEAST = 1.6  # or so many times where a larger one would not hold the fault
+_READABLE = 8.0  # mm on paper from which a glyph can be read in the drawing itself
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +34,7 @@ class Detail:
     box: Box
     middle: Point
     findings: tuple[Finding, ...]
+    scale: Scale
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,12 +43,11 @@ class Arrangement:
 
     drawing: Box
     details: tuple[Detail, ...]
-    scale: Scale | None
 
-    @property
-    def keys(self) -> frozenset[str]:
-        """The keys of all findings that are shown in a detail."""
-        return frozenset(f.key for detail in self.details for f in detail.findings)
+    def told(self, scale: Scale) -> frozenset[str]:
+        """Return the keys of findings that only a detail can show, the drawing at `scale` being too small."""
+        shown = (f for detail in self.details for f in detail.findings)
+        return frozenset(f.key for f in shown if _size(f) / scale.ratio < _READABLE)
 
 
 def arrange(
@@ -57,8 +59,8 @@ def arrange(
     """
     frame = box_around(result.section.frame)
     width, height = frame.width / scale.ratio, frame.height / scale.ratio
-    larger = detail_scale(scale, units)
-    if larger and findings:
+    scales = detail_scales(scale, units)
+    if scales and findings:
         beside = Box(
             free.left + width + 2 * LANE + 1.0,
             free.bottom - LANE,
@@ -69,16 +71,32 @@ def arrange(
             free.left - LANE, free.bottom - LANE, free.right + LANE, free.top - height - 2 * LANE
         )
         for room, across in ((beside, True), (below, False)):
-            details = _grid(findings, room, larger.ratio)
+            details = _grid(findings, room, scales)
             if details:
-                return Arrangement(_drawing(free, (width, height), across), details, larger)
-    return Arrangement(free, (), None)
+                return Arrangement(_drawing(free, (width, height), across), details)
+    return Arrangement(free, ())
 
 
-def detail_scale(scale: Scale, units: Units) -> Scale | None:
-    """Return the standard scale for details of a drawing at `scale`; None where that is large enough."""
-    fitting = [s for s in series(units) if s.ratio * _ENLARGED <= scale.ratio]
-    return fitting[-1] if fitting else None
+def detail_scales(scale: Scale, units: Units) -> list[Scale]:
+    """Return the standard scales for details of a drawing at `scale`, the usual one first, then smaller."""
+    usual = [s for s in series(units) if s.ratio * _ENLARGED <= scale.ratio]
+    smaller = [s for s in series(units) if s.ratio * _ENLARGED > scale.ratio >= s.ratio * _LEAST]
+    return [*usual[-1:], *smaller]
+
+
+def _fitting(group: Sequence[Finding], side: float, scales: Sequence[Scale]) -> Scale:
+    """Return the largest of `scales` at which the faults themselves fit into a detail."""
+    points = [p for f in group for run in f.extent if f.rule in COMPACT for p in run]
+    around = box_around([*points, *(f.at for f in group)])
+    size = max(around.width, around.height)
+    return next((s for s in scales if size / s.ratio <= side - 2 * _RIM), scales[0])
+
+
+def _size(finding: Finding) -> float:
+    """Return how large in section mm the fault itself is."""
+    points = [p for run in finding.extent for p in run]
+    around = box_around([*points, finding.at])
+    return max(around.width, around.height)
 
 
 def _drawing(free: Box, size: tuple[float, float], beside: bool) -> Box:
@@ -89,19 +107,23 @@ def _drawing(free: Box, size: tuple[float, float], beside: bool) -> Box:
     return Box(free.left, free.top - height, free.right, free.top)
 
 
-def _grid(findings: Sequence[Finding], room: Box, ratio: float) -> tuple[Detail, ...]:
+def _grid(findings: Sequence[Finding], room: Box, scales: Sequence[Scale]) -> tuple[Detail, ...]:
     """Return as large details as show all findings, or as many as fit."""
     for side in range(_largest(room), _SMALLEST - 1, -2):
         boxes = _boxes(room, side)
-        groups = grouped(findings, (side / 2 - _RIM) * ratio)
+        groups = grouped(findings, (side / 2 - _RIM) * scales[0].ratio)
         if boxes and (len(groups) <= len(boxes) or side == _SMALLEST):
             shown = sorted(groups, key=_loudness)[: len(boxes)]
             shown.sort(key=groups.index)
             return tuple(
-                Detail(box, mean(tuple(f.at for f in group)), group)
+                Detail(box, _middle(group), group, _fitting(group, side, scales))
                 for box, group in zip(boxes, shown, strict=False)
             )
     return ()
+
+
+def _middle(group: Sequence[Finding]) -> Point:
+    return mean(tuple(f.at for f in group))
 
 
 def _largest(room: Box) -> int:
@@ -139,11 +161,11 @@ def grouped(findings: Sequence[Finding], reach: float) -> list[tuple[Finding, ..
 
 
 def detail_marks(
-    detail: Detail, result: SectionResult, numbers: dict[str, int], scale: Scale, view: View
+    detail: Detail, result: SectionResult, numbers: dict[str, int], view: View
 ) -> Iterator[Mark]:
     """Yield one detail: the same marks as the drawing's, larger, without rings, in a ruled square."""
     theme, box = view.theme, detail.box
-    placement = Placement(scale.ratio, detail.middle, box.centre)
+    placement = Placement(detail.scale.ratio, detail.middle, box.centre)
     window = _window(placement, box)
     yield Fill((box.ring,), theme.paper, "detail")
     enlarged = replace(view, placement=placement, detail=True, elsewhere=frozenset())
@@ -152,7 +174,7 @@ def detail_marks(
     yield Stroke(box.ring, theme.pen("table"), "detail", closed=True)
     yield from _numbers(detail, numbers, theme)
     at = (box.left, box.bottom - _CAPTION + 1.2)
-    yield Label(scale.text, at, theme.small, theme.quiet)
+    yield Label(detail.scale.text, at, theme.small, theme.quiet)
 
 
 def _window(placement: Placement, box: Box) -> Box:

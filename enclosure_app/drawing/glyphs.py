@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from enclosure_app.drawing.laps import APART
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
-from enclosure_app.drawing.polylines import dot, unit
+from enclosure_app.drawing.polylines import mean
 from enclosure_app.drawing.shapes import arrow_head, barb, circle, drop, ellipse, smooth
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.model.place import Point, Points
@@ -60,6 +60,8 @@ class Facts:
     source: str = ""
 
 
+_BARBS = 9.0  # mm from one barb of a stream to the next
+
 Glyph = Callable[[Spot, Facts, Theme], Iterator[Mark]]
 
 
@@ -81,38 +83,64 @@ def reverse_lap(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
     """A barbed stream that runs down the upper sheet and turns in behind the lower one."""
     half = max(facts.length / 2, 1.5)
     mid = APART / 2
+    down = -spot.up[0], -spot.up[1]
     way = smooth(
         spot.line((half + 5.5, mid + 0.6), (half + 2.5, mid + 0.5), (half, mid), (-half, mid),
                   (-half - 1.6, mid - 0.4), (-half - 3.0, -1.9))
     )  # fmt: skip
+    pen = theme.pen("stream")
     yield Stroke(way, theme.halo_pen(0.1), facts.source)
-    yield Stroke(way, theme.pen("stream"), facts.source)
-    yield Stroke(arrow_head(way, 1.7), theme.pen("stream"), facts.source)
-    for u in (half + 3.2, half + 0.6):
-        head = barb(spot.to(u, mid + 0.4), (-spot.up[0], -spot.up[1]), 1.2)
-        yield Stroke(head, theme.pen("stream"), facts.source)
+    yield Stroke(way, pen, facts.source)
+    yield Stroke(arrow_head(way, 1.7), pen, facts.source)
+    yield Stroke(barb(spot.to(half + 3.2, mid + 0.5), down, 1.2), pen, facts.source)
+    for k in range(max(int(2 * half / _BARBS), 1)):
+        yield Stroke(barb(spot.to(half - 0.6 - k * _BARBS, mid), down, 1.2), pen, facts.source)
 
 
 def short_lap(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
-    """A ruler along the lap: what is there is filled, what is missing is hollow."""
+    """A ruler along the lap: what is there is filled, what is missing at its lower end is hollow."""
     half = facts.length / 2
-    low, high = APART + 1.4, APART + 2.7
     missing = max(facts.needed - facts.length, 0.0)
-    there = spot.line((half, low), (half, high), (-half, high), (-half, low))
-    rest = spot.line((-half, low), (-half, high), (-half - missing, high), (-half - missing, low))
-    yield Fill((rest,), theme.paper, facts.source)
-    yield Fill((there,), theme.ink, facts.source)
-    for ring in (there, rest):
+    yield from _ruler(spot, (half, -half, -half - missing), facts, theme)
+
+
+def short_cover(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
+    """A ruler that stands on the lower end: what is there is filled, what is missing above is hollow."""
+    half = facts.length / 2
+    missing = max(facts.needed - facts.length, 0.0)
+    yield from _ruler(spot, (-half, half, half + missing), facts, theme)
+
+
+def _ruler(
+    spot: Spot, stations: tuple[float, float, float], facts: Facts, theme: Theme
+) -> Iterator[Mark]:
+    """Draw a ruler outside the outer sheet: filled to the second station, hollow to the third."""
+    start, there, end = stations
+    low, high = APART + 1.4, APART + 2.7
+    filled = spot.line((start, low), (start, high), (there, high), (there, low))
+    hollow = spot.line((there, low), (there, high), (end, high), (end, low))
+    yield Fill((hollow,), theme.paper, facts.source)
+    yield Fill((filled,), theme.ink, facts.source)
+    for ring in (filled, hollow):
         yield Stroke(ring, theme.pen("glyph"), facts.source, closed=True)
-    for u in (half, -half, -half - missing):
+    for u in stations:
         yield Stroke(spot.line((u, low - 0.7), (u, high)), theme.pen("glyph"), facts.source)
     if facts.text:
-        yield spot.label(facts.text, high + 0.9, theme, u=0.5)
-        if facts.needed_text:
-            side = (
-                min(-half - missing / 2, -2.6) if abs(spot.out[0]) >= 0.35 else -half - missing - 5
-            )
-            yield spot.label(f"of {facts.needed_text}", high + 0.9, theme, u=side)
+        yield from _ruler_texts(spot, stations, high + 0.9, facts, theme)
+
+
+def _ruler_texts(
+    spot: Spot, stations: tuple[float, float, float], v: float, facts: Facts, theme: Theme
+) -> Iterator[Mark]:
+    """Write what is there beside its middle, and what is required beyond it, clear of each other."""
+    start, there, end = stations
+    u = (start + there) / 2
+    yield spot.label(facts.text, v, theme, u=u)
+    if facts.needed_text:
+        sense = 1.0 if there >= start else -1.0
+        apart = 3.0 if abs(spot.out[0]) >= 0.35 else 12.0  # under each other, or side by side
+        beyond = max(abs((there + end) / 2 - u), apart)
+        yield spot.label(f"of {facts.needed_text}", v, theme, u=u + sense * beyond)
 
 
 def unsealed_joint(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
@@ -159,21 +187,33 @@ def wet_route(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
 
 
 def ponding(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
-    """A puddle with its depth."""
+    """A puddle from shore to shore with its depth."""
     x, y = spot.at
+    half, depth = 3.8, 1.5
+    if len(facts.way) > 1 and abs(facts.way[-1][0] - facts.way[0][0]) > 2 * half:
+        half, x = abs(facts.way[-1][0] - facts.way[0][0]) / 2, mean(facts.way)[0]
+    top = y + max(facts.length, depth)
     for k in range(3):
-        half, rise = 3.6 - 0.9 * k, 1.3 - 0.5 * k
-        yield Stroke(
-            ((x - half, y + rise), (x + half, y + rise)), theme.pen("stream"), facts.source
-        )
-    yield Stroke(
-        ((x - 4.6, y + 1.6), (x, y + 0.1), (x + 4.6, y + 1.6)), theme.pen("glyph"), facts.source
-    )
-    if facts.text:
-        at = (x, y + 2.4)
-        yield Label(
-            facts.text, at, theme.small, theme.ink, Anchor.MIDDLE, bold=True, halo=theme.paper
-        )
+        part = half * (1 - 0.28 * k)
+        level = top - 0.5 * k
+        yield Stroke(((x - part, level), (x + part, level)), theme.pen("stream"), facts.source)
+    if not facts.text:  # in a picture of its own the hollow is drawn as well
+        hollow = ((x - half - 1, top + 0.4), (x, y), (x + half + 1, top + 0.4))
+        yield Stroke(hollow, theme.pen("glyph"), facts.source)
+        return
+    at = (x, top + 1.0)
+    yield Label(facts.text, at, theme.small, theme.ink, Anchor.MIDDLE, bold=True, halo=theme.paper)
+
+
+def open_penetration(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
+    """Open beads on both faces of what passes through, where the collar or seal should be."""
+    for u in (-2.1, 2.1):
+        for v in (-0.9, 0.9):
+            yield Fill((circle(spot.to(u, v), 0.6),), theme.paper, facts.source)
+            yield Stroke(circle(spot.to(u, v), 0.6), theme.pen("glyph"), facts.source, closed=True)
+        way = spot.line((u * 1.7, 4.2), (u * 0.62, 1.6), (u * 0.62, -3.4))
+        yield Stroke(way, theme.pen("stream"), facts.source)
+        yield Stroke(arrow_head(way, 1.3), theme.pen("stream"), facts.source)
 
 
 def no_drip(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
@@ -213,6 +253,9 @@ GLYPHS: dict[str, Glyph] = {
     "ponding": ponding,
     "no-drip": no_drip,
     "lap-cycle": lap_cycle,
+    "edge-cover-short": short_cover,
+    "upturn-short": short_cover,
+    "open-penetration": open_penetration,
 }
 
 
@@ -221,12 +264,3 @@ def glyph(rule: str, spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
     draw = GLYPHS.get(rule)
     if draw:
         yield from draw(spot, facts, theme)
-
-
-def spot_along(way: Points, at: Point, up: Point, out: Point) -> Spot:
-    """Return the spot at `at` whose uphill direction follows `way` where it has one."""
-    if len(way) < 2 or way[0] == way[-1]:
-        return Spot(at, up, out)
-    along = unit(way[0], way[-1])
-    along = along if dot(along, up) >= 0 else (-along[0], -along[1])
-    return Spot(at, along, out)

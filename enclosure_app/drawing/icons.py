@@ -47,6 +47,14 @@ _SHEETS: dict[str, tuple[Steps, ...]] = {
     "ponding": (((5.0, 1.9), (0, 0), (-5.0, 1.9)),),
     "no-drip": (((0.5, -3.5), (0.9, 3.2), (4.5, 2.4)),),
     "lap-cycle": (),
+    "edge-cover-short": (((1.0, 0), (_DOWN, 0)), ((_DOWN, 0), (_DOWN, -3.0))),
+    "upturn-short": (((0.2, 0), (-4.5, 0), (-4.5, 5.5)),),
+    "open-penetration": (
+        ((_UP, 0), (2.1, 0)),
+        ((-2.1, 0), (_DOWN, 0)),
+        ((1.2, -4.5), (1.2, 4.5)),
+        ((-1.2, -4.5), (-1.2, 4.5)),
+    ),
 }
 
 
@@ -54,12 +62,16 @@ def _moved(rule: str, spot: Spot) -> Spot:
     """Return the spot of the glyph, which for some pictures is not the middle."""
     if rule == "stops-short":
         return Spot(spot.to(-2.0, 0), spot.up, spot.out)
+    if rule in ("edge-cover-short", "upturn-short"):
+        return Spot(spot.to(-2.4, -APART), spot.up, spot.out)
     if rule == "no-drip":
         return Spot(spot.to(1.8, 3.4), spot.up, spot.out)
     return spot
 
 
 def _facts(rule: str) -> Facts:
+    if rule in ("edge-cover-short", "upturn-short"):
+        return Facts(length=4.4, needed=8.0)
     if rule == "gap":
         return Facts(length=2.6)
     if rule == "short-lap":

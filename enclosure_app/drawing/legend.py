@@ -7,13 +7,14 @@ from enclosure_app.drawing.flags import flag_shape
 from enclosure_app.drawing.layer_marks import controls_of
 from enclosure_app.drawing.marks import Fill, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.rain_marks import has_stream
 from enclosure_app.drawing.shapes import arrow_head, drop
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.report import SectionResult
 
 _ROW = 5.2
 _SWATCH = 9.0
@@ -29,41 +30,48 @@ class Entry:
     draw: Draw
 
 
-def entries(result: SectionResult) -> tuple[Entry, ...]:
-    """Return what has to be explained on the sheet of one section."""
+def layer_entries(result: SectionResult) -> tuple[Entry, ...]:
+    """Return one line for each control that is drawn, saying how its layer runs."""
     section = result.section
     used = {c for piece in section.pieces for c in controls_of(piece, section)}
+    return tuple(
+        Entry(f"{c.value} layer{_runs(result, c)}", _line(c)) for c in Control if c in used
+    )
+
+
+def _runs(result: SectionResult, control: Control) -> str:
+    layer = result.layers.get(control)
+    return f": {layer.verdict.value}" if layer else ""
+
+
+def entries(result: SectionResult) -> tuple[Entry, ...]:
+    """Return what else has to be explained on the sheet of one section."""
     severities = {f.severity for f in result.findings}
-    found = [Entry(f"{c.value} layer", _line(c)) for c in Control if c in used]
-    found += [Entry(s.value, _flag(s)) for s in Severity if s in severities]
+    found = [Entry(s.value, _flag(s)) for s in Severity if s in severities]
     if result.rain:
         found.append(Entry("way of a drop", _rain))
-    if any(
-        layer.way_in and layer.verdict is not Verdict.CONTINUOUS
-        for layer in result.layers.values()
-    ):
-        found.append(Entry("way in", _stream))
+    open_layers = [layer.control for layer in result.layers.values() if has_stream(layer)]
+    found += [Entry(f"way in, {control.value}", _stream(control)) for control in open_layers]
     return tuple(found)
 
 
 def legend_height(result: SectionResult) -> float:
     """Return the height that the legend takes in two columns."""
-    return (len(entries(result)) + 1) // 2 * _ROW + 3.0
+    return max(len(layer_entries(result)), len(entries(result))) * _ROW + 3.0
 
 
 def legend_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
-    """Yield the legend in two columns from the top of `box`."""
+    """Yield the legend from the top of `box`: layers on the left, everything else on the right."""
     yield Stroke(((box.left, box.top), (box.right, box.top)), theme.pen("table"))
-    items = entries(result)
-    per_column = (len(items) + 1) // 2
-    for i, entry in enumerate(items):
-        column, row = divmod(i, per_column)
-        x = box.left + column * box.width / 2
-        y = box.top - 1.5 - (row + 0.5) * _ROW
-        yield from entry.draw((x, y), theme)
-        room = box.width / 2 - _SWATCH - 3.0
-        text = shorten(entry.words, theme.small, room)
-        yield Label(text, (x + _SWATCH + 2.0, y - theme.small / 2), theme.small, theme.ink)
+    middle = box.left + 0.56 * box.width
+    columns = ((box.left, middle, layer_entries(result)), (middle, box.right, entries(result)))
+    for left, right, items in columns:
+        for row, entry in enumerate(items):
+            y = box.top - 1.5 - (row + 0.5) * _ROW
+            yield from entry.draw((left, y), theme)
+            text = shorten(entry.words, theme.small, right - left - _SWATCH - 3.0)
+            at = (left + _SWATCH + 2.0, y - theme.small / 2)
+            yield Label(text, at, theme.small, theme.ink)
 
 
 def _line(control: Control) -> Draw:
@@ -91,8 +99,12 @@ def _rain(at: Point, theme: Theme) -> Iterator[Mark]:
     yield Fill((drop((at[0] + _SWATCH / 2, at[1]), 1.5),), pen.colour)
 
 
-def _stream(at: Point, theme: Theme) -> Iterator[Mark]:
-    way = (at, (at[0] + _SWATCH, at[1]))
-    yield Stroke(way, Pen(theme.tints["air"][1], 2.2))
-    yield Stroke(way, Pen(theme.pen("air").colour, 0.13))
-    yield Stroke(arrow_head(way, 2.0), Pen(theme.pen("air").colour, theme.pen("glyph").width))
+def _stream(control: Control) -> Draw:
+    def draw(at: Point, theme: Theme) -> Iterator[Mark]:
+        way = (at, (at[0] + _SWATCH, at[1]))
+        pen = theme.control(control)
+        yield Stroke(way, Pen(theme.tints[control.value][1], 2.2))
+        yield Stroke(way, Pen(pen.colour, 0.13))
+        yield Stroke(arrow_head(way, 2.0), Pen(pen.colour, theme.pen("glyph").width))
+
+    return draw

@@ -120,3 +120,16 @@ def foot(points: Points, place: Point) -> Foot:
     if best is None:
         raise ValueError("A polyline needs two points.")
     return best
+
+
+def simplified(points: Points, slack: float) -> Points:
+    """Return the polyline without points that lie within `slack` of it (Douglas and Peucker)."""
+    if len(points) < 3:
+        return points
+    chord = (points[0], points[-1])
+    offs = [foot(chord, p).off for p in points[1:-1]]
+    worst = max(range(len(offs)), key=offs.__getitem__)
+    if offs[worst] <= slack:
+        return chord
+    at = worst + 1
+    return (*simplified(points[: at + 1], slack)[:-1], *simplified(points[at:], slack))

@@ -4,14 +4,17 @@ from collections.abc import Iterator
 
 from enclosure_app.drawing.marks import Fill, Mark, Stroke
 from enclosure_app.drawing.placement import Placement
-from enclosure_app.drawing.polylines import distinct, length, offset, walk_to
+from enclosure_app.drawing.polylines import distinct, length, offset, simplified, stretch, walk_to
 from enclosure_app.drawing.shapes import arrow_head, drop, smooth
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.model.place import Point
+from enclosure_app.model.product import Control
 from enclosure_app.model.report import LayerResult, RainRoute, RouteEnd, Verdict
 
 _EVERY = 17.0  # mm on paper from one drop of a route to the next
-_DROP = 1.5
+_DROP = 2.0
+STREAMS = (Control.WATER, Control.AIR)  # what comes in through an opening as a stream
+_ENDS = 5.0  # mm on paper by which a stream keeps clear of the marks of the sides
 
 
 def rain_marks(
@@ -32,11 +35,19 @@ def rain_marks(
             yield Fill((drop(at, _DROP, down),), pen.colour, "rain")
 
 
+def has_stream(layer: LayerResult) -> bool:
+    """Whether the layer is open, so that water or air comes in through its widest opening."""
+    broken = layer.verdict is not Verdict.CONTINUOUS and len(layer.way_in) > 1
+    return broken and layer.control in STREAMS
+
+
 def stream_marks(layer: LayerResult, placement: Placement, theme: Theme) -> Iterator[Mark]:
     """Yield the way in through the widest opening of a broken layer, from outside to inside."""
     way = distinct(placement.points(layer.way_in))
-    if layer.verdict is Verdict.CONTINUOUS or len(way) < 2:
+    if not has_stream(layer) or len(way) < 2:
         return
+    way = simplified(way, 1.0)
+    way = stretch(way, min(_ENDS, length(way) / 4), length(way) - min(_ENDS, length(way) / 4))
     width = min(max(placement.length(layer.opening or 0.0), 1.0), 3.2)
     curve = smooth(way)
     tint = theme.tints[layer.control.value][1]

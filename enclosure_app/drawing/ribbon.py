@@ -235,7 +235,7 @@ def _flags(ribbon: Ribbon, numbers: dict[str, int]) -> Iterator[Mark]:
     for (x, number, finding), at in zip(placed, xs, strict=True):
         site = Site(number, (x, ribbon.bottom), finding.severity, 0.0, finding.key)
         stem = Stroke(
-            ((x, ribbon.bottom + _BAND / 2), (x, ribbon.bottom - 0.3), (at, y + FLAG_HEIGHT / 2)),
+            ((x, ribbon.bottom + 1.0), (x, ribbon.bottom - 0.3), (at, y + FLAG_HEIGHT / 2)),
             theme.pen("leader"),
             finding.key,
         )

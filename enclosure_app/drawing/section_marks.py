@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from enclosure_app.drawing.clipping import clip_line, clip_ring
-from enclosure_app.drawing.glyphs import Facts, Spot, glyph, spot_along
+from enclosure_app.drawing.glyphs import Facts, Spot, glyph
 from enclosure_app.drawing.laps import lap_run, shown_sheets
 from enclosure_app.drawing.layer_marks import (
     area_marks,
@@ -15,7 +15,7 @@ from enclosure_app.drawing.layer_marks import (
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement
-from enclosure_app.drawing.polylines import distinct, foot, length, middle, unit, walk_to
+from enclosure_app.drawing.polylines import distinct, foot, length, unit, walk_to
 from enclosure_app.drawing.rain_marks import rain_marks, stream_marks
 from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.sides import Sides, sides_of
@@ -28,6 +28,9 @@ from enclosure_app.model.report import LayerResult, Lift, SectionResult
 
 RING = 4.4  # mm on paper: the ring around the place of a finding
 _SMALL_RING = 3.0
+_LAPS = frozenset({"reverse-lap", "short-lap", "level-lap", "unsealed-joint"})
+_ALONG = _LAPS | {"gap", "edge-cover-short", "upturn-short"}  # glyphs that lie along a line
+COMPACT = _LAPS | {"gap", "ponding"}  # faults that a detail is to show whole
 _CROWD = 16  # findings from which the rings are small
 
 
@@ -138,7 +141,7 @@ def _side_words(result: SectionResult, view: View) -> Iterator[Mark]:
     for word, marks in (("INSIDE", result.section.inside), ("OUTSIDE", result.section.outside)):
         half = text_width(word, size, bold=True) / 2
         for mark in marks:
-            x, y = frame.inset(half + 1.0, size).clamp(view.placement.point(mark))
+            x, y = frame.inset(half + 2.5, size + 1.0).clamp(view.placement.point(mark))
             at = (x, y - size / 2)
             yield Label(word, at, size, theme.quiet, Anchor.MIDDLE, bold=True, halo=theme.paper)
 
@@ -166,20 +169,12 @@ def _seen(
     finding: Finding, view: View, sides: Sides, shown: Mapping[str, Points]
 ) -> tuple[Spot, Facts]:
     """Return where and how a finding's glyph is drawn."""
-    at = view.placement.point(finding.at)
     way = _way(finding, view, shown)
-    along = _direction(finding, at, way, sides)
-    up = sides.up(along)
-    spot = spot_along(
-        way,
-        middle(way[0], way[-1]) if len(way) > 1 else at,
-        up,
-        sides.outward(at, up, finding.control),
-    )
+    size = length(way)
+    if size and finding.rule in _ALONG and finding.measured is not None:
+        size = view.placement.length(finding.measured)
     facts = Facts(
-        length=view.placement.length(finding.measured)
-        if finding.rule == "gap" and finding.measured
-        else length(way),
+        length=size,
         needed=view.placement.length(finding.required or 0.0),
         text=_text(finding.measured, view.units),
         needed_text=_text(finding.required, view.units),
@@ -187,7 +182,27 @@ def _seen(
         down=(-sides.uphill[0], -sides.uphill[1]),
         source=finding.key,
     )
-    return spot, facts
+    return _spot(finding, way, view, sides), facts
+
+
+def _spot(finding: Finding, way: Points, view: View, sides: Sides) -> Spot:
+    """Return the place of a glyph with its directions: in the middle of the line that it follows."""
+    at = view.placement.point(finding.at)
+    if len(way) > 1 and finding.rule == "stops-short":  # its trail leads to where it should go on
+        ahead = unit(way[0], way[-1])
+        return Spot(way[0], ahead, sides.outward(way[0], ahead, finding.control))
+    if len(way) > 1 and finding.rule in _ALONG:
+        at, along = walk_to(way, length(way) / 2)
+    else:
+        along = _direction(finding, at, sides)
+    up = sides.up(along)
+    return Spot(at, up, sides.outward(at, up, finding.control))
+
+
+def _direction(finding: Finding, at: Point, sides: Sides) -> Point:
+    walk = sides.walks.get(finding.control) if finding.control else None
+    walk = walk or next(iter(sides.walks.values()), None)
+    return foot(walk.points, at).direction if walk else sides.uphill
 
 
 def _text(mm: float | None, units: Units) -> str:
@@ -195,17 +210,15 @@ def _text(mm: float | None, units: Units) -> str:
 
 
 def _way(finding: Finding, view: View, shown: Mapping[str, Points]) -> Points:
-    """Return the line on the sheet along which the glyph lies: the gap, or the lap's lower face.
+    """Return the line on the sheet along which the glyph lies.
 
     Of a lap it is the inner sheet, as shown, so that the outer one lies on the glyph's outer side.
     """
     runs = [distinct(view.placement.points(run)) for run in finding.extent if run]
     if not runs:
         return ()
-    if finding.rule == "gap":
-        return distinct(tuple(p for run in runs for p in (run[0], run[-1])))
-    if finding.rule == "wet-route":
-        return runs[0]
+    if finding.rule not in _LAPS:
+        return distinct(tuple(point for run in runs for point in run))
     inner = runs[-1]
     names = [name for name in finding.pieces if name in shown and len(shown[name]) > 1]
     if not names or len(inner) < 2:
@@ -213,11 +226,3 @@ def _way(finding: Finding, view: View, shown: Mapping[str, Points]) -> Points:
     middle_of = walk_to(inner, length(inner) / 2)[0]
     nearest = min(names, key=lambda name: foot(shown[name], middle_of).off)
     return lap_run(shown[nearest], inner)
-
-
-def _direction(finding: Finding, at: Point, way: Points, sides: Sides) -> Point:
-    if len(way) > 1:
-        return unit(way[0], way[-1])
-    walk = sides.walks.get(finding.control) if finding.control else None
-    walk = walk or next(iter(sides.walks.values()), None)
-    return foot(walk.points, at).direction if walk else sides.uphill

@@ -19,7 +19,7 @@ def ellipse(centre: Point, across: float, up: float, corners: int = 24) -> Point
 
 def drop(tip: Point, size: float, down: Point = (0.0, -1.0)) -> Points:
     """Return a drop of water that hangs from `tip` and is `size` long."""
-    radius = size * 0.36
+    radius = size * 0.31
     across = left_of(down)
     centre = moved(tip, down, size - radius)
     bow = (pi * (0.08 + 0.84 * k / 12) - pi / 2 for k in range(13))

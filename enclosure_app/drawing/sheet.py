@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from pathlib import PurePath
 
 from enclosure_app.drawing.continuation import fill_column, table_columns
 from enclosure_app.drawing.details import arrange, detail_marks
@@ -107,7 +108,8 @@ class _Sheet:
     @property
     def titles(self) -> Titles:
         drawing = self.drawing.drawing
-        name = f"{drawing.title} ({drawing.file})" if drawing.title else drawing.file
+        file = PurePath(drawing.file).name
+        name = f"{drawing.title} ({file})" if drawing.title else file
         units = {Units.IN: "feet and inches", Units.FT: "feet and inches"}.get(
             self.units, self.units.value
         )
@@ -167,13 +169,12 @@ def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
     made = arrange(sheet.result, findings, free, sheet.scale, sheet.units)
     frame = box_around(sheet.result.section.frame)
     placement = Placement(sheet.scale.ratio, frame.centre, made.drawing.centre)
-    view = View(placement, sheet.units, theme, elsewhere=made.keys)
+    view = View(placement, sheet.units, theme, elsewhere=made.told(sheet.scale))
     yield from heading_marks(sheet.result, sheet.areas.heading, theme)
     yield from section_marks(sheet.result, view)
     yield from place_flags(_sites(sheet, findings, placement), _flagged(sheet, view), theme)
     for detail in made.details:
-        if made.scale:
-            yield from detail_marks(detail, sheet.result, sheet.numbers, made.scale, view)
+        yield from detail_marks(detail, sheet.result, sheet.numbers, view)
     foot = sheet.areas.foot
     yield from scale_bar(foot.left, foot.bottom, sheet.scale, sheet.units, theme)
 
