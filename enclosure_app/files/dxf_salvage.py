@@ -10,6 +10,7 @@ from ezdxf.lldxf.types import BINARY_DATA, POINT_CODES, TYPE_TABLE
 Group = list[tuple[int, bytes]]
 
 _LAST_CODE = 1071
+_VARIABLE = 9
 _USELESS = frozenset(
     (2, name) for name in (b"OBJECTS", b"CLASSES", b"ACDSDATA", b"THUMBNAILIMAGE")
 )
@@ -42,7 +43,8 @@ def mended(data: bytes) -> tuple[bytes, int]:
         if skipping:
             continue
         sound = [tag for tag in group if _is_sound(*tag)]
-        if len(sound) == len(group) or first in _FRAME:
+        whole = len(sound) == len(group) and _is_whole_variable(group)
+        if whole or first in _FRAME:
             kept.append(sound)
         else:
             lost += 1
@@ -57,7 +59,7 @@ def _groups(data: bytes) -> Iterator[Group]:
     """Yield runs of tags, each an entity, a table entry, a header variable or a bracket."""
     group: Group = []
     for tag in _tags(data):
-        if tag[0] in (0, 9) and group:
+        if tag[0] in (0, _VARIABLE) and group:
             yield group
             group = []
         group.append(tag)
@@ -67,7 +69,7 @@ def _groups(data: bytes) -> Iterator[Group]:
 
 def _tags(data: bytes) -> Iterator[tuple[int, bytes]]:
     """Yield pairs of group code and value, skipping lines until a code comes again."""
-    lines = iter(data.splitlines())
+    lines = (line.rstrip(b"\r") for line in data.split(b"\n"))
     for line in lines:
         try:
             code = int(line)
@@ -76,6 +78,15 @@ def _tags(data: bytes) -> Iterator[tuple[int, bytes]]:
         value = next(lines, None)
         if value is not None and 0 <= code <= _LAST_CODE:
             yield code, value
+
+
+def _is_whole_variable(group: Group) -> bool:
+    """Return whether a header variable has a name and one value; true for anything else."""
+    code, name = group[0]
+    if code != _VARIABLE:
+        return True
+    values = [code for code, _ in group[1:]]
+    return name.startswith(b"$") and (len(values) == 1 or values in ([10, 20], [10, 20, 30]))
 
 
 def _is_sound(code: int, value: bytes) -> bool:

@@ -5,7 +5,7 @@ extents (`ezdxf.bbox`), none of which the reader itself uses.
 """
 
 import json
-from collections import defaultdict
+from collections import Counter
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
@@ -28,13 +28,25 @@ WRITTEN = {"TEXT", "MTEXT", "ATTRIB", "DIMENSION"}
 Box = tuple[float, float, float, float]
 
 
-def test_every_office_drawing_is_read_or_refused_in_one_sentence(office_drawings: Path) -> None:
-    for path in _files(office_drawings):
-        try:
-            document = open_document(path)
-        except EnclosureError as refusal:
-            assert path.name in str(refusal)
-            assert str(refusal).count(". ") == 0
+@pytest.fixture(scope="module")
+def opened(office_drawings: Path) -> list[tuple[Path, Document | str]]:
+    """Return every drawing of the folder, or the sentence that refuses it."""
+    return [(path, _opened(path)) for path in sorted(office_drawings.rglob("*.dxf"))]
+
+
+@pytest.fixture
+def documents(opened: list[tuple[Path, Document | str]]) -> list[tuple[str, Document]]:
+    return [(path.name, document) for path, document in opened if isinstance(document, Document)]
+
+
+def test_every_office_drawing_is_read_or_refused_in_one_sentence(
+    opened: list[tuple[Path, Document | str]],
+) -> None:
+    assert opened
+    for path, document in opened:
+        if isinstance(document, str):
+            assert document.startswith(f"“{path}” ")
+            assert document.count(". ") == 0
             continue
         read = content(document, all_layers=True)
         said = [note.text for note in (*document.notes, *read.notes)]
@@ -44,41 +56,46 @@ def test_every_office_drawing_is_read_or_refused_in_one_sentence(office_drawings
 
 
 def test_every_drawn_entity_of_the_office_drawings_is_read_in_its_place(
-    office_drawings: Path,
+    documents: list[tuple[str, Document]],
 ) -> None:
     """Entity by entity, in order: the box of what was read against the library's own box."""
-    for path in _files(office_drawings):
-        document = open_document(path)
+    for name, document in documents:
         expected = [
             (entity.dxftype(), box)
             for entity in _walk(document, document.drawing.modelspace())
             if entity.dxftype() in DRAWN and (box := _library_box(entity)) is not None
         ]
         found = list(_read_boxes(content(document, sagitta=SAGITTA)))
-        assert [kind for kind, _ in found] == [kind for kind, _ in expected], path.name
+        assert [kind for kind, _ in found] == [kind for kind, _ in expected], name
         for (kind, mine), (_, theirs) in zip(found, expected, strict=True):
-            size = max(theirs[2] - theirs[0], theirs[3] - theirs[1])
-            assert mine == pytest.approx(theirs, abs=2e-3 * size + 0.02), (path.name, kind)
+            # The library draws arcs as Bezier curves, which are off by some 3 in 10 000.
+            slack = 2e-3 * max(theirs[2] - theirs[0], theirs[3] - theirs[1]) + 2 * SAGITTA
+            off = max(abs(one - two) for one, two in zip(mine, theirs, strict=True))
+            assert off <= slack, (name, kind, mine, theirs)
 
 
-def test_every_text_and_dimension_of_the_office_drawings_is_read(office_drawings: Path) -> None:
-    for path in _files(office_drawings):
-        document = open_document(path)
-        expected: dict[str, int] = defaultdict(int)
+def test_every_text_and_dimension_of_the_office_drawings_is_read(
+    documents: list[tuple[str, Document]],
+) -> None:
+    for name, document in documents:
+        expected: Counter[str] = Counter()
         for entity in _walk(document, document.drawing.modelspace()):
             kind = entity.dxftype()
             if kind == "DIMENSION" or (kind in WRITTEN and entity.plain_text().strip()):
                 expected[kind] += 1
-        found: dict[str, int] = defaultdict(int)
+        found: Counter[str] = Counter()
         for item in content(document).items:
             if not isinstance(item, RawPath):
                 kind = item.tag.kind
                 found["DIMENSION" if kind.endswith("DIMENSION") else kind] += 1
-        assert found == expected, path.name
+        assert found == expected, name
 
 
-def _files(folder: Path) -> list[Path]:
-    return sorted(folder.rglob("*.dxf"))
+def _opened(path: Path) -> Document | str:
+    try:
+        return open_document(path)
+    except EnclosureError as refusal:
+        return str(refusal)
 
 
 def _walk(
