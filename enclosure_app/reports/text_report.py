@@ -132,8 +132,8 @@ def _layers(page: _Page, section: SectionResult, units: Units) -> Iterator[str]:
     wide = max(len(control.value) for control in Control)
     for control in Control:
         if control in section.layers:
-            said = _verdict(section.layers[control], units)
-            lines = page.wrapped(said, " " * (wide + 6))
+            said = [_verdict(section.layers[control], units), *_loud(section, control)]
+            lines = page.wrapped("; ".join(said), " " * (wide + 6))
             name = page.hued(control.value.ljust(wide), control)
             yield f"    {name}  {lines[0].lstrip()}"
             yield from lines[1:]
@@ -152,6 +152,14 @@ def _verdict(layer: LayerResult, units: Units) -> str:
     if layer.why:
         parts.append(layer.why)
     return f"{parts[0]}: {'; '.join(parts[1:])}" if parts[1:] else parts[0]
+
+
+def _loud(section: SectionResult, control: Control) -> Iterator[str]:
+    """Say how many faults and doubts a layer has: one that is continuous may still lap wrongly."""
+    found = Counter(f.severity for f in section.findings if f.control is control)
+    for severity in (Severity.FAULT, Severity.DOUBT):
+        if found[severity]:
+            yield _counted(found[severity], severity.value)
 
 
 def _finding(page: _Page, number: int, finding: Finding, units: Units) -> Iterator[str]:

@@ -78,8 +78,8 @@ site/eave.dxf
   guessed: Layer MEMB taken for a wall sheet.
 
   Eave
-    water   continuous
-    air     broken: 2 gaps, largest 1 3/16"; widest way in 1 3/16"
+    water   continuous; 1 doubt
+    air     broken: 2 gaps, largest 1 3/16"; widest way in 1 3/16"; 1 fault
     vapour  unsure: no text says which side is inside
     heat    absent
 
