@@ -5,10 +5,10 @@ triangulations", Computers & Graphics 21 (1997): the triangles a wanted edge cro
 out, and the hole on each side is filled so that every triangle is Delaunay as far as the edge lets it.
 """
 
-from collections.abc import Iterable
-
 import numpy as np
 import numpy.typing as npt
+
+from enclosure_app.geometry.triangle_edits import GONE, Triangles
 
 Ints = npt.NDArray[np.int64]
 Edge = tuple[int, int]
@@ -21,55 +21,49 @@ class CrossingError(ArithmeticError):
 
 
 class Cavities:
-    """A triangulation that edges can be put into.
+    """A triangulation of `points` (n, 2) that wanted edges can be put into.
 
-    `apex` maps each directed edge to the third corner of the triangle on its left; `kept` holds
-    the wanted edges, smaller index first.
+    `kept` (k, 2) are wanted edges that it has already, the smaller index first.
     """
 
-    def __init__(self, points: npt.NDArray[np.float64], triangles: Ints) -> None:
-        self._points: list[complex] = (points[:, 0] + 1j * points[:, 1]).tolist()
-        a, b, c = (triangles[:, k].tolist() for k in range(3))
-        self.apex: dict[Edge, int] = dict(zip(zip(a, b, strict=True), c, strict=True))
-        self.apex.update(zip(zip(b, c, strict=True), a, strict=True))
-        self.apex.update(zip(zip(c, a, strict=True), b, strict=True))
-        self._spoke: dict[int, int] = dict(self.apex.keys())
-        self.kept: set[Edge] = set()
+    def __init__(self, points: npt.NDArray[np.float64], triangles: Ints, kept: Ints) -> None:
+        self._points = points
+        self._triangles = Triangles(triangles, len(points))
+        self._kept = np.sort(kept[:, 0] * len(points) + kept[:, 1])
+        self._new: set[Edge] = set()
+        self._places: dict[int, complex] = {}
 
     def triangles(self) -> Ints:
         """Return the triangles as rows of three indices, anticlockwise."""
-        rows = [(a, b, c) for (a, b), c in self.apex.items() if a < b and a < c]
-        return np.array(rows, dtype=np.int64)
+        return self._triangles.rows()
 
-    def insert(self, edges: Iterable[Edge]) -> list[Edge]:
-        """Put `edges` in and return what they became: an edge through a corner ends there.
+    def insert(self, edges: Ints) -> Ints:
+        """Put `edges` (k, 2) in and return what they became: one through a corner ends there.
 
         Raises:
             CrossingError: an edge crosses one that is kept.
         """
         became: list[Edge] = []
-        for start, end in edges:
-            at = start
-            while at != end:
-                reached = self._insert(at, end)
-                edge = (min(at, reached), max(at, reached))
-                self.kept.add(edge)
-                became.append(edge)
-                at = reached
-        return became
+        for at, end in edges.tolist():
+            start = at
+            while start != end:
+                reached = self._insert(start, end)
+                became.append((min(start, reached), max(start, reached)))
+                self._new.add(became[-1])
+                start = reached
+        return np.array(became, dtype=np.int64)
 
     def _insert(self, start: int, end: int) -> int:
         """Put in the edge from `start` towards `end` as far as the first corner on it."""
-        if (start, end) in self.apex:
+        if self._triangles.apex(start, end) != GONE:
             return end
         right, left = self._first_crossed(start, end)
         if right == left:
             return right
         lefts, rights, crossed = [left], [right], [(start, right, left)]
         while True:
-            if (min(left, right), max(left, right)) in self.kept:
-                raise CrossingError
-            corner = self.apex[left, right]
+            self._check_free(left, right)
+            corner = self._triangles.apex(left, right)
             crossed.append((left, right, corner))
             offset = self._offset(start, end, corner)
             if corner == end or abs(offset) < ON_LINE:
@@ -81,46 +75,56 @@ class Cavities:
                 right = corner
                 rights.append(right)
         for triangle in crossed:
-            self._remove(*triangle)
+            self._triangles.remove(*triangle)
         self._fill(start, corner, lefts)
         self._fill(corner, start, rights[::-1])
         return corner
+
+    def _check_free(self, left: int, right: int) -> None:
+        low, high = min(left, right), max(left, right)
+        key = low * len(self._points) + high
+        at = int(np.searchsorted(self._kept, key))
+        if (low, high) in self._new or (at < len(self._kept) and self._kept[at] == key):
+            raise CrossingError
+        if self._triangles.apex(left, right) == GONE:
+            raise CrossingError
 
     def _first_crossed(self, start: int, end: int) -> Edge:
         """Return the edge across from `start` that the wanted edge leaves by: right, left corner.
 
         Both are the same corner if the wanted edge runs through it.
         """
-        first = right = self._spoke[start]
+        first = right = self._triangles.spoke(start)
         while True:
-            left = self.apex[start, right]
-            offset = self._offset(start, end, right)
-            if abs(offset) < ON_LINE and self._ahead(start, end, right):
+            left = self._triangles.apex(start, right)
+            if self._on_line(start, end, right):
                 return right, right
-            if offset < 0 < self._offset(start, end, left):
-                left_on_line = abs(self._offset(start, end, left)) < ON_LINE
-                if not (left_on_line and self._ahead(start, end, left)):
-                    return right, left
+            if self._on_line(start, end, left):
+                return left, left
+            if self._offset(start, end, right) < 0 < self._offset(start, end, left):
+                return right, left
             right = left
-            if right == first:
+            if right in (first, GONE):
                 raise CrossingError
 
-    def _ahead(self, start: int, end: int, corner: int) -> bool:
-        here, there, at = self._points[start], self._points[end], self._points[corner]
-        return ((there - here).conjugate() * (at - here)).real > 0
+    def _on_line(self, start: int, end: int, corner: int) -> bool:
+        """Tell whether the corner lies on the way from `start` to `end`, not behind its start."""
+        here = self._place(start)
+        along, to = self._place(end) - here, self._place(corner) - here
+        ahead = (along.conjugate() * to).real > 0
+        return ahead and abs(self._offset(start, end, corner)) < ON_LINE
 
     def _offset(self, start: int, end: int, corner: int) -> float:
         """Return how far `corner` lies to the left of the line from `start` to `end`."""
-        along = self._points[end] - self._points[start]
-        return (along.conjugate() * (self._points[corner] - self._points[start])).imag / abs(along)
+        here = self._place(start)
+        along = self._place(end) - here
+        return (along.conjugate() * (self._place(corner) - here)).imag / abs(along)
 
-    def _remove(self, a: int, b: int, c: int) -> None:
-        for edge in ((a, b), (b, c), (c, a)):
-            del self.apex[edge]
-
-    def _add(self, a: int, b: int, c: int) -> None:
-        self.apex[a, b], self.apex[b, c], self.apex[c, a] = c, a, b
-        self._spoke[a], self._spoke[b], self._spoke[c] = b, c, a
+    def _place(self, point: int) -> complex:
+        found = self._places.get(point)
+        if found is None:
+            self._places[point] = found = complex(*self._points[point])
+        return found
 
     def _fill(self, start: int, end: int, chain: list[int]) -> None:
         """Fill the hole to the left of an edge, round which `chain` leads from start to end."""
@@ -132,7 +136,7 @@ class Cavities:
                 if self._in_circle(start, end, chain[best], chain[k]):
                     best = k
             corner = chain[best]
-            self._add(start, end, corner)
+            self._triangles.add(start, end, corner)
             if best:
                 holes.append((start, corner, chain[:best]))
             if best + 1 < len(chain):
@@ -140,7 +144,7 @@ class Cavities:
 
     def _in_circle(self, a: int, b: int, c: int, d: int) -> bool:
         """Tell whether `d` sees the edge ab, from its left, under a wider angle than `c` does."""
-        p, q = self._points[a], self._points[b]
-        at_c = (q - self._points[c]) * (p - self._points[c]).conjugate()
-        at_d = (q - self._points[d]) * (p - self._points[d]).conjugate()
-        return (at_d * at_c.conjugate()).imag > 0
+        p, q, at_c, at_d = (self._place(corner) for corner in (a, b, c, d))
+        from_c = (q - at_c) * (p - at_c).conjugate()
+        from_d = (q - at_d) * (p - at_d).conjugate()
+        return (from_d * from_c.conjugate()).imag > 0

@@ -1,4 +1,4 @@
-"""Breaks outlines into straight segments that meet only at their ends."""
+"""Breaks outlines into straight walls that meet only at their ends."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -12,101 +12,92 @@ from shapely.geometry.base import BaseGeometry
 Point = tuple[float, float]
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
+Flags = npt.NDArray[np.bool_]
 
 GRID = 1e-6  # mm; points nearer than this are one point
 
 
 @dataclass(frozen=True, slots=True)
 class Linework:
-    """Noded segments: `points` is (n, 2) mm, `walls` and `bridges` are (m, 2) rows of indices.
-
-    Walls are outlines of obstacles and of the frame. A bridge may not be crossed, but it is no
-    obstacle that a distance is measured to.
-    """
+    """Noded walls: `points` is (n, 2) mm, `walls` is (m, 2) rows of their indices."""
 
     points: Floats
     walls: Ints
-    bridges: Ints
 
 
-def noded(
-    frame: Sequence[Point],
-    solids: Sequence[BaseGeometry],
-    bridges: Sequence[tuple[Point, Point]],
-    grid: float = 0.0,
-) -> Linework:
-    """Return the linework inside `frame`, in local coordinates (the frame's first point is 0, 0).
+def noded(frame: Sequence[Point], solids: Sequence[BaseGeometry], grid: float = 0.0) -> Linework:
+    """Return the outlines inside `frame`, in local coordinates (the frame's first point is 0, 0).
 
     With `grid` (mm) above 0 every point is moved to a grid while noding: slow, and certain.
     """
-    origin = np.asarray(frame[0])
-    rim = shapely.LinearRing(_near(frame, origin))
+    origin = np.asarray(frame[0], dtype=float)
+    rim = shapely.LinearRing(np.round(np.asarray(frame, dtype=float) - origin, 6))
     lines = _local_lines(solids, origin)
-    chords = [shapely.LineString(_near(chord, origin)) for chord in bridges]
-    chords = [chord for chord in chords if chord.length > GRID]
-    union = shapely.union_all([*lines, rim, *chords], grid_size=grid or None)
-    points, segments = _segments(union)
-    segments = segments[_inside(points, segments, rim)]
-    bridged = _on_bridges(points, segments, chords, [*lines, rim])
-    return Linework(points, segments[~bridged], segments[bridged])
+    points, walls = segments_of(shapely.union_all([*lines, rim], grid_size=grid or None))
+    return Linework(points, walls[_inside(points[walls].mean(axis=1), rim)])
 
 
-def _near(points: Sequence[Point], origin: Floats) -> Floats:
-    return np.round(np.asarray(points, dtype=float) - origin, 6)
+def segments_of(union: BaseGeometry) -> tuple[Floats, Ints]:
+    """Return the different points of noded lines (n, 2) and their segments, rows of two indices."""
+    coordinates, line = shapely.get_coordinates(shapely.get_parts(union), return_index=True)
+    unique, index = np.unique(coordinates[:, 0] + 1j * coordinates[:, 1], return_inverse=True)
+    index = index.astype(np.int64).ravel()
+    going_on = line[1:] == line[:-1]
+    ends = np.column_stack([index[:-1][going_on], index[1:][going_on]])
+    ends.sort(axis=1)
+    number = len(unique)
+    keys = np.unique((ends[:, 0] * number + ends[:, 1])[ends[:, 0] != ends[:, 1]])
+    points = np.column_stack([unique.real, unique.imag])
+    return points, np.column_stack([keys // number, keys % number])
+
+
+def split(lines: Linework, rows: Ints, places: Floats) -> tuple[Linework, Ints]:
+    """Return `lines` with the walls in `rows` (k) split at `places` (k, 2) on them.
+
+    Returns:
+        The new linework, in which the points have kept their numbers, and the number of the point
+        at each place.
+    """
+    low, high = lines.walls[rows].T
+    away = np.hypot(*(places - lines.points[low]).T)
+    rest = np.hypot(*(places - lines.points[high]).T)
+    at = np.where(away <= GRID, low, np.where(rest <= GRID, high, -1))
+    inner = np.flatnonzero(at < 0)
+    inner = inner[np.lexsort([away[inner], rows[inner]])]
+    row, along = rows[inner], away[inner]
+    fresh = np.ones(len(inner), dtype=bool)
+    fresh[1:] = (np.diff(row) != 0) | (np.diff(along) > GRID)
+    at[inner] = len(lines.points) + np.cumsum(fresh) - 1
+    added = inner[fresh]
+    points = np.concatenate([lines.points, places[added]])
+    pieces = _pieces(lines.walls[rows[added]], at[added])
+    whole = np.delete(lines.walls, rows[added], axis=0)
+    return Linework(points, np.concatenate([whole, pieces])), at
+
+
+def _pieces(walls: Ints, cuts: Ints) -> Ints:
+    """Return what walls become when cut; the cuts of one wall follow each other along it."""
+    change = np.ones(len(cuts) + 1, dtype=bool)
+    change[1:-1] = (np.diff(walls, axis=0) != 0).any(axis=1)
+    before = np.where(change[:-1], walls[:, 0], np.roll(cuts, 1))
+    last = np.column_stack([cuts, walls[:, 1]])[change[1:]]
+    return np.concatenate([np.column_stack([before, cuts]), last])
 
 
 def _local_lines(solids: Sequence[BaseGeometry], origin: Floats) -> list[Any]:
-    """Return every outline once, near the origin; what the rounding shrinks to nothing is gone."""
+    """Return every outline near the origin; what the rounding shrinks to nothing is gone."""
     if not solids:
         return []
     parts = shapely.get_parts(np.asarray(solids, dtype=object))
     areas = shapely.get_type_id(parts) == shapely.GeometryType.POLYGON
     parts[areas] = shapely.boundary(parts[areas])
-    coordinates = np.round(shapely.get_coordinates(parts) - origin, 6)
-    moved = shapely.set_coordinates(parts, coordinates)
+    moved = shapely.set_coordinates(parts, np.round(shapely.get_coordinates(parts) - origin, 6))
     return list(moved[shapely.length(moved) > 0])
 
 
-def _segments(union: BaseGeometry) -> tuple[Floats, Ints]:
-    """Return the different points of a noded union and its segments as rows of two indices."""
-    coordinates, line = shapely.get_coordinates(shapely.get_parts(union), return_index=True)
-    flat = coordinates[:, 0] + 1j * coordinates[:, 1]
-    unique, index = np.unique(flat, return_inverse=True)
-    index = index.astype(np.int64).ravel()
-    going_on = line[1:] == line[:-1]
-    ends = np.column_stack([index[:-1][going_on], index[1:][going_on]])
-    ends.sort(axis=1)
-    ends = ends[ends[:, 0] != ends[:, 1]]
-    number = len(unique)
-    keys = np.unique(ends[:, 0] * number + ends[:, 1])
-    points = np.column_stack([unique.real, unique.imag])
-    return points, np.column_stack([keys // number, keys % number])
-
-
-def _middles(points: Floats, segments: Ints) -> Floats:
-    middles: Floats = points[segments].mean(axis=1)
-    return middles
-
-
-def _inside(points: Floats, segments: Ints, rim: shapely.LinearRing) -> npt.NDArray[np.bool_]:
-    """Tell which segments lie inside the frame or on it; a little beyond does no harm."""
+def _inside(places: Floats, rim: shapely.LinearRing) -> Flags:
+    """Tell which places lie inside the frame or on it; a little beyond does no harm."""
     around = shapely.buffer(shapely.Polygon(rim), 0.5)
     shapely.prepare(around)
-    middles = _middles(points, segments)
-    inside: npt.NDArray[np.bool_] = shapely.contains_xy(around, middles[:, 0], middles[:, 1])
+    inside: Flags = shapely.contains_xy(around, places[:, 0], places[:, 1])
     return inside
-
-
-def _on_bridges(
-    points: Floats, segments: Ints, chords: Sequence[BaseGeometry], walls: Sequence[BaseGeometry]
-) -> npt.NDArray[np.bool_]:
-    """Tell which segments are parts of a bridge and of no wall."""
-    found = np.zeros(len(segments), dtype=bool)
-    if not chords:
-        return found
-    middles = np.asarray(shapely.points(_middles(points, segments)), dtype=object)
-    rows, _ = shapely.STRtree(chords).query(middles, predicate="dwithin", distance=GRID)
-    rows = np.unique(rows)
-    on_walls, _ = shapely.STRtree(walls).query(middles[rows], predicate="dwithin", distance=GRID)
-    found[np.delete(rows, np.unique(on_walls))] = True
-    return found

@@ -39,13 +39,13 @@ class _Search:
         )
 
 
-def feet(mesh: Mesh, triangles: Ints, reach: float) -> tuple[Ints, Floats]:
-    """Return the feet of corners of `triangles` on walls in sight, nearer than `reach` mm.
+def feet(mesh: Mesh, reach: float) -> tuple[Ints, Floats]:
+    """Return the feet of corners on walls in sight, nearer than `reach` mm.
 
     Returns:
         The half-edges (n) on which the feet lie, and the feet (n, 2).
     """
-    search = _first(mesh, triangles, reach)
+    search = _first(mesh, reach)
     edges, places = [np.empty(0, dtype=np.int64)], [np.empty((0, 2))]
     while len(search.eye):
         at_wall = mesh.wall[search.edge]
@@ -56,15 +56,15 @@ def feet(mesh: Mesh, triangles: Ints, reach: float) -> tuple[Ints, Floats]:
     return np.concatenate(edges), np.concatenate(places)
 
 
-def _first(mesh: Mesh, triangles: Ints, reach: float) -> _Search:
+def _first(mesh: Mesh, reach: float) -> _Search:
     """Let each corner look through the opposite edge, as far as its triangle's circle goes."""
-    eye = mesh.triangles[triangles].ravel()
-    edge = (3 * triangles[:, None] + np.array([1, 2, 0])).ravel()
+    eye = mesh.starts
+    edge = (3 * np.arange(len(mesh.triangles))[:, None] + np.array([1, 2, 0])).ravel()
     right = mesh.points[mesh.starts[edge]] - mesh.points[eye]
     left = mesh.points[mesh.ends[edge]] - mesh.points[eye]
     # Nothing may lie in the circle over a passage, so its far end lies in the triangle's circle.
     with np.errstate(divide="ignore"):
-        across = mesh.length[edge] * _norm(right) * _norm(left) / np.abs(_cross(right, left))
+        across = _norm(left - right) * _norm(right) * _norm(left) / np.abs(_cross(right, left))
     search = _Search(eye, edge, right, left, np.minimum(across, reach))
     return search[_in_reach(mesh, search)]
 
@@ -106,7 +106,7 @@ def _feet_on(mesh: Mesh, search: _Search) -> tuple[Ints, Floats]:
     along = mesh.points[mesh.ends[search.edge]] - mesh.points[search.eye] - start
     part = _share(start, along)
     foot = start + part[:, None] * along
-    margin = END / mesh.length[search.edge]
+    margin = END / _norm(along)
     within = (part > margin) & (part < 1 - margin) & (_norm(foot) < search.bound)
     within &= (_cross(search.right, foot) >= 0) & (_cross(foot, search.left) >= 0)
     return search.edge[within], (foot + mesh.points[search.eye])[within]

@@ -16,32 +16,37 @@ Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
 Flags = npt.NDArray[np.bool_]
 
+FAR = 4  # points beyond the linework that a triangulation adds at the end of its points
+
 
 @dataclass(frozen=True, slots=True)
 class Mesh:
-    """Triangles over `points` (n, 2).
+    """Triangles over `points` (n, 2), mm; `triangles` is (t, 3) and anticlockwise.
 
-    `triangles` is (t, 3) and anticlockwise. For each of the 3 t half-edges, `twin` is the one on
-    the other side (-1 at the rim), `wall` and `bridge` tell what it is, `length` is mm.
+    The other arrays tell of the 3 t half-edges: `starts` and `ends` are its points, `twin` the
+    half-edge on its other side (-1 if none), `wall` whether it is part of an obstacle's outline.
     """
 
     points: Floats
     triangles: Ints
+    starts: Ints
+    ends: Ints
     twin: Ints
     wall: Flags
-    bridge: Flags
-    length: Floats
 
     @property
-    def starts(self) -> Ints:
-        """The point that each half-edge starts from."""
-        return self.triangles.ravel()
+    def walls(self) -> Ints:
+        """The walls, one half-edge each: the one with the smaller start."""
+        found: Ints = np.flatnonzero(self.wall & (self.starts < self.ends))
+        return found
 
     @property
-    def ends(self) -> Ints:
-        """The point that each half-edge leads to."""
-        ends: Ints = np.roll(self.triangles, -1, axis=1).ravel()
-        return ends
+    def linework(self) -> Linework:
+        """The points and walls of which this is the triangulation."""
+        walls = self.walls
+        return Linework(
+            self.points[:-FAR], np.column_stack([self.starts[walls], self.ends[walls]])
+        )
 
     def triangle_at(self, place: Floats) -> int:
         """Return the triangle that holds `place`."""
@@ -56,30 +61,59 @@ def triangulate(lines: Linework) -> Mesh:
     """Return the constrained Delaunay triangulation of `lines`.
 
     Raises:
-        CrossingError: segments cross where there is no point.
+        CrossingError: walls cross where there is no point.
     """
     points = np.vstack([lines.points, _far_corners(lines.points)])
-    triangles = _delaunay(points)
-    walls, bridges = _keys(lines.walls, len(points)), _keys(lines.bridges, len(points))
-    wanted = np.concatenate([lines.walls, lines.bridges])
-    keys = np.concatenate([walls, bridges])
-    missing = wanted[~np.isin(keys, _sides(triangles, len(points)))]
-    if len(missing):
-        cavities = Cavities(points, triangles)
-        present = wanted[np.isin(keys, _sides(triangles, len(points)))]
-        cavities.kept.update(map(tuple, present.tolist()))
-        for edge in map(tuple, missing.tolist()):
-            became = _keys(np.array(cavities.insert([edge])), len(points))
-            if edge[0] * len(points) + edge[1] in walls:
-                walls = np.concatenate([walls, became])
-            else:
-                bridges = np.concatenate([bridges, became])
-        triangles = cavities.triangles()
-    return _mesh(points, triangles, walls, bridges)
+    mesh = meshed(points, _delaunay(points), lines.walls)
+    found = mesh.linework.walls
+    if len(found) == len(lines.walls):
+        return mesh
+    number = len(points)
+    missing = ~_among(_keys(lines.walls, number), np.sort(_keys(found, number)))
+    cavities = Cavities(points, mesh.triangles, found)
+    became = cavities.insert(lines.walls[missing])
+    return meshed(points, cavities.triangles(), np.concatenate([found, became]))
+
+
+def meshed(points: Floats, triangles: Ints, walls: Ints) -> Mesh:
+    """Return the mesh of `triangles` of which those edges are walls that are among `walls` (w, 2)."""
+    starts, ends = triangles.ravel(), np.roll(triangles, -1, axis=1).ravel()
+    sides = edge_keys(starts, ends, len(points))
+    order = np.argsort(sides, kind="stable")
+    in_order = sides[order]
+    twin = np.full(len(sides), -1, dtype=np.int64)
+    same = np.flatnonzero(in_order[1:] == in_order[:-1])
+    twin[order[same]] = order[same + 1]
+    twin[order[same + 1]] = order[same]
+    wanted = _keys(walls, len(points))
+    at = np.minimum(np.searchsorted(in_order, wanted), len(in_order) - 1)
+    one = order[at[in_order[at] == wanted]]
+    wall = np.zeros(len(sides), dtype=bool)
+    wall[one] = True
+    wall[twin[one][twin[one] >= 0]] = True
+    return Mesh(points, triangles, starts, ends, twin, wall)
+
+
+def _among(keys: Ints, ordered: Ints) -> Flags:
+    """Tell which of `keys` stand in `ordered`."""
+    if not len(ordered):
+        return np.zeros(len(keys), dtype=bool)
+    found: Flags = ordered[np.minimum(np.searchsorted(ordered, keys), len(ordered) - 1)] == keys
+    return found
+
+
+def _keys(edges: Ints, number: int) -> Ints:
+    return edge_keys(edges[:, 0], edges[:, 1], number)
+
+
+def edge_keys(starts: Ints, ends: Ints, number: int) -> Ints:
+    """Return one key for each edge, whichever way it runs, among `number` points."""
+    keys: Ints = np.minimum(starts, ends) * number + np.maximum(starts, ends)
+    return keys
 
 
 def _far_corners(points: Floats) -> Floats:
-    """Return four points so far out that no point of the linework lies on the rim."""
+    """Return points so far out that no point of the linework lies on the rim."""
     low, high = points.min(axis=0), points.max(axis=0)
     middle, reach = (low + high) / 2, 3 * float((high - low).max())
     far: Floats = middle + reach * np.array([(-1.0, -1.1), (1.2, -1.0), (1.0, 1.3), (-1.1, 1.0)])
@@ -97,34 +131,3 @@ def _delaunay(points: Floats) -> Ints:
     turn = ((corner[:, 1] - corner[:, 0]).conjugate() * (corner[:, 2] - corner[:, 0])).imag
     # All are wound alike, which also tells the winding of those too flat to tell it themselves.
     return triangles[:, ::-1].copy() if turn.sum() < 0 else triangles
-
-
-def _keys(edges: Ints, number: int) -> Ints:
-    """Return one number for each undirected edge."""
-    low, high = edges.min(axis=1, initial=number), edges.max(axis=1, initial=-1)
-    keys: Ints = low * number + high
-    return keys
-
-
-def _sides(triangles: Ints, number: int) -> Ints:
-    sides = np.column_stack([triangles.ravel(), np.roll(triangles, -1, axis=1).ravel()])
-    return _keys(sides, number)
-
-
-def _mesh(points: Floats, triangles: Ints, walls: Ints, bridges: Ints) -> Mesh:
-    sides = _sides(triangles, len(points))
-    starts, ends = triangles.ravel(), np.roll(triangles, -1, axis=1).ravel()
-    length = np.hypot(*(points[ends] - points[starts]).T)
-    wall = np.isin(sides, walls)
-    bridge = np.isin(sides, bridges) & ~wall
-    return Mesh(points, triangles, _twins(sides), wall, bridge, length)
-
-
-def _twins(sides: Ints) -> Ints:
-    """Pair the half-edges that run along the same side."""
-    order = np.argsort(sides, kind="stable")
-    same = np.flatnonzero(sides[order][1:] == sides[order][:-1])
-    twin = np.full(len(sides), -1, dtype=np.int64)
-    twin[order[same]] = order[same + 1]
-    twin[order[same + 1]] = order[same]
-    return twin

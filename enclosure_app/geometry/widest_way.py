@@ -1,22 +1,27 @@
 """The widest way between two sides that crosses no obstacle.
 
 A way runs from triangle to triangle. The narrowest passages between obstacles are edges of the
-triangulation, so its width is that of the shortest edge that it crosses, and the widest way is
-found by opening edges from the longest down until the sides are joined.
+triangulation, so its width is that of the narrowest edge that it crosses, and the widest way is
+found by opening edges from the widest down until the sides are joined.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import inf
 
 import numpy as np
 import numpy.typing as npt
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from enclosure_app.geometry.bridges import tied
 from enclosure_app.geometry.cavities import CrossingError
-from enclosure_app.geometry.floods import gates, regions, shortest, widest_joint
-from enclosure_app.geometry.linework import GRID, Linework, noded
+from enclosure_app.geometry.climbing import Climb, Hills
+from enclosure_app.geometry.floods import Side, widest_joint
+from enclosure_app.geometry.gates import Gates, gates
+from enclosure_app.geometry.linework import GRID, noded, split
 from enclosure_app.geometry.passages import feet
+from enclosure_app.geometry.routes import Stop, route
 from enclosure_app.geometry.triangles import Mesh, triangulate
 
 Point = tuple[float, float]
@@ -24,6 +29,7 @@ Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
 
 COARSE = 1e-4  # mm; the grid that untangles linework which crosses itself between its points
+LEVEL = 1e-4  # of the room round a mark: a passage that much wider is taken to be as wide
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,12 +37,16 @@ class Way:
     """The widest way from an outside mark to an inside mark.
 
     `width` is mm, 0 where there is no way and so no `path`; `narrowest` holds the two ends of its
-    narrowest passage.
+    narrowest passage, None if nothing on the way is narrower than the room round its ends.
     """
 
     width: float
     path: tuple[Point, ...] = ()
     narrowest: tuple[Point, Point] | None = None
+
+
+Ends = tuple[list[Climb], list[Climb]]
+Stops = tuple[list[Stop], list[Climb]]
 
 
 class MarkError(ValueError):
@@ -48,18 +58,46 @@ class MarkError(ValueError):
 
 
 @dataclass(frozen=True, slots=True)
-class _Task:
-    """A mesh and the triangles that the marks lie in, with the marks in local coordinates."""
+class _Search:
+    """Gates, climbs from the marks of each side, and the triangles that these end in."""
 
-    mesh: Mesh
-    outside: Floats
-    inside: Floats
-    starts: Ints
-    goals: Ints
+    gates: Gates
+    climbs: Ends
+    sides: tuple[Side, Side]
 
-    def bottleneck(self, touch: float) -> float:
-        """Return the width of the widest way."""
-        return widest_joint(self.mesh, self.starts, self.goals, touch)
+    @classmethod
+    def of(cls, passable: Gates, climbs: Ends) -> "_Search":
+        """Find the triangles in which the climbs end."""
+        outside, inside = (_side(passable.mesh, side) for side in climbs)
+        return cls(passable, climbs, (outside, inside))
+
+    def width(self, touch: float) -> float:
+        """Return the width of the widest way, 0 if it is closed."""
+        return widest_joint(self.gates, *self.sides, wider_than=touch)
+
+    def way(self, width: float) -> Way:
+        """Return the way of a known width, drawn."""
+        (starts, begins), (goals, finishes) = (
+            self._stops(side, climbs, width)
+            for side, climbs in zip(self.sides, self.climbs, strict=True)
+        )
+        found = route(self.gates, starts, goals, width)
+        begin, finish = begins[found.start], finishes[found.goal]
+        places = [(place.real, place.imag) for place in found.places]
+        path = tuple(map(_point, [*begin.trail, *places, *finish.trail[::-1]]))
+        room = 2 * min(begin.room, finish.room)
+        widths = self.gates.width[found.crossed]
+        if not found.crossed or widths.min() > room * (1 + LEVEL):
+            return Way(room, path)
+        a, b = self.gates.chord[found.crossed[int(np.argmin(widths))]]
+        ends = _point(self.gates.mesh.points[a]), _point(self.gates.mesh.points[b])
+        return Way(float(widths.min()), path, ends)
+
+    def _stops(self, side: Side, climbs: list[Climb], width: float) -> Stops:
+        """Return where the way may begin or end: marks that have room for it."""
+        roomy = np.flatnonzero(side.width >= width).tolist()
+        stops = [Stop(int(side.triangles[k]), complex(*climbs[k].trail[-1])) for k in roomy]
+        return stops, [climbs[k] for k in roomy]
 
 
 def widest_way(
@@ -70,6 +108,8 @@ def widest_way(
     touch: float,
 ) -> Way:
     """Return the way from an outside to an inside mark whose narrowest passage is widest.
+
+    A mark close to a wall or in a corner stands for the roomiest place uphill of it.
 
     Args:
         frame: a simple ring (mm) without a repeated first point; all beyond it is an obstacle.
@@ -85,97 +125,89 @@ def widest_way(
     """
     if not (marks[0] and marks[1]):
         raise ValueError("A way needs a mark on each side.")
-    _check_open(frame, solids, [*marks[0], *marks[1]])
+    rooms = [[_room(frame, solids, place) for place in side] for side in marks]
     origin = np.asarray(frame[0], dtype=float)
-    local = [np.asarray(side, dtype=float) - origin for side in marks]
-    mesh = _mesh_of(frame, solids, bridges)
-    task = _task(mesh, local[0], local[1])
-    width = task.bottleneck(touch)
-    if width > 0:
-        label = regions(mesh, gates(mesh, touch))
-        reached = np.flatnonzero(np.isin(label, label[task.starts]))
-        edges, places = feet(mesh, reached, width)
-        if len(edges):
-            task = _task(triangulate(_with_feet(mesh, edges, places)), local[0], local[1])
-            width = task.bottleneck(touch)
-    return _way(task, width, origin) if width > 0 else Way(0.0)
+    places = [np.asarray(side, dtype=float) - origin for side in marks]
+    chords = np.asarray(bridges, dtype=float).reshape(-1, 2, 2) - origin
+    mesh, ties = _mesh_of(frame, solids, chords)
+    outside, inside = ([Climb(place[None], inf) for place in side] for side in places)
+    way = _widest(mesh, ties, (outside, inside), touch)
+    if 2 * min(rooms[0] + rooms[1]) <= max(way.width, touch):
+        hills = Hills(mesh.linework)
+        outside, inside = ([hills.climb(place) for place in side] for side in places)
+        way = _widest(mesh, ties, (outside, inside), touch)
+    return _moved(way, origin)
 
 
-def _check_open(
-    frame: Sequence[Point], solids: Sequence[BaseGeometry], marks: Sequence[Point]
-) -> None:
-    ground, obstacles = shapely.Polygon(frame), np.asarray(solids, dtype=object)
-    for place in marks:
-        mark = shapely.Point(place)
-        if not shapely.contains_properly(ground, mark):
-            raise MarkError(place)
-        if shapely.dwithin(obstacles, mark, GRID).any():
-            raise MarkError(place)
+def _room(frame: Sequence[Point], solids: Sequence[BaseGeometry], place: Point) -> float:
+    """Return the distance from a mark to the nearest obstacle.
+
+    Raises:
+        MarkError: it lies on an obstacle or beyond the frame.
+    """
+    ground, mark = shapely.Polygon(frame), shapely.Point(place)
+    away = shapely.distance(np.asarray([*solids, ground.exterior], dtype=object), mark)
+    room = float(away.min())
+    if room <= GRID or not shapely.contains(ground, mark):
+        raise MarkError(place)
+    return room
 
 
 def _mesh_of(
-    frame: Sequence[Point],
-    solids: Sequence[BaseGeometry],
-    bridges: Sequence[tuple[Point, Point]],
-) -> Mesh:
-    try:
-        return triangulate(noded(frame, solids, bridges))
-    except CrossingError:
-        return triangulate(noded(frame, solids, bridges, COARSE))
+    frame: Sequence[Point], solids: Sequence[BaseGeometry], bridges: Floats
+) -> tuple[Mesh, Ints]:
+    """Return the mesh, and the bridges as rows of two of its points."""
+    for grid in (0.0, COARSE):
+        lines, ties = tied(noded(frame, solids, grid), bridges)
+        try:
+            return triangulate(lines), ties
+        except CrossingError:
+            if grid:
+                raise
+    raise AssertionError
 
 
-def _task(mesh: Mesh, outside: Floats, inside: Floats) -> _Task:
-    starts, goals = (
-        np.array([mesh.triangle_at(mark) for mark in side]) for side in (outside, inside)
-    )
-    return _Task(mesh, outside, inside, starts, goals)
+def _widest(mesh: Mesh, ties: Ints, ends: Ends, touch: float) -> Way:
+    """Return the widest way between the `ends` of climbs, all in local coordinates.
+
+    The first width found is too great where a corner faces the middle of a wall. Only there are
+    feet closer than it, and with these in the mesh the second is exact.
+    """
+    search = _Search.of(gates(mesh, ties), ends)
+    width = search.width(touch)
+    if width > 0:
+        edges, places = feet(mesh, width)
+        if len(edges):
+            search = _Search.of(gates(_with_feet(mesh, edges, places), ties), ends)
+            width = search.width(touch)
+    return search.way(width) if width > 0 else Way(0.0)
 
 
-def _with_feet(mesh: Mesh, edges: Ints, places: Floats) -> Linework:
-    """Return the linework of `mesh` with its walls split at the feet on them."""
-    low = np.minimum(mesh.starts[edges], mesh.ends[edges])
-    high = np.maximum(mesh.starts[edges], mesh.ends[edges])
-    away = np.hypot(*(places - mesh.points[low]).T)
-    order = np.lexsort([away, high, low])
-    low, high, away, places = low[order], high[order], away[order], places[order]
-    fresh = np.ones(len(low), dtype=bool)
-    fresh[1:] = (low[1:] != low[:-1]) | (high[1:] != high[:-1]) | (np.diff(away) > GRID)
-    low, high, places = low[fresh], high[fresh], places[fresh]
-    number = len(mesh.points) - 4  # the last four are the triangulation's own
-    foot = number + np.arange(len(low))
-    new_edge = np.ones(len(low) + 1, dtype=bool)
-    new_edge[1:-1] = (low[1:] != low[:-1]) | (high[1:] != high[:-1])
-    before = np.where(new_edge[:-1], low, foot - 1)
-    after = np.column_stack([foot, high])[new_edge[1:]]
-    whole = mesh.wall & (mesh.starts < mesh.ends)
-    split = np.isin(mesh.starts * number + mesh.ends, low * number + high)
-    unsplit = np.flatnonzero(whole & ~split)
-    walls = [np.column_stack([mesh.starts[unsplit], mesh.ends[unsplit]])]
-    walls += [np.column_stack([before, foot]), after]
-    across = np.flatnonzero(mesh.bridge & (mesh.starts < mesh.ends))
-    bridges = np.column_stack([mesh.starts[across], mesh.ends[across]])
-    points = np.concatenate([mesh.points[:number], places])
-    return Linework(points, np.concatenate(walls), bridges)
+def _side(mesh: Mesh, climbs: list[Climb]) -> Side:
+    triangles = [mesh.triangle_at(climb.trail[-1]) for climb in climbs]
+    width = [2 * climb.room * (1 + LEVEL) for climb in climbs]
+    return Side(np.array(triangles), np.array(width))
 
 
-def _way(task: _Task, width: float, origin: Floats) -> Way:
-    mesh = task.mesh
-    crossed = shortest(mesh, task.starts, task.goals, width)
-    ends = mesh.points[np.column_stack([mesh.starts[crossed], mesh.ends[crossed]])]
-    start = task.outside[np.flatnonzero(task.starts == _first(task.starts, crossed))[0]]
-    last = int(mesh.twin[crossed[-1]]) // 3 if crossed else int(task.starts[0])
-    goal = task.inside[np.flatnonzero(task.goals == last)[0]]
-    path = np.vstack([start, ends.mean(axis=1), goal]) + origin
-    narrowest = None
-    if crossed:
-        chord = ends[np.argmin(mesh.length[crossed])] + origin
-        narrowest = (_point(chord[0]), _point(chord[1]))
-    return Way(width, tuple(_point(place) for place in path), narrowest)
+def _with_feet(mesh: Mesh, edges: Ints, places: Floats) -> Mesh:
+    """Return the mesh with points at `places` on its walls `edges`."""
+    walls = mesh.walls
+    keys = mesh.starts[walls] * len(mesh.points) + mesh.ends[walls]
+    low, high = np.sort(np.column_stack([mesh.starts[edges], mesh.ends[edges]]), axis=1).T
+    order = np.argsort(keys)
+    rows = order[np.searchsorted(keys, low * len(mesh.points) + high, sorter=order)]
+    return triangulate(split(mesh.linework, rows, places)[0])
 
 
-def _first(starts: Ints, crossed: list[int]) -> int:
-    return crossed[0] // 3 if crossed else int(starts[0])
+def _moved(way: Way, origin: Floats) -> Way:
+    """Return a way in the frame's own coordinates."""
+    dx, dy = float(origin[0]), float(origin[1])
+    path = tuple((x + dx, y + dy) for x, y in way.path)
+    if way.narrowest is None:
+        return Way(way.width, path)
+    (ax, ay), (bx, by) = way.narrowest
+    return Way(way.width, path, ((ax + dx, ay + dy), (bx + dx, by + dy)))
 
 
-def _point(place: Floats) -> Point:
+def _point(place: Floats | Point) -> Point:
     return float(place[0]), float(place[1])

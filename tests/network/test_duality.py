@@ -4,26 +4,58 @@ import numpy as np
 import pytest
 import shapely
 from hypothesis import assume, given
+from hypothesis import strategies as st
 from random_layers import HEIGHT, WIDTH, RandomLayer, clearance, layers, profile
+from shapely.geometry.base import BaseGeometry
 
+from enclosure_app.model.place import Point
 from enclosure_app.network.opening import Opening, find_opening
 
 TOUCH = 2.0
 PIXEL = 5.0
+Bridges = list[tuple[Point, Point]]
 
 
-def opening_of(layer: RandomLayer) -> Opening:
-    return find_opening(layer.frame, layer.shapes, [], [layer.outside], [layer.inside], TOUCH)
+def opening_of(layer: RandomLayer, bridges: Bridges | None = None) -> Opening:
+    marks = [layer.outside], [layer.inside]
+    return find_opening(layer.frame, layer.shapes, bridges or [], *marks, TOUCH)
+
+
+def same_face(layer: RandomLayer, barrier: BaseGeometry) -> bool:
+    """Tell whether both marks lie in one face of what `barrier` leaves of the frame."""
+    free = shapely.difference(shapely.Polygon(layer.frame), barrier)
+    marks = shapely.points([layer.outside, layer.inside])
+    return any(shapely.contains(part, marks).all() for part in shapely.get_parts(free))
 
 
 def disc_passes(layer: RandomLayer, diameter: float) -> bool:
     """Grow everything by the disc's radius and look whether the marks lie in one region."""
     obstacles = shapely.union_all([*layer.solids, shapely.LinearRing(layer.frame)])
-    ground = shapely.Polygon(layer.frame)
-    free = shapely.difference(ground, shapely.buffer(obstacles, diameter / 2, quad_segs=64))
-    parts = shapely.get_parts(free)
-    marks = shapely.points([layer.outside, layer.inside])
-    return any(shapely.contains(part, marks).all() for part in parts)
+    return same_face(layer, shapely.buffer(obstacles, diameter / 2, quad_segs=64))
+
+
+def jumps_leave_a_way(layer: RandomLayer, bridges: Bridges, reach: float) -> bool:
+    """Draw every jump up to `reach` from a corner to any wall, and look whether a way is left."""
+    rims = [shapely.boundary(s) if s.area else s for s in layer.solids]
+    wall = shapely.union_all([*rims, shapely.LinearRing(layer.frame)])
+    runs = [shapely.get_coordinates(line) for line in shapely.get_parts(wall)]
+    walls = shapely.linestrings(np.concatenate([np.stack([r[:-1], r[1:]], axis=1) for r in runs]))
+    corners = shapely.points(np.unique(np.concatenate(runs), axis=0))
+    jumps = shapely.shortest_line(np.repeat(corners, len(walls)), np.tile(walls, len(corners)))
+    lengths = shapely.length(jumps)
+    drawn = [*jumps[(lengths > 0) & (lengths <= reach)], *map(shapely.LineString, bridges), wall]
+    return same_face(layer, shapely.buffer(shapely.union_all(drawn), 1e-5, quad_segs=1))
+
+
+def chords(layer: RandomLayer, pairs: list[tuple[int, int]]) -> Bridges:
+    """Return the shortest chords between pairs of pieces that lie apart."""
+    solids, found = layer.solids, []
+    for i, j in pairs:
+        a, b = solids[i % len(solids)], solids[j % len(solids)]
+        start, end = (tuple(p) for p in shapely.get_coordinates(shapely.shortest_line(a, b)))
+        if start != end:
+            found.append((start, end))
+    return found
 
 
 def widest_disc_on_raster(layer: RandomLayer, pixel: float) -> float:
@@ -67,6 +99,24 @@ def test_a_disc_a_little_narrower_than_the_opening_passes_and_a_wider_one_does_n
         assert not disc_passes(layer, width * 1.001)
     else:
         assert not disc_passes(layer, TOUCH * 1.001)
+
+
+@profile(100)
+@given(layers(), st.lists(st.tuples(st.integers(0, 20), st.integers(0, 20)), max_size=6))
+def test_jumps_shorter_than_the_opening_leave_a_way_past_bridges_and_longer_ones_do_not(
+    layer: RandomLayer, pairs: list[tuple[int, int]]
+) -> None:
+    bridges = chords(layer, pairs)
+    width = opening_of(layer, bridges).width
+    assume(2 * layer.room > max(width, TOUCH) * 1.01)
+    for bridge in bridges:
+        for mark in (layer.outside, layer.inside):
+            assume(shapely.distance(shapely.LineString(bridge), shapely.Point(mark)) > 0.1)
+    if width:
+        assert jumps_leave_a_way(layer, bridges, width * 0.9999)
+        assert not jumps_leave_a_way(layer, bridges, width * 1.0001)
+    else:
+        assert not jumps_leave_a_way(layer, bridges, TOUCH * 1.0001)
 
 
 @profile(30)
