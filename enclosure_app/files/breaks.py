@@ -5,7 +5,7 @@ layer map calls a break; its *chord* joins its ends; the *strip* lies between tw
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import dist, hypot, radians, sin
 
 import numpy as np
@@ -13,13 +13,14 @@ from numpy.typing import NDArray
 
 from enclosure_app.geometry.clipping import sampled, without_strip
 from enclosure_app.model.drawing import Note, NoteLevel
-from enclosure_app.model.place import Point, Points
-from enclosure_app.model.section import Break
+from enclosure_app.model.place import Line, Point, Points
+from enclosure_app.model.section import Break, Piece
 
 ALONG = 0.02  # of the chord: so far off it the ends of a break line may run
 KINK = (0.01, 0.4)  # of the chord: so far off it the zigzag reaches
 PARALLEL = sin(radians(10))
 BESIDE = 0.7  # so much of the shorter chord lies across from the longer one
+SLOP = 2.0  # mm: so close to a break line a run ends on it
 STEP = 20.0  # mm between the places at which runs are looked at
 
 Segments = NDArray[np.float64]
@@ -92,6 +93,12 @@ def find_breaks(
     return tuple(breaks), tuple(line for i, line in enumerate(lines) if i not in paired)
 
 
+def ended_on(pieces: Sequence[Piece], lines: Sequence[Points]) -> tuple[Piece, ...]:
+    """Return the pieces with the ends that lie on the zigzag of a break line moved to its chord."""
+    chords = [_chord(line) for line in lines]
+    return tuple(_ended(piece, chords) for piece in pieces) if chords else tuple(pieces)
+
+
 def cut_off(ring: Points, line: Points, runs: Sequence[Points]) -> tuple[Points, tuple[Note, ...]]:
     """Return the frame without what lies beyond a single break line.
 
@@ -102,7 +109,7 @@ def cut_off(ring: Points, line: Points, runs: Sequence[Points]) -> tuple[Points,
     here = sampled(runs, STEP)
     along, left = chord.place(here[:, 0], here[:, 1])
     across = (along > 0) & (along < chord.length)
-    clear = chord.reach + 2.0
+    clear = chord.reach + SLOP
     drawn = [bool((across & (left > clear)).any()), bool((across & (left < -clear)).any())]
     if all(drawn):
         x, y = chord.middle
@@ -111,6 +118,33 @@ def cut_off(ring: Points, line: Points, runs: Sequence[Points]) -> tuple[Points,
     if not any(drawn):
         return ring, ()
     return without_strip(ring, _strip(chord, ring, to_left=not drawn[0])), ()
+
+
+def _ended(piece: Piece, chords: Sequence[_Chord]) -> Piece:
+    shape = piece.shape
+    if not isinstance(shape, Line) or shape.closed:
+        return piece
+    first, second, *_ = shape.points
+    *_, last_but_one, last = shape.points
+    start, end = _moved(first, second, chords), _moved(last, last_but_one, chords)
+    if (start, end) == (first, last):
+        return piece
+    return replace(piece, shape=replace(shape, points=(start, *shape.points[1:-1], end)))
+
+
+def _moved(end: Point, before: Point, chords: Sequence[_Chord]) -> Point:
+    """Return the end of a run, moved along the run to the chord that it stops close to."""
+    run = np.array([end, before])
+    for chord in chords:
+        (at, _), (left, left_before) = chord.place(run[:, 0], run[:, 1])
+        off = chord.reach + SLOP
+        if 0 < at < chord.length and abs(left) <= off < abs(left_before):
+            share = float(left / (left - left_before))
+            return (
+                end[0] + share * (before[0] - end[0]),
+                end[1] + share * (before[1] - end[1]),
+            )
+    return end
 
 
 def _chord(points: Points) -> _Chord:

@@ -2,7 +2,7 @@
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -45,14 +45,15 @@ def pieces_from(
     Loose segments of one product, layer and width are joined where their ends lie within `reach`
     (mm). A piece is named after the first of its handles.
     """
-    regions, made = _rings(drawn), []
-    for each in _joined(drawn, products, reach):
+    regions, made = _rings(drawn), list[_Made]()
+    symbols = frozenset(_symbols(drawn, regions, products))
+    lines = [each for each in drawn if each.path.tag.handle not in symbols]
+    for each in _joined(lines, products, reach):
         if isinstance(each, Region):
             regions.append(each)
         else:
             made.append(each)
     made.extend(_of_region(each, products[each.product]) for each in without_twins(regions))
-    made, symbols = _without_symbols(made)
     made.sort(key=lambda each: handle_order(each.piece.name))
     return tuple(each.piece for each in made), (*_notes(made, products), *_left_out(symbols))
 
@@ -120,20 +121,31 @@ def _made(shape: Shape, product: str, handles: tuple[str, ...], layer: str, gues
     return _Made(Piece(name, product, shape, handles, layer), guess)
 
 
-def _without_symbols(made: Sequence[_Made]) -> tuple[list[_Made], list[_Made]]:
-    pieces = [each.piece for each in made]
-    names = symbols_among([each.piece for each in made if each.guess == _OPEN], pieces)
-    return (
-        [each for each in made if each.piece.name not in names],
-        [each for each in made if each.piece.name in names],
-    )
+def _symbols(
+    drawn: Sequence[Drawn], regions: Sequence[Region], products: Mapping[str, Product]
+) -> list[str]:
+    """Return the handles of the lines that only say what an area of their product is."""
+    runs: dict[str, list[RawPath]] = defaultdict(list)
+    for each in drawn:
+        path = each.path
+        loose = not (path.closed or path.filled) and path.width == 0 and len(path.points) > 1
+        if loose and products[each.product].drawn == "area":
+            runs[each.product].append(path)
+    return [
+        paths[i].tag.handle
+        for key, paths in runs.items()
+        for i in symbols_among(
+            [path.points for path in paths],
+            [region.points for region in regions if region.product == key],
+        )
+    ]
 
 
-def _left_out(symbols: Sequence[_Made]) -> list[Note]:
+def _left_out(symbols: Collection[str]) -> list[Note]:
     if not symbols:
         return []
-    names = listed([each.piece.name for each in symbols], NAMED)
-    text = f"Lines inside areas of their own product are taken for drafting symbols: {names}."
+    names = listed(symbols, NAMED)
+    text = f"Lines across areas of their own product are taken for drafting symbols: {names}."
     return [Note(NoteLevel.IGNORED, text)]
 
 

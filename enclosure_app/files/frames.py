@@ -39,16 +39,13 @@ def drawn_frames(paths: Sequence[RawPath]) -> tuple[tuple[Frame, ...], tuple[Not
     """
     regions, loose = _closed(paths)
     single = sorted(without_twins(regions), key=lambda each: _first(each.handles))
-    border = [each for each in single if _holds_another(each, single)]
+    around = [each for each in single if _holds_another(each, single)]
+    border = [_first_name(each.handles) for each in around]
     notes = [
-        *_left_out(
-            "border of the sheet, since it holds other frames",
-            "borders of the sheet, since they hold other frames",
-            [_first_name(each.handles) for each in border],
-        ),
-        *_left_out("line that does not close", "lines that do not close", loose),
+        *_left_out(border, "hold other frames: taken for the border of the sheet"),
+        *_left_out(loose, "do not close: left out"),
     ]
-    frames = tuple(Frame(canonical_ring(each.points)) for each in single if each not in border)
+    frames = tuple(Frame(canonical_ring(each.points)) for each in single if each not in around)
     return frames, tuple(notes)
 
 
@@ -85,9 +82,7 @@ def _holds_another(outer: Region, regions: Sequence[Region]) -> bool:
     )
 
 
-def _left_out(one: str, many: str, names: Sequence[str]) -> list[Note]:
+def _left_out(names: Sequence[str], why: str) -> list[Note]:
     if not names:
         return []
-    what = f"{one} is" if len(names) == 1 else f"{many} are"
-    text = f"On the layers for frames, the {what} left out ({listed(names, 6)})."
-    return [Note(NoteLevel.IGNORED, text)]
+    return [Note(NoteLevel.IGNORED, f"Outlines of frames that {why} ({listed(names)}).")]

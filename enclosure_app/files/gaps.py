@@ -21,6 +21,7 @@ KINDS = frozenset({"LINE", "LWPOLYLINE", "POLYLINE"})
 WIDTH = (2.0, 1500.0)  # mm between the two ends
 OFFSET = 10.0  # mm sideways between two runs in one line
 TURN = 3.0  # degrees between them
+UPRIGHT = 0.05  # below this share of x a direction counts as upright, with its drafting slop
 AROUND = 600.0  # mm: so far about a gap break lines are looked for
 
 
@@ -73,7 +74,7 @@ def _bearing(end: Point, before: Point, origin: Point) -> tuple[int, int]:
     """Return the cell of the line that a run ends in: its direction and where it passes."""
     span = dist(end, before)
     ux, uy = (end[0] - before[0]) / span, (end[1] - before[1]) / span
-    if (ux, uy) < (0, 0):
+    if (uy if abs(ux) < UPRIGHT else ux) < 0:
         ux, uy = -ux, -uy
     offset = ux * (end[1] - origin[1]) - uy * (end[0] - origin[0])
     return floor(degrees(atan2(uy, ux)) / TURN), floor(offset / OFFSET)

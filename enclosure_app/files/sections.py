@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.breaks import cut_off, find_breaks
+from enclosure_app.files.breaks import cut_off, ended_on, find_breaks
 from enclosure_app.files.dxf_words import listed
 from enclosure_app.files.extents import around_all, frame_around
 from enclosure_app.files.frames import Frame, drawn_frames
@@ -73,10 +73,12 @@ def _filled(material: Material, frames: Sequence[Frame], notes: tuple[Note, ...]
     said_breaks = _break_lines(material)
     breaks, single = find_breaks((*said_breaks, *material.found_breaks), runs)
     single = tuple(line for line in single if line in said_breaks)
+    all_pieces = ended_on(material.pieces, (*said_breaks, *_paired(material, breaks)))
+    runs = [_run(piece.shape) for piece in all_pieces]
     sections, used, said = [], set[int](), list(notes)
     for whole_frame in frames:
         frame, more = _cut(whole_frame, single, runs)
-        pieces, whole = _pieces_in(frame, material.pieces, runs)
+        pieces, whole = _pieces_in(frame, all_pieces, runs)
         used |= whole
         section = _section(material, frame, pieces, breaks)
         sections.append(section)
@@ -123,6 +125,11 @@ def _run(shape: Shape) -> Points:
 def _break_lines(material: Material) -> list[Points]:
     runs = chain([path.points for path in material.breaks if not path.closed])
     return [run.points for run in runs if not run.closed]
+
+
+def _paired(material: Material, breaks: Sequence[Break]) -> list[Points]:
+    ends = {end for each in breaks for end in (*each.near, *each.far)}
+    return [line for line in material.found_breaks if line[0] in ends]
 
 
 def _cut(

@@ -19,16 +19,20 @@ _SCALE = re.compile(
 def named(frames: Sequence[Frame], texts: Sequence[RawText]) -> tuple[Frame, ...]:
     """Give each frame the largest text close to its lower edge, just below it or just above it.
 
-    Where no frame is drawn, only a text larger than most can be a title. A frame without one is called ``Section 1`` by its place in the drawing; of two frames
-    with one title the later gets a number.
+    Within a frame, and where none is drawn, only a text larger than most can be a title. A
+    frame without one is called ``Section 1`` by its place in the drawing; of two frames with one
+    title the later gets a number.
     """
     titles: dict[int, list[tuple[float, float, str]]] = {}
-    usual = median([text.height for text in texts]) if texts else 0.0
+    usual = median([text.height for text in texts]) if len(texts) > 2 else 0.0
     boxes = [box_of([frame.ring]) for frame in frames]
     for text in texts:
         name = _title(text.text)
         found = _closest(text, boxes) if name else None
-        if found is not None and (frames[found[1]].drawn or text.height > usual):
+        if found is None:
+            continue
+        beside = found[0] > 0 and frames[found[1]].drawn
+        if beside or text.height > usual:
             titles.setdefault(found[1], []).append((-text.height, found[0], name))
     chosen = [min(titles[i])[2] if i in titles else f"Section {i + 1}" for i in range(len(frames))]
     return tuple(replace(frame, name=_unique(chosen, i)) for i, frame in enumerate(frames))

@@ -7,7 +7,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from enclosure_app.geometry.chaining import tidy
+from enclosure_app.geometry.chaining import canonical_ring, tidy
 from enclosure_app.geometry.solids import area_solid
 
 Point = tuple[float, float]
@@ -94,7 +94,8 @@ def sampled(runs: Sequence[Ring], step: float) -> NDArray[np.float64]:
 
 
 def _ring(ring: shapely.LinearRing) -> Points:
-    return tidy([(float(x), float(y)) for x, y in ring.coords[:-1]], closed=True)
+    points = tidy([(float(x), float(y)) for x, y in ring.coords[:-1]], closed=True)
+    return canonical_ring(points)
 
 
 def _opened(points: Points, ring: Ring) -> Points:

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
-from time import perf_counter
+from time import process_time
 
 import ezdxf
 import pytest
@@ -273,12 +273,12 @@ def test_ten_thousand_layers_and_as_many_lines_are_quick(saved: Callable[[Dxf], 
         document.layers.add(f"L{k}")
         space.add_line((k, 0), (k, 9), dxfattribs={"layer": f"L{k}"})
     path = saved(document)
-    start = perf_counter()
+    start = process_time()
     ezdxf.filemanagement.readfile(path)
-    opened = perf_counter() - start
-    start = perf_counter()
+    opened = process_time() - start
+    start = process_time()
     drawing = read_drawing(path, OPTIONS)
-    assert perf_counter() - start < 2 * opened + 0.5
+    assert process_time() - start < 2 * opened + 0.5
     named = [n.text for n in drawing.notes if "Nothing is said of" in n.text]
     assert len(named) == 1
     assert "and 9993 more" in named[0]
