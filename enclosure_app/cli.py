@@ -382,6 +382,10 @@ def _own_faults_in_words(subject: str) -> Iterator[None]:
         yield
     except (EnclosureError, click.ClickException, click.Abort, click.exceptions.Exit):
         raise
+    except OSError as error:
+        raise EnclosureError(
+            f"{subject}: the system refuses ({error}); mend that and try again."
+        ) from error
     except Exception as error:
         if os.environ.get("ENCLOSURE_TRACEBACK"):
             raise

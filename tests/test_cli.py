@@ -63,6 +63,7 @@ FAILURES = {
     "listed": ListedError(("listed.dxf: the first.", "listed.dxf: the second.")),
     "bug": KeyError("2F"),
     "stop": KeyboardInterrupt(),
+    "far": TimeoutError(110, "Connection timed out"),
 }
 
 
@@ -124,6 +125,7 @@ def stand_in(monkeypatch: pytest.MonkeyPatch, name: str, **names: object) -> Non
         (["check", "fault.dxf", "broken.dxf"], UNUSABLE),
         (["check", "bug.dxf"], UNUSABLE),
         (["check", "stop.dxf"], STOPPED),
+        (["check", "far.dxf"], UNUSABLE),
         (["check", "doubt.dxf", "--units", "in"], NOTHING_WRONG),
         (["check", "doubt.dxf", "--units", "furlong"], UNUSABLE),
         (["check", "doubt.dxf", "--inside", "1,2", "--inside", "-3.5,4e2"], NOTHING_WRONG),
@@ -329,6 +331,10 @@ def test_the_title_block_reaches_the_sheet(road: Road, tmp_path: Path) -> None:
         (
             ["check", "a.dxf", "--severity", "gaap=off"],
             "No rule is called gaap; did you mean gap?",
+        ),
+        (
+            ["check", "far.dxf"],
+            "far.dxf: the system refuses ([Errno 110] Connection timed out); mend that and try again.",
         ),
         (["explain", "gaap"], "No rule is called gaap; did you mean gap?"),
         (

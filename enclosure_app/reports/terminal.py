@@ -48,7 +48,7 @@ def say(text: str, stream: TextIO | None) -> None:
     if stream is None:
         return
     try:
-        stream.write(fit_encoding(text.rstrip("\n"), stream.encoding or "ascii") + "\n")
+        stream.write(fit_encoding(text.rstrip("\n"), stream.encoding or "utf-8") + "\n")
         stream.flush()
     except BrokenPipeError:
         # What is still in the buffer has to go somewhere when Python closes the stream.
