@@ -74,8 +74,9 @@ def _face(*, bold: bool) -> Face:
     # Imported here so that only who composes a sheet pays for it.
     from fontTools.ttLib import TTFont  # type: ignore[import-untyped]  # noqa: PLC0415
 
-    font: Any = TTFont(resource(_FILES[bold]), lazy=True)
-    units = font["head"].unitsPerEm
-    advances = font["hmtx"].metrics
-    widths = {code: advances[name][0] / units for code, name in font.getBestCmap().items()}
-    return Face(widths, font["OS/2"].sCapHeight / units)
+    with TTFont(resource(_FILES[bold]), lazy=True) as opened:
+        font: Any = opened
+        units = font["head"].unitsPerEm
+        advances = font["hmtx"].metrics
+        widths = {code: advances[name][0] / units for code, name in font.getBestCmap().items()}
+        return Face(widths, font["OS/2"].sCapHeight / units)

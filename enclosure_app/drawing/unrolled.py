@@ -1,5 +1,6 @@
 """A control layer laid out straight: sheets, lifts, laps and folds, in mm along the walk."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 from math import atan2, degrees, floor, log10
@@ -110,23 +111,48 @@ class Stretch:
 
 def stretches(laid: Unrolled, section: Section) -> tuple[Stretch, ...]:
     """Return the stretches between folds; bits shorter than a sixtieth of the walk count for none."""
-    found: list[tuple[float, float, Point, float]] = []  # start, end, direction, its longest part
+    found: list[_Leg] = []
+    bit: _Leg | None = (
+        None  # a short bit after a fold: the next stretch begins with it, or jumps it
+    )
+    for leg in _legs(laid):
+        last = found[-1] if found else None
+        if last and _turn(last.direction, leg.direction) < _FOLD:
+            found[-1] = _Leg(last.start, leg.end, max(last, leg, key=_Leg.size).direction)
+            bit = None
+        elif leg.size() > laid.length / 60:
+            on = bit is not None and _turn(bit.direction, leg.direction) < _FOLD
+            start = bit.start if bit and on else leg.start
+            found.append(_Leg(start if found else 0.0, leg.end, leg.direction))
+            bit = None
+        else:
+            bit = bit or leg
+    ends = [leg.start for leg in found[1:]] + [laid.length]
+    return tuple(
+        Stretch(leg.start, end, _lie(leg.direction, section))
+        for leg, end in zip(found, ends, strict=True)
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Leg:
+    """A straight bit of the walk."""
+
+    start: float
+    end: float
+    direction: Point
+
+    def size(self) -> float:
+        return self.end - self.start
+
+
+def _legs(laid: Unrolled) -> Iterator[_Leg]:
     for course in laid.courses:
         at = course.start
         for a, b in pairwise(distinct(course.points)):
-            size, direction = length((a, b)), unit(a, b)
-            if found and _turn(found[-1][2], direction) < _FOLD:
-                start, _, kept, longest = found[-1]
-                kept = direction if size > longest else kept
-                found[-1] = (start, at + size, kept, max(size, longest))
-            elif size > laid.length / 60:
-                found.append((at if found else 0.0, at + size, direction, size))
+            size = length((a, b))
+            yield _Leg(at, at + size, unit(a, b))
             at += size
-    ends = [start for start, *_ in found[1:]] + [laid.length]
-    return tuple(
-        Stretch(start, end, _lie(direction, section))
-        for (start, _, direction, _), end in zip(found, ends, strict=True)
-    )
 
 
 def _turn(a: Point, b: Point) -> float:
@@ -164,7 +190,7 @@ def tick_step(whole: float, units: Units) -> float:
     """Return the distance of ticks in mm: 1, 2 or 5 times a power of ten, or inches and feet."""
     wanted = whole / _TICKS
     if units.imperial:
-        inches = (1, 2, 3, 6, 12, 24, 36, 60, 120, 240, 600, 1200, 6000)
+        inches = (1, 2, 3, 6, 12, 24, 36, 60, 120, 240, 600, 1200, 2400, 6000)
         return next((n * 25.4 for n in inches if n * 25.4 >= wanted), 12000 * 25.4)
     power = 10.0 ** floor(log10(wanted))
     return next((n * power for n in (1, 2, 5) if n * power >= wanted), 10 * power)
