@@ -4,10 +4,8 @@ The road is ``read -> check -> show or write``. Everything heavy (the DXF reader
 is imported inside the command that needs it, so that ``--help`` answers at once.
 """
 
-import os
 import sys
-from collections.abc import Callable, Iterable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
 from difflib import get_close_matches
@@ -47,12 +45,12 @@ _Command = TypeVar("_Command", bound=Callable[..., object])
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command line and return its exit status; no error leaves as a traceback."""
     try:
-        with _own_faults_in_words("This command"):
+        with own_faults_in_words("This command"):
             return int(_commands.main(arguments, prog_name=_PROGRAM, standalone_mode=False) or 0)
     except EnclosureError as error:
         complain(error)
     except click.ClickException as error:
-        say(_usage_sentence(error), sys.stderr)
+        say(usage_sentence(error), sys.stderr)
     except (click.Abort, KeyboardInterrupt):
         say("Stopped.", sys.stderr)
         return STOPPED
@@ -223,7 +221,7 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
     results = []
     for file in with_progress(files, "Checking"):
         try:
-            with _own_faults_in_words(str(file)):
+            with own_faults_in_words(str(file)):
                 results.append(check_file(file))
         except EnclosureError as error:
             complain(error, file)
@@ -366,30 +364,3 @@ def _keep_inputs(output: Path | None, inputs: Iterable[Path]) -> None:
 def _status(results: Iterable["DrawingResult"]) -> int:
     found = (f for result in results for section in result.sections for f in section.findings)
     return FAULTS if any(finding.severity == "fault" for finding in found) else NOTHING_WRONG
-
-
-def _usage_sentence(error: click.ClickException) -> str:
-    context = error.ctx if isinstance(error, click.UsageError) else None
-    command = context.command_path if context else _PROGRAM
-    sentence = " ".join(error.format_message().split())
-    return f"{sentence} Type `{command} --help` to see what can be typed."
-
-
-@contextmanager
-def _own_faults_in_words(subject: str) -> Iterator[None]:
-    """Turn a fault of the program itself into a sentence that owns up to it."""
-    try:
-        yield
-    except (EnclosureError, click.ClickException, click.Abort, click.exceptions.Exit):
-        raise
-    except OSError as error:
-        raise EnclosureError(
-            f"{subject}: the system refuses ({error}); mend that and try again."
-        ) from error
-    except Exception as error:
-        if os.environ.get("ENCLOSURE_TRACEBACK"):
-            raise
-        raise EnclosureError(
-            f"{subject}: the program itself failed ({type(error).__name__}: {error}); that is "
-            "its fault and not yours: please send its developers this sentence and the drawing."
-        ) from error

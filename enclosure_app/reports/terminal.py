@@ -8,10 +8,9 @@ import textwrap
 import unicodedata
 from collections.abc import Iterable, Sequence
 from itertools import groupby
-from pathlib import Path
 from typing import TextIO, TypeVar
 
-from enclosure_app.errors import EnclosureError, ListedError
+from enclosure_app.errors import EnclosureError
 
 _NARROWEST, _WIDEST = 40, 120
 _PLAINER = str.maketrans(
@@ -58,14 +57,6 @@ def say(text: str, stream: TextIO | None) -> None:
             f"The report cannot be written to where standard output leads ({error.strerror}); "
             "make room there, or send it somewhere else."
         ) from error
-
-
-def complain(error: EnclosureError, file: Path | None = None) -> None:
-    """Say on standard error what is wrong, one sentence a line, each naming the file."""
-    sentences = error.sentences if isinstance(error, ListedError) else (str(error),)
-    for sentence in sentences:
-        named = file is None or file.name in sentence
-        say(sentence if named else f"{file}: {sentence}", sys.stderr)
 
 
 def reflowed(text: str, width: int) -> str:
