@@ -18,14 +18,8 @@ import click
 
 from enclosure_app import __version__
 from enclosure_app.errors import EnclosureError
-from enclosure_app.reports.terminal import (
-    complain,
-    reflowed,
-    say,
-    takes_colour,
-    text_width,
-    with_progress,
-)
+from enclosure_app.reports.complaints import complain, own_faults_in_words, usage_sentence
+from enclosure_app.reports.terminal import reflowed, say, takes_colour, text_width, with_progress
 
 if TYPE_CHECKING:
     from enclosure_app.files.layer_map import LayerMap
