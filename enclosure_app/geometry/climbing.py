@@ -11,7 +11,7 @@ import numpy as np
 import numpy.typing as npt
 import shapely
 
-from enclosure_app.geometry.linework import Linework
+from enclosure_app.geometry.linework import GRID, Linework
 
 Floats = npt.NDArray[np.float64]
 
@@ -55,7 +55,13 @@ class Hills:
                 room = higher
             else:
                 slack /= 4
-        return Climb(np.array(trail), room)
+        return Climb(self._direct(np.array(trail)), room)
+
+    def _direct(self, trail: Floats) -> Floats:
+        """Leave out all but the ends of a trail if no wall stands between these."""
+        straight = shapely.LineString(trail[[0, -1]])
+        blocked = len(self._tree.query(straight, predicate="dwithin", distance=GRID)) > 0
+        return trail if blocked else trail[[0, -1]]
 
     def _uphill(self, place: Floats, reach: float) -> Floats | None:
         """Return the way midway between the walls within reach, None if they are all around."""
