@@ -13,3 +13,13 @@ if "random_layers" not in sys.modules:
     module = importlib.util.module_from_spec(spec)
     sys.modules["random_layers"] = module
     spec.loader.exec_module(module)
+
+if "sections" not in sys.modules:
+    spec = importlib.util.spec_from_file_location(
+        "sections", Path(__file__).with_name("sections.py")
+    )
+    assert spec is not None
+    assert spec.loader is not None
+    module = importlib.util.module_from_spec(spec)
+    sys.modules["sections"] = module
+    spec.loader.exec_module(module)

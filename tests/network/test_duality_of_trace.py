@@ -1,0 +1,145 @@
+"""The trace against the opening and against a raster: what the program stands on."""
+
+from dataclasses import dataclass
+from itertools import pairwise
+from math import pi
+
+import numpy as np
+import pytest
+import shapely
+from hypothesis import assume, given
+from hypothesis import strategies as st
+from random_layers import HEIGHT, WIDTH, RandomLayer, clearance, layers, profile, solid
+from sections import PRODUCTS
+
+from enclosure_app.geometry.polyline import stretch
+from enclosure_app.model.limits import Tolerances
+from enclosure_app.model.place import Area, Line, Point, Points, Shape
+from enclosure_app.model.product import Control
+from enclosure_app.model.section import Piece, Section
+from enclosure_app.network.fabric import Fabric, weave
+from enclosure_app.network.links import lap_bridges, links_of
+from enclosure_app.network.opening import Opening, find_opening
+from enclosure_app.network.trace import Trace, find_trace
+
+TOLERANCES = Tolerances()
+TOUCH = TOLERANCES.touch
+PIXEL = 5.0
+AGREE = 0.1  # mm
+
+
+@dataclass(frozen=True)
+class Both:
+    """What the two roads say of one layer; no trace where both marks lie in one open space."""
+
+    fabric: Fabric
+    trace: Trace | None
+    opening: Opening
+
+
+def judged(layer: RandomLayer) -> Both:
+    """Trace a random layer of loose sheets, and prove it from the other side."""
+    pieces = tuple(Piece(f"p{n}", "loose", shape) for n, shape in enumerate(layer.shapes))
+    fabric = weave(Section("random", layer.frame, pieces, PRODUCTS), Control.AIR, TOLERANCES)
+    opening = find_opening(
+        layer.frame, layer.shapes, lap_bridges(fabric), [layer.outside], [layer.inside], TOUCH
+    )
+    links = links_of(fabric, TOUCH)
+    loose = np.zeros(len(links), dtype=bool)
+    try:
+        trace = find_trace(fabric, links, (layer.outside, layer.inside), TOUCH, loose)
+    except ArithmeticError:
+        trace = None
+    return Both(fabric, trace, opening)
+
+
+_shares = st.lists(st.integers(8, 60), min_size=2, max_size=6)
+_apart = st.sampled_from([0, 0, 3, 5, 8, 10, 14, 16, 25])
+_further = st.sampled_from([-60, -25, -9, -3, 0, 15, 40, 80])
+
+
+def _broken_up(draw: st.DrawFn, run: np.ndarray) -> list[Shape]:
+    """Lay sheets along a run, a little apart, lapping or falling short of each other."""
+    cuts = np.cumsum([0, *draw(_shares)])
+    total = float(np.hypot(*(run[1:] - run[:-1]).T).sum())
+    width = float(draw(st.sampled_from([0, 0, 0, 4])))
+    shapes: list[Shape] = []
+    for start, end in pairwise((cuts / cuts[-1] * total).tolist()):
+        shift, further = (0.0, float(draw(_apart))), draw(_further)
+        reached = min(end + further, total)
+        if reached > start + 1:
+            points = stretch(run, start, reached) + shift
+            points = points if draw(st.booleans()) else points[::-1]
+            shapes.append(Line(tuple((float(x), float(y)) for x, y in points), width))
+    return shapes
+
+
+@st.composite
+def lapping_run(draw: st.DrawFn) -> list[Shape]:
+    """Sheets along a wiggling line from side to side."""
+    number, level = draw(st.integers(2, 7)), draw(st.integers(140, 260))
+    heights = draw(st.lists(st.integers(-60, 60), min_size=number + 1, max_size=number + 1))
+    x = np.linspace(draw(st.sampled_from([-20, 0, 15])), WIDTH, number + 1)
+    return _broken_up(draw, np.column_stack([x, level + np.array(heights, dtype=float)]))
+
+
+@st.composite
+def lapping_round(draw: st.DrawFn) -> list[Shape]:
+    """Sheets round a building, whose inside is below the middle of the frame."""
+    number, rx, ry = (
+        draw(st.integers(4, 12)),
+        draw(st.integers(90, 200)),
+        draw(st.integers(70, 130)),
+    )
+    turn = 2 * pi * np.arange(number + 1) / number + draw(st.integers(0, 6))
+    run = np.column_stack([WIDTH / 2 + rx * np.cos(turn), 140 + ry * np.sin(turn)])
+    return _broken_up(draw, run)
+
+
+@st.composite
+def lapping_layers(draw: st.DrawFn) -> RandomLayer:
+    """A random layer with sheets lapping, its marks placed anew."""
+    base = draw(layers())
+    far = -float(base.frame[0][1])
+    own = draw(st.one_of(lapping_run(), lapping_round()))
+    if draw(st.booleans()):
+        own = own + draw(lapping_run())
+    kept = base.shapes if draw(st.booleans()) else ()
+    shapes = (*(_moved(shape, far) for shape in own), *kept)
+    x, y = np.meshgrid(np.arange(7, WIDTH, 23.0), np.arange(5, HEIGHT, 17.0))
+    places = np.column_stack([x.ravel() + far, y.ravel() - far])
+    room = clearance(base.frame, [solid(shape) for shape in shapes], places)
+    marks = []
+    for side in (y.ravel() > HEIGHT * 0.6, y.ravel() < HEIGHT * 0.4):
+        best = int(np.argmax(np.where(side, room, -1)))
+        marks.append((float(places[best, 0]), float(places[best, 1])))
+    least = min(float(room[np.argmin(np.hypot(*(places - mark).T))]) for mark in marks)
+    return RandomLayer(base.frame, shapes, marks[0], marks[1], least)
+
+
+def _moved(shape: Shape, far: float) -> Shape:
+    assert isinstance(shape, Line)
+    return Line(tuple((x + far, y - far) for x, y in shape.points), shape.width)
+
+
+def agrees(layer: RandomLayer) -> None:
+    """Assert that trace and opening say the same of a layer."""
+    assume(2 * layer.room > 1)
+    both = judged(layer)
+    if both.trace is None:
+        assert both.opening.narrowest is None
+        return
+    assume(2 * layer.room > max(both.opening.width, TOUCH) * 1.01)
+    assert both.trace.bottleneck == pytest.approx(both.opening.width, abs=AGREE)
+
+
+@profile(150)
+@given(layers())
+def test_the_bottleneck_is_as_wide_as_the_opening(layer: RandomLayer) -> None:
+    agrees(layer)
+
+
+@profile(150)
+@given(lapping_layers())
+def test_the_bottleneck_is_as_wide_as_the_opening_where_sheets_lap(layer: RandomLayer) -> None:
+    agrees(layer)
