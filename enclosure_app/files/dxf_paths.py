@@ -25,7 +25,7 @@ from enclosure_app.files.dxf_curves import (
 )
 from enclosure_app.files.dxf_hatches import hatch_paths
 from enclosure_app.files.dxf_placement import Placement, Plane
-from enclosure_app.files.dxf_regions import Vertex, outline, run_points
+from enclosure_app.files.dxf_regions import Vertex, outline, ring_size, run_points
 from enclosure_app.files.raw import RawPath, Tag
 from enclosure_app.model.place import Point
 
@@ -148,7 +148,7 @@ def _solid(entity: Solid, tag: Tag, placement: Placement) -> Iterable[RawPath]:
     corners = [Vec3(dxf.get(name, dxf.vtx2)) for name in ("vtx0", "vtx1", "vtx3", "vtx2")]
     plane = placement.plane(dxf.get("extrusion"), corners[0].z)
     ring = without_repeats(plane.points((c.x, c.y) for c in corners), closed=True)
-    return (RawPath(tag, ring, closed=True, filled=True),) if len(ring) > 2 else ()
+    return (RawPath(tag, ring, closed=True, filled=True),) if ring_size(ring) else ()
 
 
 def _face(entity: Face3d, tag: Tag, placement: Placement) -> Iterable[RawPath]:

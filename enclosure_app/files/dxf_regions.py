@@ -42,7 +42,7 @@ def regions(rings: Iterable[Points], style: int = _NESTED) -> Iterator[WholeRegi
         rings: closed rings, none repeating its first point.
         style: the hatch style: 0 fills every second ring, 1 only the outermost, 2 ignores holes.
     """
-    ordered = sorted((ring for ring in rings if len(ring) > 2), key=_size, reverse=True)
+    ordered = sorted((ring for ring in rings if ring_size(ring) != 0), key=ring_size, reverse=True)
     parents, depths = _nesting(ordered)
     inside: dict[int, list[Points]] = {}
     for ring, parent in zip(ordered, parents, strict=True):
@@ -76,7 +76,7 @@ def outline(vertices: Sequence[Vertex], sagitta: float, *, closed: bool) -> Whol
     if not closed:
         return without_repeats([*left, *reversed(right)], closed=True), ()
     rings = [without_repeats(side, closed=True) for side in (left, right)]
-    outer, hole = sorted(rings, key=_size, reverse=True)
+    outer, hole = sorted(rings, key=ring_size, reverse=True)
     return outer, ((hole,) if len(hole) > 2 else ())
 
 
@@ -138,7 +138,10 @@ def _normal(start: Point, end: Point) -> Point | None:
     return ((start[1] - end[1]) / length, (end[0] - start[0]) / length) if length else None
 
 
-def _size(ring: Points) -> float:
+def ring_size(ring: Points) -> float:
+    """Return the area of a ring; 0 for fewer than three points."""
+    if len(ring) < 3:
+        return 0.0
     pairs = zip(ring, (*ring[1:], ring[0]), strict=True)
     return abs(sum(x * v - u * y for (x, y), (u, v) in pairs)) / 2
 

@@ -41,6 +41,7 @@ def mended(data: bytes) -> tuple[bytes, int]:
         if first == (0, b"SECTION"):
             skipping = any(tag in _USELESS for tag in group)
         if skipping:
+            skipping = first != (0, b"ENDSEC")
             continue
         sound = [tag for tag in group if _is_sound(*tag)]
         whole = len(sound) == len(group) and _is_whole_variable(group)

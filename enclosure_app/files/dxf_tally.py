@@ -84,7 +84,7 @@ class Tally:
             yield f"Left out: {_plural(group.count, one)} (first: {group.first})."
         yield from self._faulty()
         for name, count in self.paper.items():
-            yield f"The paper layout “{name}” holds {_entities(count)} that were not read."
+            yield f"The paper layout “{name}” was not read; it holds {_entities(count)}."
 
     def _hidden(self) -> Iterator[str]:
         if self.hidden:

@@ -24,6 +24,7 @@ DRAWN = {
     "LINE", "CIRCLE", "ARC", "ELLIPSE", "SPLINE", "LWPOLYLINE", "POLYLINE", "HATCH", "SOLID",
     "TRACE", "3DFACE",
 }  # fmt: skip
+FILLED = {"HATCH", "SOLID", "TRACE"}
 WRITTEN = {"TEXT", "MTEXT", "ATTRIB", "DIMENSION"}
 Box = tuple[float, float, float, float]
 
@@ -117,11 +118,13 @@ def _walk(
 
 
 def _library_box(entity: DXFGraphic) -> Box | None:
-    """Return the box as seen from above; None for what has no length, and for surface meshes."""
+    """Return the box from above; None for surface meshes and what has no length (or area)."""
     if entity.dxftype() == "POLYLINE" and (entity.is_polygon_mesh or entity.is_poly_face_mesh):
         return None
     box: BoundingBox = bbox.extents([entity])
     if not box.has_data or (box.size.x == 0 and box.size.y == 0):
+        return None
+    if entity.dxftype() in FILLED and 0 in (box.size.x, box.size.y):
         return None
     return box.extmin.x, box.extmin.y, box.extmax.x, box.extmax.y
 
