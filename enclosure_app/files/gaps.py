@@ -7,7 +7,7 @@ line. Only there is linework read and searched for two break lines.
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import product as every
-from math import atan2, degrees, dist, floor
+from math import atan2, degrees, dist, floor, inf
 
 from enclosure_app.files.breaks import is_break_line
 from enclosure_app.files.raw import RawPath
@@ -21,12 +21,16 @@ KINDS = frozenset({"LINE", "LWPOLYLINE", "POLYLINE"})
 WIDTH = (2.0, 1500.0)  # mm between the two ends
 OFFSET = 10.0  # mm sideways between two runs in one line
 TURN = 3.0  # degrees between them
+NEVER = (inf, -1)
+IN_LINE = 0.97  # cosine of the angle between a run and the gap
 UPRIGHT = 0.05  # below this share of x a direction counts as upright, with its drafting slop
 AROUND = 600.0  # mm: so far about a gap break lines are looked for
 
+Cell = tuple[int, int]
+
 
 def gaps_in(pieces: Iterable[Piece]) -> tuple[tuple[Point, Point], ...]:
-    """Return the pairs of ends of one product that face each other in one line."""
+    """Return the pairs of ends of one product that face each other in one line, the nearest."""
     ends = [
         (piece.product, end, before)
         for piece in pieces
@@ -36,26 +40,31 @@ def gaps_in(pieces: Iterable[Piece]) -> tuple[tuple[Point, Point], ...]:
     if not ends:
         return ()
     origin = ends[0][1]
-    cells: dict[tuple[str, int, int], list[tuple[Point, Point]]] = defaultdict(list)
-    found = []
-    for key, end, before in ends:
+    cells: dict[tuple[str, int, int], list[int]] = defaultdict(list)
+    nearest: dict[int, tuple[float, int]] = {}
+    for i, (key, end, before) in enumerate(ends):
         angle, offset = _bearing(end, before, origin)
-        for turn, side in every((-1, 0, 1), repeat=2):
-            for other, its_before in cells[key, angle + turn, offset + side]:
-                if _facing(end, before, other, its_before):
-                    found.append((end, other))
-        cells[key, angle, offset].append((end, before))
-    return tuple(found)
+        around = ((key, angle + turn, offset + side) for turn, side in every((-1, 0, 1), repeat=2))
+        for k in (k for cell in around for k in cells.get(cell, ())):
+            wide = dist(end, ends[k][1])
+            closer = wide < nearest.get(i, NEVER)[0] or wide < nearest.get(k, NEVER)[0]
+            if closer and _facing((end, before), ends[k][1:], wide):
+                nearest[i] = min(nearest.get(i, NEVER), (wide, k))
+                nearest[k] = min(nearest.get(k, NEVER), (wide, i))
+        cells[key, angle, offset].append(i)
+    return tuple(
+        (ends[i][1], ends[k][1]) for i, (_, k) in nearest.items() if i < k and nearest[k][1] == i
+    )
 
 
 def break_lines_at(
     gaps: Sequence[tuple[Point, Point]], linework: Iterable[RawPath]
 ) -> tuple[Points, ...]:
     """Return the break lines (mm) that are drawn about the gaps, also in separate lines."""
-    boxes = [_box(gap, AROUND) for gap in gaps]
+    cells = {cell for gap in gaps for end in gap for cell in _around(end)}
     near: dict[str, list[Points]] = defaultdict(list)
     for path in linework:
-        if path.tag.kind in KINDS and not path.closed and _meets(path.points, boxes):
+        if path.tag.kind in KINDS and not path.closed and _meets(path.points, cells):
             near[path.tag.layer].append(path.points)
     return tuple(
         run.points
@@ -80,23 +89,26 @@ def _bearing(end: Point, before: Point, origin: Point) -> tuple[int, int]:
     return floor(degrees(atan2(uy, ux)) / TURN), floor(offset / OFFSET)
 
 
-def _facing(a: Point, before_a: Point, b: Point, before_b: Point) -> bool:
-    wide = dist(a, b)
+def _facing(a: tuple[Point, Point], b: tuple[Point, Point], wide: float) -> bool:
+    """Whether two runs (each its end and the point before) look at each other across a gap."""
     if not WIDTH[0] < wide <= WIDTH[1]:
         return False
-    ux, uy = (b[0] - a[0]) / wide, (b[1] - a[1]) / wide
-    out = ux * (a[0] - before_a[0]) + uy * (a[1] - before_a[1])
-    back = ux * (before_b[0] - b[0]) + uy * (before_b[1] - b[1])
-    return out > 0.97 * dist(a, before_a) and back > 0.97 * dist(b, before_b)
+    (ax, ay), (bx, by) = a[0], b[0]
+    ux, uy = (bx - ax) / wide, (by - ay) / wide
+    out = ux * (ax - a[1][0]) + uy * (ay - a[1][1])
+    back = ux * (b[1][0] - bx) + uy * (b[1][1] - by)
+    return out > IN_LINE * dist(*a) and back > IN_LINE * dist(*b)
 
 
-def _box(points: Sequence[Point], margin: float) -> tuple[float, float, float, float]:
-    xs, ys = zip(*points, strict=True)
-    return min(xs) - margin, min(ys) - margin, max(xs) + margin, max(ys) + margin
+def _around(point: Point) -> Iterator[Cell]:
+    column, row = _cell(point)
+    return ((column + dx, row + dy) for dx, dy in every((-1, 0, 1), repeat=2))
 
 
-def _meets(points: Points, boxes: Sequence[tuple[float, float, float, float]]) -> bool:
-    x0, y0, x1, y1 = _box(points, 0.0)
-    return any(
-        x1 >= left and x0 <= right and y1 >= low and y0 <= high for left, low, right, high in boxes
-    )
+def _cell(point: Point) -> Cell:
+    return floor(point[0] / AROUND), floor(point[1] / AROUND)
+
+
+def _meets(points: Points, cells: set[Cell]) -> bool:
+    """Whether a path begins or ends near a gap; the parts of a break line are short."""
+    return _cell(points[0]) in cells or _cell(points[-1]) in cells

@@ -7,7 +7,7 @@ the outline drawn round it.
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from math import inf
+from math import floor, inf
 
 from enclosure_app.geometry.chaining import canonical_ring, signed_area
 from enclosure_app.geometry.outline import mean_thickness, same_ring, strip
@@ -16,6 +16,8 @@ from enclosure_app.model.product import Product
 
 THICK = 30.0  # mm: an outline of a sheet whose sides are further apart is a loop of that sheet
 TWINS = 1.0  # mm
+
+_Box = tuple[float, float, float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,26 +69,27 @@ def without_twins(regions: Iterable[Region]) -> tuple[Region, ...]:
 
 
 def _folded(regions: Sequence[Region]) -> list[Region]:
-    boxes = sorted(((_box(region.points), i) for i, region in enumerate(regions)))
-    kept: list[tuple[tuple[float, ...], Region]] = []
-    first = 0
-    for box, i in boxes:
-        while first < len(kept) and kept[first][0][0] < box[0] - TWINS:
-            first += 1
-        at = next((k for k in range(first, len(kept)) if _twins(kept[k], box, regions[i])), None)
+    kept: list[tuple[_Box, Region]] = []
+    cells: dict[tuple[int, int], list[int]] = defaultdict(list)
+    for region in regions:
+        box = _box(region.points)
+        column, row = floor(box[0] / TWINS), floor(box[1] / TWINS)
+        near = (cells.get((column + dx, row + dy), ()) for dx in (-1, 0, 1) for dy in (-1, 0, 1))
+        at = next((k for cell in near for k in cell if _twins(kept[k], box, region)), None)
         if at is None:
-            kept.append((box, regions[i]))
+            cells[column, row].append(len(kept))
+            kept.append((box, region))
         else:
-            kept[at] = (kept[at][0], _both(kept[at][1], regions[i]))
+            kept[at] = (kept[at][0], _both(kept[at][1], region))
     return [region for _, region in kept]
 
 
-def _box(points: Points) -> tuple[float, float, float, float]:
+def _box(points: Points) -> _Box:
     xs, ys = zip(*points, strict=True)
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def _twins(kept: tuple[tuple[float, ...], Region], box: tuple[float, ...], other: Region) -> bool:
+def _twins(kept: tuple[_Box, Region], box: _Box, other: Region) -> bool:
     own, region = kept
     if any(abs(a - b) > TWINS for a, b in zip(own, box, strict=True)):
         return False

@@ -44,7 +44,15 @@ def test_a_slanting_run_far_from_the_origin_has_its_gap() -> None:
         sheet("1", (far, far), (far + 300, far + 100)),
         sheet("2", (far + 360, far + 120), (far + 900, far + 300)),
     ]
-    assert gaps_in(pieces) == (((far + 360, far + 120), (far + 300, far + 100)),)
+    assert gaps_in(pieces) == (((far + 300, far + 100), (far + 360, far + 120)),)
+
+
+def test_only_the_nearest_end_makes_a_gap() -> None:
+    pieces = [sheet(f"{x}", (x, 0), (x + 50, 0)) for x in (200, 0, 100)]
+    assert sorted(tuple(sorted(gap)) for gap in gaps_in(pieces)) == [
+        ((50, 0), (100, 0)),
+        ((150, 0), (200, 0)),
+    ]
 
 
 def test_upright_runs_with_a_little_slop_have_their_gap() -> None:

@@ -12,6 +12,8 @@ from ezdxf.document import Drawing as Dxf
 
 from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.dxf_content import content
+from enclosure_app.files.dxf_document import open_document
 from enclosure_app.files.layer_map import LayerMap, LayerRow
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.drawing import NoteLevel, Units
@@ -263,6 +265,78 @@ def test_without_a_map_layers_are_guessed_and_said(saved: Callable[[Dxf], Path])
     assert section.frame == ((-450, 0), (450, 0), (450, 2500), (-450, 2500))
     name = section.products["housewrap"].name
     assert f"Taken for {name}: layer “HOUSEWRAP”." in {n.text for n in drawing.notes}
+
+
+ZIGZAG = ((-100, 0), (-20, 0), (-15, 12), (-5, -12), (0, 0), (100, 0))
+
+
+@pytest.mark.parametrize("linework", [False, True])
+def test_a_break_drawn_in_loose_lines_on_an_unmapped_layer_is_found(
+    saved: Callable[[Dxf], Path], *, linework: bool
+) -> None:
+    """The sheet stops at one break line and goes on at the other; both ways of reading agree."""
+    document = wall()
+    space = document.modelspace()
+    for y0, y1 in ((0, 1000), (1040, 3000)):
+        space.add_line((300, y0), (300, y1), dxfattribs={"layer": "SHEET"})
+    for y in (1000, 1040):
+        for (ax, ay), (bx, by) in pairwise(ZIGZAG):
+            space.add_line((300 + ax, y + ay), (300 + bx, y + by), dxfattribs={"layer": "THIN"})
+    (section,) = read_drawing(saved(document), replace(OPTIONS, linework=linework)).sections
+    (found,) = section.breaks
+    assert {found.near, found.far} == {
+        ((200, 1000), (400, 1000)),
+        ((200, 1040), (400, 1040)),
+    }
+
+
+def test_breaks_of_a_real_drawing_lie_where_its_sheets_stop(office_drawings: Path) -> None:
+    """Wall details with exploded break lines, 1 to 1 1/4 inches apart, on general layers."""
+    rows = (LayerRow("A-DETL-HDLN", product="vapour-retarder"),)
+    options = ReadOptions(LayerMap(rows, load_products()), require_marks=False)
+    path = office_drawings / "sections" / "wall_details_inches.dxf"
+    (section,) = read_drawing(path, options).sections
+    ends = [
+        end
+        for piece in section.pieces
+        if isinstance(piece.shape, Line)
+        for end in (piece.shape.points[0], piece.shape.points[-1])
+    ]
+    continued = set()
+    for each in section.breaks:
+        (x0, near), (x1, _), (_, far) = *each.near, each.far[0]
+        assert 25 < abs(near - far) < 32
+        stop, go_on = (
+            {round(x) for x, end in ends if x0 < x < x1 and abs(end - y) < 0.01}
+            for y in (near, far)
+        )
+        assert stop == go_on
+        continued |= stop
+    assert continued == {2486, 3066, 10250, 10404, 10930, 11753, 11903, 17219, 17369}
+
+
+def test_five_thousand_mapped_pieces_take_little_beside_reading_them(
+    saved: Callable[[Dxf], Path],
+) -> None:
+    document = wall()
+    space = document.modelspace()
+    for k in range(2500):
+        x, y = 5 + k % 50 * 39, 5 + k // 50 * 59
+        space.add_line((x, y), (x + 30, y + 20), dxfattribs={"layer": "SHEET"})
+        ring = rectangle(x, y + 30, x + 30, y + 32)
+        space.add_lwpolyline(ring, close=True, dxfattribs={"layer": "FLASHING"})
+    path = saved(document)
+    opened = open_document(path)
+    start = process_time()
+    content(opened)
+    parsed = process_time() - start
+    start = process_time()
+    open_document(path)
+    parsed += process_time() - start
+    start = process_time()
+    (section,) = read_drawing(path, OPTIONS).sections
+    assert len(section.pieces) == 5003
+    assert process_time() - start < 1.5 * parsed + 1.0
 
 
 def test_ten_thousand_layers_and_as_many_lines_are_quick(saved: Callable[[Dxf], Path]) -> None:
