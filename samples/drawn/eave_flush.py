@@ -56,6 +56,8 @@ def section(s: Sheet, *, reversed_fold: bool = False, short_cover: bool = False)
             "the fold of the roof sheet runs down behind the wall sheet",
             within=80,
         )
+        told = "water that runs down the fold ends behind the wall sheet"
+        s.fault("wet-route", "water", (-0.8, -226), told)
     if short_cover:
         s.fault(
             "edge-cover-short",

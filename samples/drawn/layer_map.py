@@ -9,18 +9,10 @@ _HEAD = """\
 _OWN = {
     "window-frame": """\
 [products.window-frame]
-name = "Window frame with thermal break"
+name = "Window unit with insulating glass and thermal break"
 controls = ["water", "air", "vapour", "heat"]
 bond = "rigid"
 kind = "opening"
-drawn = "area"
-""",
-    "glass": """\
-[products.glass]
-name = "Insulating glass unit"
-controls = ["water", "air", "vapour", "heat"]
-bond = "rigid"
-kind = "glass"
 drawn = "area"
 """,
     "pre-insulated-pipe": """\

@@ -9,33 +9,37 @@ LEFT, RIGHT, BOTTOM, TOP = -260.0, 1080.0, -820.0, 580.0
 INNER = 175.0
 FALL = 1 / 40
 DECK = -230.0
+HEIGHT = 400.0
+MEMBRANE = "single-ply-roofing-fastened"
 SCALE = "1:10"
 TITLE = "Parapet"
 
 
 def draw(faulty: bool) -> Sheet:
-    """Draw the sheet; the faulty one has a low parapet with a flat top, and a dip in the roof."""
+    """Draw the sheet; the faulty one has too low an upturn and a dip in the roof."""
     s = Sheet(SECOND, TITLE, version="R2018", unit_mm=1.0, scale=10)
-    section(s, low=faulty, dip=faulty)
-    words(s, low=faulty)
+    section(s, upturn=150.0 if faulty else 250.0, dip=faulty)
+    words(s)
     s.title_block((RIGHT + 60, BOTTOM), "15", SCALE)
     return s
 
 
-def section(s: Sheet, *, low: bool = False, dip: bool = False) -> None:
+def section(s: Sheet, *, upturn: float = 250.0, dip: bool = False, flat_top: bool = False) -> None:
     """Draw the section without its notes."""
     s.frame(TITLE, box(LEFT, BOTTOM, RIGHT, TOP), SCALE)
     s.marks((600, -620), (600, 300))
-    height = 150.0 if low else 400.0
     surface = _surface(dip=dip)
     _structure(s)
     _roof(s, surface)
-    _parapet(s, height, flat=low)
+    _parapet(s, flat=flat_top)
     _vapour(s)
-    if low:
-        _flat_top(s, surface, height)
+    if flat_top:
+        _lap_on_top(s, surface)
     else:
-        _sloped_top(s, surface, height)
+        _lap_at_upturn(s, surface, upturn)
+    if upturn < 200:
+        told = f"the roof membrane is turned up only {upturn:.0f} mm"
+        s.fault("upturn-short", "water", (INNER + 0.8, upturn), told, within=upturn)
     if dip:
         told = "the roof dips by 12 mm and holds water"
         s.fault("ponding", "water", surface[1], told, within=60)
@@ -70,20 +74,20 @@ def _roof(s: Sheet, surface: Points) -> None:
     s.area("pir", [(160.5, DECK + 12), (RIGHT, DECK + 12), *reversed(board), (160.5, board[0][1])])
 
 
-def _parapet(s: Sheet, height: float, *, flat: bool) -> None:
-    s.area("wood-fibre", box(0, BOTTOM, FIBRE, height - 45.5))
-    s.area("plywood", box(FIBRE + 0.5, -12, INNER, height - 45.5))
-    s.member(box(0, height - 45, INNER, height))
+def _parapet(s: Sheet, *, flat: bool) -> None:
+    s.area("wood-fibre", box(0, BOTTOM, FIBRE, HEIGHT - 45.5))
+    s.area("plywood", box(FIBRE + 0.5, -12, INNER, HEIGHT - 45.5))
+    s.member(box(0, HEIGHT - 45, INNER, HEIGHT))
     if not flat:
-        s.area("framing", [(0, height), (INNER, height), (0, height + 18)])
-    cladding(s, BOTTOM, height - 4)
-    outer, inner = _over(-72, height), _over(193, height)
+        s.area("framing", [(0, HEIGHT), (INNER, HEIGHT), (0, HEIGHT + 18)])
+    cladding(s, BOTTOM, HEIGHT - 4)
+    outer, inner = _over(-72), _over(193)
     drip = [(-80, outer[1] - 92), (-72, outer[1] - 80), outer]
     s.line("coping", [*drip, inner, (193, inner[1] - 62), (201, inner[1] - 74)])
 
 
-def _over(x: float, height: float) -> Point:
-    return (x, height + 42 - 18 / INNER * x)
+def _over(x: float) -> Point:
+    return (x, HEIGHT + 42 - 18 / INNER * x)
 
 
 def _vapour(s: Sheet) -> None:
@@ -100,49 +104,46 @@ def _roof_run(surface: Points) -> Points:
     return [(x, y + 0.8) for x, y in reversed(surface[1:])] + [(INNER + 0.8, first[1] + 0.8)]
 
 
-def _outer_leg(s: Sheet, height: float) -> Points:
+def _outer_leg(s: Sheet) -> Points:
     """Draw the wall sheet; return the membrane's leg over it, from its foot to the fold."""
-    s.line("self-adhered-permeable", [(-0.8, BOTTOM), (-0.8, height - 30)])
-    return [(-4.8, height - 180), (-4.8, height - 18), (-0.8, height - 5)]
+    s.line("self-adhered-permeable", [(-0.8, BOTTOM), (-0.8, HEIGHT - 30)])
+    return [(-4.8, HEIGHT - 180), (-4.8, HEIGHT - 18), (-0.8, HEIGHT - 5)]
 
 
-def _sloped_top(s: Sheet, surface: Points, height: float) -> None:
-    upturn = height - 150
-    product = "single-ply-roofing-fastened"
-    s.line(product, [*_roof_run(surface), (INNER + 0.8, upturn)])
-    inner = [(INNER + 0.8, height + 0.8), (INNER + 0.8, upturn + 26), (INNER + 5.2, upturn + 12),
-             (INNER + 5.2, upturn - 130)]  # fmt: skip
-    s.line(product, [*_outer_leg(s, height), (-0.8, height + 18.9), *inner])
+def _lap_at_upturn(s: Sheet, surface: Points, upturn: float) -> None:
+    s.line(MEMBRANE, [*_roof_run(surface), (INNER + 0.8, upturn)])
+    out = INNER + 5.2
+    inner = [
+        (INNER + 0.8, HEIGHT + 0.8),
+        (INNER + 0.8, upturn + 26),
+        (out, upturn + 12),
+        (out, upturn - min(130.0, upturn - 40)),
+    ]
+    s.line(MEMBRANE, [*_outer_leg(s), (-0.8, HEIGHT + 18.9), *inner])
 
 
-def _flat_top(s: Sheet, surface: Points, height: float) -> None:
-    product = "single-ply-roofing-fastened"
-    top = height + 0.8
-    s.line(product, [*_roof_run(surface), (INNER + 0.8, top), (56, top)])
+def _lap_on_top(s: Sheet, surface: Points) -> None:
+    top = HEIGHT + 0.8
+    s.line(MEMBRANE, [*_roof_run(surface), (INNER + 0.8, top), (56, top)])
     over = [(-0.8, top), (42, top), (50, top + 4), (140, top + 4)]
-    s.line(product, [*_outer_leg(s, height), *over])
-    s.fault("upturn-short", "water", (INNER + 0.8, height),
-            "the membrane is turned up only 150 mm above the roof", within=120)  # fmt: skip
-    s.fault("level-lap", "water", (98, top + 2),
-            "the sheets lap on the level top of the parapet and are not joined", within=60)  # fmt: skip
+    s.line(MEMBRANE, [*_outer_leg(s), *over])
+    told = "the membranes lap on the level top of the parapet and are not joined"
+    s.fault("level-lap", "water", (98, top + 2), told, within=60)
+    told = "water on the level top creeps through that lap and drops off the inner end"
+    s.fault("wet-route", "water", (56, top), told, within=100)
 
 
-def words(s: Sheet, *, low: bool) -> None:
-    """Write notes and dimensions, those of the lower parapet or those of the higher one."""
-    top = 150 if low else 400
+def words(s: Sheet) -> None:
+    """Write notes and dimensions."""
     notes = [
-        ("METAL COPING, FALL TO ROOF, DRIPS BOTH SIDES", (150, top + 26)),
+        ("METAL COPING, FALL TO ROOF, DRIPS BOTH SIDES", (150, 426)),
+        ("MEMBRANE OVER TOP, LAPPED OVER UPTURN\nAND 150 OVER WALL SHEET", (60, 412)),
+        ("ROOF MEMBRANE TURNED UP 250 MIN.", (176, 30)),
         ("COVER BOARD ON TAPERED ROOF BOARD, FALL 1:40", (700, -20)),
         ("VAPOUR SHEET ON DECK, TURNED DOWN\nOVER THAT OF THE WALL", (500, DECK)),
-        ("WOOD FIBRE RUNS UP THROUGH PARAPET", (90, 60)),
+        ("WOOD FIBRE RUNS UP THROUGH PARAPET", (90, 100)),
         ("UPRIGHT BOARDS ON VENTED SPACE", (-50, -500)),
     ]
-    over = "MEMBRANE OVER TOP, LAPPED 130 OVER UPTURN,\n150 OVER WALL SHEET"
-    if low:
-        over = "MEMBRANE OVER TOP, LAPPED 90 OVER ROOF MEMBRANE"
-    else:
-        notes.append(("ROOF MEMBRANE TURNED UP 250", (176, 90)))
-    notes.append((over, (60, top + 5 if low else top + 12)))
     s.notes(RIGHT + 60, (BOTTOM + 340, TOP - 20), notes)
-    s.dimension((INNER, 0), (INNER, top), (330, 0), 90)
+    s.dimension((INNER, 0), (INNER, HEIGHT), (330, 0), 90)
     s.dimension((0, BOTTOM), (FIBRE, BOTTOM), (0, BOTTOM + 50))

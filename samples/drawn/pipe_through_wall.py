@@ -67,16 +67,12 @@ def _collared_sheets(s: Sheet) -> None:
 
 
 def _cut_sheets(s: Sheet) -> None:
-    s.line("self-adhered-sheet", [(-0.8, BOTTOM), below(-0.8, 12)])
-    s.line("self-adhered-sheet", [(-0.8, TOP), above(-0.8, 12)])
-    for control in ("air", "water"):
-        s.fault(
-            "open-penetration",
-            control,
-            (-0.8, 0),
-            "the sheet is cut 12 mm (1/2 in) clear round the pipe and nothing joins them",
-            within=90,
-        )
+    """Draw the sheet cut tight round the pipe, with nothing that seals it."""
+    s.line("self-adhered-sheet", [(-0.8, BOTTOM), below(-0.8, 0.6)])
+    s.line("self-adhered-sheet", [(-0.8, TOP), above(-0.8, 0.6)])
+    told = "the sheet is cut round the pipe and has no collar, {} it"
+    s.fault("open-penetration", "air", below(-0.8, 0), told.format("below"))
+    s.fault("open-penetration", "air", above(-0.8, 0), told.format("above"))
 
 
 def _words(s: Sheet) -> None:

@@ -91,6 +91,8 @@ def _roof_sheet_last(s: Sheet) -> None:
     s.line("self-adhered-underlayment", sheet)
     told = "the upturn of the roof sheet laps over the wall sheet from outside"
     s.fault("reverse-lap", "water", (-3, 110), told, within=110)
+    told = "water that runs down the wall sheet ends behind that upturn, on the plywood"
+    s.fault("wet-route", "water", (-0.8, 18), told)
 
 
 def words(s: Sheet) -> None:

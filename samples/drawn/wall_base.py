@@ -97,9 +97,9 @@ def _faults(s: Sheet) -> None:
     s.fault(
         "stops-short",
         "heat",
-        (WOOL_IN, -505),
+        (-88, -505),
         "no board under the slab: the insulation ends at the foot of the edge board",
-        within=120,
+        within=90,
     )
     s.fault(
         "short-lap",
