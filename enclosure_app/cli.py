@@ -210,7 +210,7 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
     from enclosure_app.reports.json_report import json_text, write_json
     from enclosure_app.reports.text_report import write_text
 
-    _keep_inputs(json_path, files)
+    _keep_inputs(json_path, (*files, asked["layers"]))
     check_file = _checker(asked)
     results = []
     for file in with_progress(files, "Checking"):
@@ -249,8 +249,8 @@ def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
     from enclosure_app.reports.pdf_report import write_sheets
     from enclosure_app.reports.text_report import summary
 
-    _keep_inputs(output, (file,))
-    result = _checker(asked)(file)
+    _keep_inputs(output, (file, asked["layers"]))
+    check_file = _checker(asked)
     job = SheetJob(
         paper=asked["paper"],
         scale=asked["scale"],
@@ -259,7 +259,9 @@ def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
         who=asked["who"],
         date=f"{asked['day'] or datetime.now().astimezone():%Y-%m-%d}",
     )
-    write_sheets(output, (result,), job)
+    with own_faults_in_words(str(file)):
+        result = check_file(file)
+        write_sheets(output, (result,), job)
     say(f"{output} is written: {summary(Report((result,)))}", sys.stdout)
     return _status((result,))
 
@@ -347,11 +349,12 @@ def _must_be_rule(name: str, names: Sequence[str]) -> None:
         raise EnclosureError(f"No rule is called {name}; {mend}")
 
 
-def _keep_inputs(output: Path | None, inputs: Iterable[Path]) -> None:
-    """Refuse to write over a drawing that is to be read."""
-    if output and output.exists() and any(f.exists() and f.samefile(output) for f in inputs):
+def _keep_inputs(output: Path | None, inputs: Iterable[Path | None]) -> None:
+    """Refuse to write over a drawing or a layer map that is to be read."""
+    there = [file for file in inputs if file and file.exists()]
+    if output and output.exists() and any(file.samefile(output) for file in there):
         raise EnclosureError(
-            f"{output} is the drawing itself; name another file to write to, so that it is kept."
+            f"{output} is a file to be read; name another one to write to, so that it is kept."
         )
 
 

@@ -232,17 +232,19 @@ def test_what_cannot_be_used_leaves_nothing_behind(
     assert list(tmp_path.iterdir()) == []
 
 
-@pytest.mark.parametrize("command", [["check", "--json"], ["sheet", "-o"]], ids=" ".join)
-def test_a_drawing_is_never_written_over(
-    command: list[str], road: Road, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+@pytest.mark.parametrize("command", ["check --json", "sheet -o"])
+@pytest.mark.parametrize("kept", ["doubt.dxf", "map.toml"])
+def test_what_is_read_is_never_written_over(
+    command: str, kept: str, road: Road, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    drawing = tmp_path / "doubt.dxf"
-    drawing.write_text("the drawing", encoding="utf-8")
-    spelled_otherwise = tmp_path / "sub" / ".." / "doubt.dxf"
-    (tmp_path / "sub").mkdir()
-    assert main([command[0], str(drawing), command[1], str(spelled_otherwise)]) == UNUSABLE
-    assert "is the drawing itself" in capsys.readouterr().err
-    assert drawing.read_text(encoding="utf-8") == "the drawing"
+    Path(kept).write_text("# to be kept", encoding="utf-8")
+    Path("sub").mkdir()
+    name, option = command.split()
+    spelled_otherwise = f"sub/../{kept}"
+    arguments = [name, "doubt.dxf", "--layers", "map.toml", option, spelled_otherwise]
+    assert main(arguments) == UNUSABLE
+    assert f"{spelled_otherwise} is a file to be read" in capsys.readouterr().err
+    assert Path(kept).read_text(encoding="utf-8") == "# to be kept"
 
 
 def test_the_options_reach_the_reader(road: Road) -> None:
