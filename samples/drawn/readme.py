@@ -18,13 +18,14 @@ tree line, for the (also invented) Varrowmoor Upland Weather Trust. Two offices 
 | Morrowin Drawing Office | inches, once in feet | `A-DETL-...` | `layers.toml` | one vapour-tight sheet on the plywood, all insulation outside it |
 | Studio Kestavik | millimetres, once in metres | plain words | `layers-second-office.toml` | vapour sheet on the structure, insulation, water sheet on the insulation |
 
-Each detail comes sound and faulty, and the faulty one has nothing else wrong with it. To try one:
+Each detail comes sound and faulty, and the faulty one has nothing wrong with it but what the last table
+tells. To try one:
 
     enclosure-app check samples/parapet-faulty.dxf --layers samples/layers-second-office.toml
 
 Drawings in the oldest format (R12) cannot say their units: add `--units in` or `--units mm` as the
-table says. `expected.toml` holds the same in a form for tests. Everything here except this sentence's
-neighbours in `drawn/` is written by `python samples/make_samples.py`, the same bytes on each run.
+table says. `expected.toml` holds the same in a form for tests. `python samples/make_samples.py` writes
+every file here that is no script (this page too), the same bytes on each run.
 
 ## The drawings
 
