@@ -28,15 +28,24 @@ class ClosedCurve:
 
     def distance(self, points: Floats) -> Floats:
         """Return the distance of each point (k, 2) from the curve, mm."""
-        ring = shapely.LineString(np.vstack([self.points, self.points[:1]]))
-        shapely.prepare(ring)
-        return np.asarray(shapely.distance(ring, shapely.points(points)))
+        tree = shapely.STRtree(_segments(self.points))
+        (place, _), distance = tree.query_nearest(
+            shapely.points(points), return_distance=True, all_matches=False
+        )
+        found = np.empty(len(points))
+        found[place] = distance
+        return found
+
+
+def _segments(curve: Floats) -> NDArray[np.object_]:
+    ends = np.stack([curve, np.roll(curve, -1, axis=0)], axis=1)
+    return np.asarray(shapely.linestrings(ends), dtype=object)
 
 
 def _odd(points: Floats, curve: Floats, far: float) -> Bools:
     """Count crossings of rays in the direction of x; a segment owns its lower end only."""
     start, end = curve, np.roll(curve, -1, axis=0)
-    tree = shapely.STRtree(np.asarray(shapely.linestrings(np.stack([start, end], axis=1))))
+    tree = shapely.STRtree(_segments(curve))
     reach = np.maximum(far, points[:, 0]) + 1.0
     rays = np.stack([points, np.column_stack([reach, points[:, 1]])], axis=1)
     ray, segment = tree.query(shapely.linestrings(rays))

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 import numpy as np
 import shapely
 
+from enclosure_app.geometry.closest import foot
 from enclosure_app.geometry.rims import Floats
 
 Point = tuple[float, float]
@@ -49,13 +50,20 @@ def around(points: Floats, start: float, end: float) -> Floats:
 
 def nearest_positions(points: Floats, places: Floats) -> Floats:
     """Return how far along the polyline (m, 2) the nearest points to places (k, 2) lie, mm."""
-    line = shapely.LineString(points)
-    return np.asarray(shapely.line_locate_point(line, shapely.points(places)))
+    start, end = points[:-1], points[1:]
+    tree = shapely.STRtree(np.asarray(shapely.linestrings(np.stack([start, end], axis=1))))
+    place, segment = tree.query_nearest(shapely.points(places), all_matches=False)
+    near = foot(places[place], start[segment], end[segment])
+    found = np.empty(len(places))
+    found[place] = positions(points)[segment] + np.hypot(*(near - start[segment]).T)
+    return found
 
 
 def within(chord: tuple[Point, Point], lines: Sequence[Sequence[Point]], reach: float) -> bool:
     """Return whether any of the polylines comes within `reach` mm of a straight chord."""
-    several = shapely.MultiLineString([line if len(line) > 1 else [*line, *line] for line in lines])
+    several = shapely.MultiLineString(
+        [line if len(line) > 1 else [*line, *line] for line in lines]
+    )
     return bool(shapely.dwithin(shapely.LineString(chord), several, reach))
 
 

@@ -13,6 +13,8 @@ import shapely
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
+Point = tuple[float, float]
+SLIVER = 1e-9  # mm: corners this near to the end of a stretch are its end
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
 
@@ -24,7 +26,7 @@ class Rims:
     `start`, `end` (n, 2) mm; `rim` (n,) the rim of each segment; `along` (n,) mm from the rim's
     first point to the segment's start; `first` (r + 1,) offsets of each rim's segments; `owner`
     (r,) the solid of each rim; `length` (r,) mm; `ring` (r,) whether the rim is closed; `offset`
-    (r,) mm of all rims before each.
+    (r,) mm of all rims before each; `lines` (n,) the segments as shapely lines.
     """
 
     start: Floats
@@ -36,12 +38,7 @@ class Rims:
     length: Floats
     ring: NDArray[np.bool_]
     offset: Floats
-
-    @property
-    def lines(self) -> NDArray[np.object_]:
-        """The segments as shapely lines, for a search tree."""
-        ends = np.stack([self.start, self.end], axis=1)
-        return np.asarray(shapely.linestrings(ends), dtype=object)
+    lines: NDArray[np.object_]
 
     def position(self, segments: Ints, points: Floats) -> Floats:
         """Return how far along its rim each point (k, 2) on its segment (k,) lies, mm."""
@@ -59,6 +56,27 @@ class Rims:
         length = np.hypot(step[:, 0], step[:, 1])
         share = np.clip((at - self.along[segments]) / length, 0.0, 1.0)
         return segments, self.start[segments] + share[:, None] * step
+
+    def stretches(self, rim: Ints, start: Floats, end: Floats) -> list[tuple[Point, ...]]:
+        """Return the polyline of each rim (k,) from position `start` to `end` (k,) mm along it.
+
+        Where `end` comes before `start` the polyline runs backwards.
+        """
+        low, high = np.minimum(start, end), np.maximum(start, end)
+        running = self.along + self.offset[self.rim]
+        first = np.searchsorted(running, self.offset[rim] + low + SLIVER, "right")
+        last = np.searchsorted(running, self.offset[rim] + high - SLIVER, "left")
+        heads = self.locate(rim, low)[1].tolist()
+        tails = self.locate(rim, high)[1].tolist()
+        corners = list(map(tuple, self.start.tolist()))
+        rows = zip(
+            heads, first.tolist(), last.tolist(), tails, (end < start).tolist(), strict=True
+        )
+        forward = (
+            ((*head,), *corners[start:end], (*tail,))[:: -1 if back else 1]
+            for head, start, end, tail, back in rows
+        )
+        return list(forward)
 
     def points_of(self, rim: int) -> Floats:
         """Return the points (m, 2) of one rim, the first repeated at the end of a ring."""
@@ -85,6 +103,7 @@ def rims_of(solids: Sequence[BaseGeometry]) -> Rims:
         owner=owner,
         length=before[first[1:]] - before[first[:-1]],
         offset=before[first[:-1]],
+        lines=np.asarray(shapely.linestrings(np.stack([start, end], axis=1)), dtype=object),
         ring=shapely.is_closed(boundaries) if count else np.zeros(0, dtype=bool),
     )
 

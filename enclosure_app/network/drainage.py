@@ -52,12 +52,11 @@ def _covered(network: Network, lap: Lap) -> bool:
     """Whether a third sheet laps over the exposed upper end of the lower, outer sheet."""
     top = lap.outer.run[-1]
     return any(
-        other.inner.name == lap.outer.name
-        and other.outward is not None
+        other.outward is not None
         and other.outer.goes_up
         and not other.inner.goes_up
         and dist(other.inner.run[-1], top) <= COVER
-        for other in network.layers[Control.WATER].laps
+        for other in network.layers[Control.WATER].laps_over(lap.outer.name)
     )
 
 

@@ -7,12 +7,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from enclosure_app.geometry.between import not_parted
-from enclosure_app.geometry.polyline import stretch
 from enclosure_app.geometry.rims import Floats, Rims, rims_of
 from enclosure_app.geometry.runs import SideBySide, runs_between
 from enclosure_app.geometry.solids import Solid, area_solid, line_solid
 from enclosure_app.model.limits import Tolerances
-from enclosure_app.model.place import Area, Line, Shape
+from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Break, Piece, Section
 
@@ -48,10 +47,6 @@ class Fabric:
         """Return which owner an axis rim belongs to."""
         return int(self.axes.owner[rim])
 
-    def stretch_of(self, rim: int, start: float, end: float) -> Floats:
-        """Return the polyline (m, 2) of an axis from `start` to `end` mm along it."""
-        return stretch(self.axes.points_of(rim), start, end)
-
     def samples(self, shares: Sequence[float]) -> tuple[Floats, Floats, Bools]:
         """Return points at shares (0 to 1) of every run, and which pairs are drawn opposed.
 
@@ -64,6 +59,17 @@ class Fabric:
         opposed = (heading_a * heading_b).sum(axis=1) < 0
         of_b[opposed] = of_b[opposed, ::-1]
         return of_a, of_b, opposed
+
+    def run_lines(self) -> tuple[list[Points], list[Points]]:
+        """Return the two sides of every run as polylines, each the way it was drawn."""
+        table = np.array(
+            [(r.a, r.a_from, r.a_to, r.b, r.b_from, r.b_to) for r in self.runs]
+        ).reshape(-1, 6)
+        a, b = table[:, 0].astype(np.intp), table[:, 3].astype(np.intp)
+        return (
+            self.axes.stretches(a, table[:, 1], table[:, 2]),
+            self.axes.stretches(b, table[:, 4], table[:, 5]),
+        )
 
     def _on_axes(
         self, stretches: Sequence[tuple[int, float, float]], shares: Sequence[float]

@@ -11,13 +11,12 @@ from math import hypot, inf
 import numpy as np
 
 from enclosure_app.geometry.closed_curve import ClosedCurve
-from enclosure_app.geometry.polyline import as_points
 from enclosure_app.geometry.rims import Floats
 from enclosure_app.geometry.runs import SideBySide
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.network.fabric import Fabric
 
-SHARES = (0.0, 0.1, 0.3, 0.5, 0.7, 0.9, 1.0)  # of a lap's length, where it is looked at
+SHARES = (0.0, 0.3, 0.7, 1.0)  # of the length of a lap, where it is looked at
 HEM = 15.0  # mm: what ends this short behind a lap is a hem, not a sheet that goes on
 TOLD_APART = 0.2  # mm: sheets drawn closer than this do not show which is outside
 UNDERSIDE = -0.17  # the outward side faces down when its normal drops by more than 10 degrees
@@ -94,23 +93,27 @@ def find_laps(fabric: Fabric, curve: ClosedCurve, outside: Point) -> tuple[Lap, 
     if not fabric.runs:
         return ()
     of_a, of_b, opposed = fabric.samples(SHARES)
-    inner = slice(1, -1)  # the very ends may lie beside other sheets
-    lead = _outwardness(curve, outside, of_a[:, inner]) - _outwardness(
-        curve, outside, of_b[:, inner]
+    within = slice(1, -1)  # the very ends may lie beside other sheets
+    lead = _outwardness(curve, outside, of_a[:, within]) - _outwardness(
+        curve, outside, of_b[:, within]
     )
+    lines_a, lines_b = fabric.run_lines()
     return tuple(
-        _lap(fabric, number, _Sampled(of_a[number], of_b[number], bool(opposed[number])), lead)
-        for number, run in enumerate(fabric.runs)
-        if _is_sheet(fabric, run.a) and _is_sheet(fabric, run.b)
+        _lap(fabric, number, _Sampled(a, b, (line_a, line_b), opposed=back), lead)
+        for number, (a, b, line_a, line_b, back, lead) in enumerate(
+            zip(of_a, of_b, lines_a, lines_b, opposed.tolist(), lead.tolist(), strict=True)
+        )
+        if _is_sheet(fabric, fabric.runs[number].a) and _is_sheet(fabric, fabric.runs[number].b)
     )
 
 
 @dataclass(frozen=True, slots=True)
 class _Sampled:
-    """Points (m, 2) along both sides of one run, and whether the two were drawn opposed."""
+    """Matched points (m, 2) along both sides of one run, both sides whole, the way they run."""
 
     of_a: Floats
     of_b: Floats
+    lines: tuple[Points, Points]
     opposed: bool
 
 
@@ -126,8 +129,8 @@ def _outwardness(curve: ClosedCurve, outside: Point, points: Floats) -> Floats:
     return np.asarray(signed.reshape(points.shape[:2]).mean(axis=1))
 
 
-def _lap(fabric: Fabric, number: int, sampled: _Sampled, leads: Floats) -> Lap:
-    run, lead = fabric.runs[number], float(leads[number])
+def _lap(fabric: Fabric, number: int, sampled: _Sampled, lead: float) -> Lap:
+    run = fabric.runs[number]
     a, b = _sheets(fabric, run, sampled)
     outer, inner = (a, b) if lead >= 0 else (b, a)
     first, last = sampled.of_a[0].tolist(), sampled.of_a[-1].tolist()
@@ -148,21 +151,22 @@ def _lap(fabric: Fabric, number: int, sampled: _Sampled, leads: Floats) -> Lap:
 def _sheets(fabric: Fabric, run: SideBySide, sampled: _Sampled) -> tuple[Sheet, Sheet]:
     (x, y), (u, v) = sampled.of_a[0].tolist(), sampled.of_a[-1].tolist()
     rising = (v, u) >= (y, x)
-    a = _sheet(fabric, run.a, (run.a_from, run.a_to), up_at_end=rising)
-    b = _sheet(fabric, run.b, (run.b_from, run.b_to), up_at_end=rising != sampled.opposed)
-    return a, b
+    line_a, line_b = sampled.lines
+    a = _sheet(fabric, run.a, (run.a_from, run.a_to), line_a, up_at_end=rising)
+    up_at_end = rising != sampled.opposed
+    return a, _sheet(fabric, run.b, (run.b_from, run.b_to), line_b, up_at_end=up_at_end)
 
 
-def _sheet(fabric: Fabric, rim: int, stretch: tuple[float, float], *, up_at_end: bool) -> Sheet:
-    points = fabric.stretch_of(rim, *stretch)
-    before = stretch[0]
-    after = float(fabric.axes.length[rim]) - stretch[1]
+def _sheet(
+    fabric: Fabric, rim: int, stretch: tuple[float, float], line: Points, *, up_at_end: bool
+) -> Sheet:
+    before, after = stretch[0], float(fabric.axes.length[rim]) - stretch[1]
     if fabric.axes.ring[rim]:
         before = after = before + after
     name = fabric.names[fabric.axis_owner(rim)]
     if up_at_end:
-        return Sheet(name, as_points(points), beyond_upper=after, beyond_lower=before)
-    return Sheet(name, as_points(points[::-1]), beyond_upper=before, beyond_lower=after)
+        return Sheet(name, line, beyond_upper=after, beyond_lower=before)
+    return Sheet(name, line[::-1], beyond_upper=before, beyond_lower=after)
 
 
 def _middle(points: Sequence[Point]) -> Point:

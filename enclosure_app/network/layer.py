@@ -1,7 +1,7 @@
 """One control layer of one section, traced and proved: all that rules ask about it."""
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field, replace
 from itertools import product
 
 import numpy as np
@@ -41,6 +41,20 @@ class Layer:
     joints: tuple[Joint, ...] = ()
     sealed_laps: frozenset[int] = frozenset()
     why: str = ""
+    by_inner: Mapping[str, tuple[Lap, ...]] = field(
+        init=False, repr=False, compare=False, default_factory=dict
+    )
+
+    def __post_init__(self) -> None:
+        """Index the laps by their inner sheet."""
+        table: dict[str, tuple[Lap, ...]] = {}
+        for lap in self.laps:
+            table[lap.inner.name] = (*table.get(lap.inner.name, ()), lap)
+        object.__setattr__(self, "by_inner", table)
+
+    def laps_over(self, name: str) -> tuple[Lap, ...]:
+        """Return the laps in which another sheet lies over the piece called `name`."""
+        return self.by_inner.get(name, ())
 
     def sealed(self, lap: Lap) -> bool:
         """Whether the joint that a lap makes is sealed."""
@@ -58,6 +72,11 @@ class Layer:
             raise ValueError("A layer without a trace has no sides.")
         mark = np.array([self.trace.outside])
         return np.asarray(self.walk.curve.encloses(points) == self.walk.curve.encloses(mark)[0])
+
+
+def same_layer(layer: Layer, control: Control) -> Layer:
+    """Return what was found of `layer` for another control that has the very same pieces."""
+    return replace(layer, control=control, fabric=replace(layer.fabric, control=control))
 
 
 def trace_layer(section: Section, control: Control, tolerances: Tolerances) -> Layer:

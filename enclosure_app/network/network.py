@@ -12,7 +12,7 @@ from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.product import Control, Kind, Product
 from enclosure_app.model.section import Section
-from enclosure_app.network.layer import Layer, trace_layer
+from enclosure_app.network.layer import Layer, same_layer, trace_layer
 from enclosure_app.network.order import Order, building_order
 from enclosure_app.network.rain import Rain, find_routes
 
@@ -83,7 +83,7 @@ def question(section: Section, tolerances: Tolerances) -> Network:
 
     The section must stand with gravity along -y; near the origin it is judged most exactly.
     """
-    layers = {control: trace_layer(section, control, tolerances) for control in Control}
+    layers = _layers(section, tolerances)
     return Network(
         section=section,
         tolerances=tolerances,
@@ -91,6 +91,20 @@ def question(section: Section, tolerances: Tolerances) -> Network:
         rain=_rain(section, layers[Control.WATER], tolerances),
         order=building_order(dict.fromkeys(_laid(layers))),
     )
+
+
+def _layers(section: Section, tolerances: Tolerances) -> dict[Control, Layer]:
+    """Trace each control; one sheet often does for several, and is traced once."""
+    layers: dict[Control, Layer] = {}
+    traced: dict[tuple[str, ...], Layer] = {}
+    for control in Control:
+        pieces = tuple(piece.name for piece in section.layer(control))
+        known = traced.get(pieces)
+        if known is None:
+            traced[pieces] = layers[control] = trace_layer(section, control, tolerances)
+        else:
+            layers[control] = same_layer(known, control)
+    return layers
 
 
 def _laid(layers: Mapping[Control, Layer]) -> Iterator[tuple[str, str]]:

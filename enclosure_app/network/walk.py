@@ -10,9 +10,10 @@ from dataclasses import dataclass
 import numpy as np
 
 from enclosure_app.geometry.closed_curve import ClosedCurve
-from enclosure_app.geometry.parity import Flips, Way, flips_along
+from enclosure_app.geometry.parity import Bools, Way, flips_along
 from enclosure_app.geometry.polyline import around, as_points, nearest_positions, stretch
-from enclosure_app.geometry.rims import Floats, Rims
+from enclosure_app.geometry.rims import Floats, Ints
+from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import Lift, Run
 from enclosure_app.network.fabric import Fabric
 from enclosure_app.network.trace import Trace
@@ -32,7 +33,7 @@ class _Leg:
     """One rim of the round: owner, and the points from where the pen arrives to where it leaves."""
 
     owner: int
-    points: Floats
+    points: Points
 
     def reversed(self) -> "_Leg":
         """Return the same leg walked the other way."""
@@ -46,8 +47,8 @@ class _Chord:
     number: int
     lift: float
     owners: tuple[int, int]
-    start: Floats
-    end: Floats
+    start: Point
+    end: Point
 
     def reversed(self) -> "_Chord":
         """Return the same chord walked the other way."""
@@ -57,7 +58,7 @@ class _Chord:
 def follow(fabric: Fabric, trace: Trace) -> Walk:
     """Return the walk along `trace`."""
     legs, chords = _round(fabric, trace)
-    curve = ClosedCurve(np.vstack([leg.points for leg in legs]))
+    curve = ClosedCurve(np.array([point for leg in legs for point in leg.points]))
     items = _in_walking_order(fabric, legs, chords)
     steps = [step for item in items for step in _steps(fabric, item)]
     return Walk(tuple(steps), tuple(chord.number for chord in chords), curve)
@@ -66,10 +67,10 @@ def follow(fabric: Fabric, trace: Trace) -> Walk:
 def _steps(fabric: Fabric, item: _Leg | _Chord) -> Iterator[Run | Lift]:
     if isinstance(item, _Leg):
         if item.owner < len(fabric.pieces):
-            yield Run(fabric.names[item.owner], as_points(item.points))
+            yield Run(fabric.names[item.owner], item.points)
     elif item.lift > 0:
-        start, end = as_points(np.array([item.start, item.end]))
-        yield Lift(fabric.names[item.owners[0]], fabric.names[item.owners[1]], start, end)
+        a, b = (fabric.names[owner] for owner in item.owners)
+        yield Lift(a, b, item.start, item.end)
 
 
 def _in_walking_order(
@@ -97,60 +98,81 @@ def _lowest_lift(chords: list[_Chord]) -> int:
 
 def _goes_down(items: list[_Leg | _Chord]) -> bool:
     ends = [item.points for item in items if isinstance(item, _Leg)]
-    (x, y), (other_x, other_y) = ends[0][0].tolist(), ends[-1][-1].tolist()
+    (x, y), (other_x, other_y) = ends[0][0], ends[-1][-1]
     return (y, x) > (other_y, other_x)
 
 
 def _round(fabric: Fabric, trace: Trace) -> tuple[list[_Leg], list[_Chord]]:
     """Return legs and chords in turn: leg 0, chord 0 (from leg 0 to leg 1), leg 1, ..."""
-    rims, links = fabric.rims, trace.round.links
-    flips = flips_along(rims, Way(np.asarray(trace.outside), np.asarray(trace.inside)))
-    if not trace.round.steps:
-        whole = rims.points_of(trace.round.rim)
+    rims, links, steps = fabric.rims, trace.round.links, trace.round.steps
+    if not steps:
+        whole = as_points(rims.points_of(trace.round.rim))
         return [_Leg(int(rims.owner[trace.round.rim]), whole)], []
-    chords, ends = [], []
-    for number, swapped in trace.round.steps:
-        a, b = (
-            (int(links.a[number]), links.at_a[number]),
-            (int(links.b[number]), links.at_b[number]),
-        )
-        start, end = (b, a) if swapped else (a, b)
-        owners = (_owner(rims, start[0]), _owner(rims, end[0]))
-        chords.append(_Chord(number, float(links.lift[number]), owners, start[1], end[1]))
-        ends.append((start, end))
-    legs = [_leg(fabric, flips, ends[place - 1][1], ends[place][0]) for place in range(len(ends))]
-    return legs, chords
+    number, swapped = (np.array(each) for each in zip(*steps, strict=True))
+    start = _Ends(
+        np.where(swapped, links.b[number], links.a[number]),
+        np.where(swapped[:, None], links.at_b[number], links.at_a[number]),
+    )
+    end = _Ends(
+        np.where(swapped, links.a[number], links.b[number]),
+        np.where(swapped[:, None], links.at_a[number], links.at_b[number]),
+    )
+    arrive = _Ends(np.roll(end.segment, 1), np.roll(end.at, 1, axis=0))
+    return _legs(fabric, trace, arrive, start), _chords(fabric, trace, start, end)
 
 
-def _leg(
-    fabric: Fabric, flips: Flips, arrive: tuple[int, Floats], leave: tuple[int, Floats]
-) -> _Leg:
+@dataclass(frozen=True, slots=True)
+class _Ends:
+    """Places on rims: segments (k,) and points (k, 2)."""
+
+    segment: Ints
+    at: Floats
+
+
+def _chords(fabric: Fabric, trace: Trace, start: _Ends, end: _Ends) -> list[_Chord]:
     rims = fabric.rims
-    rim = int(rims.rim[arrive[0]])
-    owner = int(rims.owner[rim])
-    points = rims.points_of(rim)
-    at = rims.position(np.array([arrive[0], leave[0]]), np.array([arrive[1], leave[1]]))
-    start, end = float(at[0]), float(at[1])
-    if rims.ring[rim] and not flips.whole[rim] and 2 * abs(end - start) > rims.length[rim]:
-        return _Leg(owner, around(points, start, end))
-    axis = _axis(fabric, owner)
-    if axis is None:
-        return _Leg(owner, stretch(points, start, end))
-    on_axis = nearest_positions(axis, np.array([arrive[1], leave[1]]))
-    inner = stretch(axis, float(on_axis[0]), float(on_axis[1]))
-    return _Leg(owner, np.vstack([arrive[1], inner, leave[1]]))
+    owners = zip(
+        rims.owner[rims.rim[start.segment]].tolist(),
+        rims.owner[rims.rim[end.segment]].tolist(),
+        strict=True,
+    )
+    ends = zip(as_points(start.at), as_points(end.at), strict=True)
+    lifts = trace.round.links.lift
+    return [
+        _Chord(number, float(lifts[number]), pair, *points)
+        for (number, _), pair, points in zip(trace.round.steps, owners, ends, strict=True)
+    ]
 
 
-def _axis(fabric: Fabric, owner: int) -> Floats | None:
-    """Return the bare run of a sheet that was drawn with a width; the pen follows its middle."""
-    if owner >= len(fabric.pieces):
-        return None
-    rim = int(np.searchsorted(fabric.axes.owner, owner))
-    return fabric.axes.points_of(rim) if fabric.half[rim] > 0 else None
+def _legs(fabric: Fabric, trace: Trace, arrive: _Ends, leave: _Ends) -> list[_Leg]:
+    rims = fabric.rims
+    rim = rims.rim[arrive.segment]
+    start = rims.position(arrive.segment, arrive.at)
+    end = rims.position(leave.segment, leave.at)
+    lines = rims.stretches(rim, start, end)
+    flips = flips_along(rims, Way(np.asarray(trace.outside), np.asarray(trace.inside)))
+    longer = rims.ring[rim] & ~flips.whole[rim] & (2 * np.abs(end - start) > rims.length[rim])
+    for place in np.flatnonzero(longer).tolist():
+        points = rims.points_of(int(rim[place]))
+        lines[place] = as_points(around(points, float(start[place]), float(end[place])))
+    owners = rims.owner[rim].tolist()
+    for place in np.flatnonzero(_has_width(fabric, rims.owner[rim])).tolist():
+        ends = np.array([arrive.at[place], leave.at[place]])
+        lines[place] = _along_axis(fabric, owners[place], ends)
+    return [_Leg(owner, line) for owner, line in zip(owners, lines, strict=True)]
 
 
-def _owner(rims: Rims, segment: int) -> int:
-    return int(rims.owner[rims.rim[segment]])
+def _has_width(fabric: Fabric, owners: Ints) -> Bools:
+    wide = np.zeros(len(fabric.names), dtype=bool)
+    wide[fabric.axes.owner[fabric.half > 0]] = True
+    return np.asarray(wide[owners])
+
+
+def _along_axis(fabric: Fabric, owner: int, ends: Floats) -> Points:
+    """Follow the middle of a sheet that was drawn with a width, between two places on its faces."""
+    axis = fabric.axes.points_of(int(np.searchsorted(fabric.axes.owner, owner)))
+    start, end = nearest_positions(axis, ends).tolist()
+    return as_points(np.vstack([ends[:1], stretch(axis, start, end), ends[1:]]))
 
 
 def along_walk(steps: tuple[Run | Lift, ...], points: Floats) -> Floats:
