@@ -14,6 +14,7 @@ from enclosure_app.model.place import Point, Points
 WholeRegion = tuple[Points, tuple[Points, ...]]
 _NESTED, _OUTERMOST = 0, 1
 _SHARPEST_MITRE = 0.25
+_FLATTEST = 1e-9
 
 
 class Vertex(NamedTuple):
@@ -139,11 +140,15 @@ def _normal(start: Point, end: Point) -> Point | None:
 
 
 def ring_size(ring: Points) -> float:
-    """Return the area of a ring; 0 for fewer than three points."""
+    """Return the area of a ring; 0 if it is nothing but a line there and back."""
     if len(ring) < 3:
         return 0.0
-    pairs = zip(ring, (*ring[1:], ring[0]), strict=True)
-    return abs(sum(x * v - u * y for (x, y), (u, v) in pairs)) / 2
+    # Counted from the first point: far from the origin the products would swallow small areas.
+    left, low = ring[0]
+    near = [(x - left, y - low) for x, y in ring]
+    area = abs(sum(x * v - u * y for (x, y), (u, v) in pairwise(near))) / 2
+    longest = max(x * x + y * y for x, y in near)
+    return 0.0 if area <= _FLATTEST * longest else area
 
 
 def _nesting(ordered: Sequence[Points]) -> tuple[list[int], list[int]]:

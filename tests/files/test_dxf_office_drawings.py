@@ -12,7 +12,9 @@ from pathlib import Path
 import pytest
 from ezdxf import bbox
 from ezdxf.entities import DXFGraphic, Insert
-from ezdxf.math import BoundingBox
+from ezdxf.math import BoundingBox, area
+from ezdxf.path import Path as Outline
+from ezdxf.path import from_hatch
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf_content import Content, content
@@ -24,7 +26,6 @@ DRAWN = {
     "LINE", "CIRCLE", "ARC", "ELLIPSE", "SPLINE", "LWPOLYLINE", "POLYLINE", "HATCH", "SOLID",
     "TRACE", "3DFACE",
 }  # fmt: skip
-FILLED = {"HATCH", "SOLID", "TRACE"}
 WRITTEN = {"TEXT", "MTEXT", "ATTRIB", "DIMENSION"}
 Box = tuple[float, float, float, float]
 
@@ -124,9 +125,16 @@ def _library_box(entity: DXFGraphic) -> Box | None:
     box: BoundingBox = bbox.extents([entity])
     if not box.has_data or (box.size.x == 0 and box.size.y == 0):
         return None
-    if entity.dxftype() in FILLED and 0 in (box.size.x, box.size.y):
+    if entity.dxftype() == "HATCH" and not any(map(_has_area, from_hatch(entity))):
         return None
     return box.extmin.x, box.extmin.y, box.extmax.x, box.extmax.y
+
+
+def _has_area(ring: Outline) -> bool:
+    """One drawing holds four hatches whose three corners lie on one line."""
+    corners = list(ring.flattening(SAGITTA))
+    near = [corner - corners[0] for corner in corners]
+    return area(near) > 1e-9 * max(corner.magnitude for corner in near) ** 2
 
 
 def _read_boxes(read: Content) -> Iterator[tuple[str, Box]]:
