@@ -6,7 +6,7 @@ to a face close by, or falls.
 
 from collections import defaultdict
 from dataclasses import dataclass
-from math import atan2, pi
+from math import atan2, dist, pi
 
 import numpy as np
 
@@ -30,13 +30,12 @@ class Off:
     """How a drop leaves an edge.
 
     `spots` is where it goes on: one, two where it lands on a level face and spreads, none where
-    it stands or leaves. `falls` says that it goes through the air, `leaves` is the last place in
-    the frame, `rises` the run that dams it up.
+    it stands or leaves. `drips` says that it lets go of an edge that lies on no other sheet,
+    `leaves` is the last place in the frame, `rises` the run that dams it up.
     """
 
     edge: Point
     spots: tuple[Spot, ...] = ()
-    falls: bool = False
     drips: bool = False
     leaves: Point | None = None
     rises: Spot | None = None
@@ -205,10 +204,9 @@ def _off(ground: Ground, fall: _Fall, hit: int, place: Point, floor: float) -> O
         return Off(fall.edge, leaves=fall.edge)
     drips = not _rests(ground, fall.run)
     if hit < 0:
-        return Off(fall.edge, (), falls=True, drips=drips, leaves=(fall.edge[0], floor))
-    low = fall.edge[1] - place[1]
-    spots = _landed(ground, fall, hit, place)
-    return Off(fall.edge, spots, falls=low > LEVEL, drips=drips and low > ground.tolerances.touch)
+        return Off(fall.edge, (), drips=drips, leaves=(fall.edge[0], floor))
+    far = dist(fall.edge, place) > ground.tolerances.touch
+    return Off(fall.edge, _landed(ground, fall, hit, place), drips=drips and far)
 
 
 def _landed(ground: Ground, fall: _Fall, edge: int, place: Point) -> tuple[Spot, ...]:

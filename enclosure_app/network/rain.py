@@ -7,7 +7,7 @@ each run and shared by all drops that pass it.
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import groupby
 from math import inf
 from types import MappingProxyType
@@ -24,7 +24,7 @@ from enclosure_app.network.landing import landings
 from enclosure_app.network.ponds import Pond
 from enclosure_app.network.runs import Ground
 from enclosure_app.network.surfaces import surfaces_of
-from enclosure_app.network.water import Course, Node, Water
+from enclosure_app.network.water import Course, Node, Place, Water
 
 __all__ = ["Drip", "Entry", "Pond", "Rain", "find_routes"]
 
@@ -114,22 +114,29 @@ def find_routes(  # noqa: PLR0913  the last two are for the rare section that ne
 def _courses(water: Water, landed: list[Spot]) -> Iterator[Course]:
     """Yield the way of each drop that is no part of another's, highest landing first."""
     told: dict[Node, int] = {}
-    for number, spot in enumerate(_heads(water, landed)):
+    number = 0
+    todo: list[tuple[Spot, tuple[Place, ...]]] = [(spot, ()) for spot in _heads(water, landed)]
+    while todo:
+        spot, before = todo.pop()
+        if before and water.node(spot) in told:
+            continue
         course = water.follow(spot, told, _SHARED if len(told) < _MANY else 0)
         for node in course.nodes:
             told.setdefault(node, number)
-        yield course
+        number += 1
+        todo.extend((fork, before + course.places[:count]) for fork, count in course.forks)
+        yield replace(course, places=before + course.places) if before else course
 
 
 def _heads(water: Water, landed: list[Spot]) -> list[Spot]:
-    """Return where routes start: landings that no drop from above comes past, and branches."""
-    entered, branches = _entered(water, landed)
+    """Return where routes start, lowest first: landings that no drop from above comes past."""
+    entered = _entered(water, landed)
     slack = water.ground.tolerances.lap_reach
-    heads = [spot for spot in landed if entered.get(water.node(spot), inf) > spot.station + slack]
-    reached = _reached(water, (*heads, *branches))
-    rings = [spot for spot in landed if water.node(spot) not in reached]
-    order = {spot: water.ground.at(spot.run, spot.station) for spot in (*heads, *branches, *rings)}
-    return sorted(order, key=lambda spot: (-order[spot][1], order[spot][0], spot.run))
+    heads = [s for s in landed if entered.get(water.node(s), inf) > s.station + slack]
+    reached = _reached(water, heads)
+    heads += [spot for spot in landed if water.node(spot) not in reached]
+    places = {spot: water.ground.at(spot.run, spot.station) for spot in heads}
+    return sorted(places, key=lambda spot: (places[spot][1], places[spot][0], spot.run))
 
 
 def _reached(water: Water, spots: Iterable[Spot]) -> set[Node]:
@@ -143,22 +150,14 @@ def _reached(water: Water, spots: Iterable[Spot]) -> set[Node]:
     return seen
 
 
-def _entered(water: Water, landed: list[Spot]) -> tuple[dict[Node, float], list[Spot]]:
-    """Return where drops from above come on to each stretch, and where drops spread."""
+def _entered(water: Water, landed: list[Spot]) -> dict[Node, float]:
+    """Return how far up each stretch drops come on to it from others."""
     entered: dict[Node, float] = {}
-    branches: dict[Spot, None] = {}
-    todo = [water.node(spot) for spot in landed]
-    seen = set(todo)
-    while todo:
-        spots = water.step(todo.pop()).spots
-        branches.update(dict.fromkeys(spots[1:]))
-        for spot in spots:
-            node = water.node(spot)
-            entered[node] = min(entered.get(node, inf), spot.station)
-            if node not in seen:
-                seen.add(node)
-                todo.append(node)
-    return entered, list(branches)
+    for node in _reached(water, landed):
+        for spot in water.step(node).spots:
+            to = water.node(spot)
+            entered[to] = min(entered.get(to, inf), spot.station)
+    return entered
 
 
 def _sides(courses: list[Course], is_outside: IsOutside) -> list[list[bool]]:

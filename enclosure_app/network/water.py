@@ -1,7 +1,7 @@
 """Follows drops over the ground, one straight run after the other."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from enclosure_app.geometry.faces import Point
@@ -41,7 +41,8 @@ class Place:
 class Course:
     """A drop's way. `end` is None where the drop leaves the drawing, on whichever side.
 
-    `joins` is the number of the course that it ends like, where it is told no further.
+    `joins` is the number of the course that it ends like, where it is told no further;
+    `forks` are the other ways where the drop spread, each with the number of places before it.
     """
 
     places: tuple[Place, ...]
@@ -49,6 +50,7 @@ class Course:
     end: RouteEnd | None
     pond: Pond | None = None
     joins: int | None = None
+    forks: tuple[tuple[Spot, int], ...] = ()
 
 
 @dataclass(frozen=True, eq=False)
@@ -87,28 +89,34 @@ class Water:
         """
         places: list[Place] = []
         nodes: dict[Node, None] = {}
+        forks: list[tuple[Spot, int]] = []
         joined = 0
         while True:
             node = self.node(spot)
             step = self.step(node)
-            places.extend(self._places(spot, step))
-            if self._drained(spot, step):
-                return Course(tuple(places), (*nodes, node), RouteEnd.OUTSIDE)
-            joined += node in known
-            if joined > more and step.spots:
-                return Course(tuple(places), (*nodes, node), None, joins=known[node])
-            if not step.spots or node in nodes:
-                nodes[node] = None
-                end = None if step.leaves is not None else RouteEnd.STANDS
-                return Course(tuple(places), tuple(nodes), end, step.pond)
+            again = node in nodes
             nodes[node] = None
+            joined += node in known
+            end = self._reach(spot, step, places)
+            forks.extend((fork, len(places)) for fork in step.spots[1:] if not again)
+            ended = end is not None or step.leaves is not None or again
+            if ended or joined > more:
+                joins = None if ended else known[node]
+                course = Course(tuple(places), tuple(nodes), end, step.pond, joins, tuple(forks))
+                return replace(course, end=RouteEnd.STANDS) if again else course
             spot = step.spots[0]
 
-    def _drained(self, spot: Spot, step: Step) -> bool:
+    def _reach(self, spot: Spot, step: Step, places: list[Place]) -> RouteEnd | None:
+        """Add the places of one stretch; return how the way ends on it, None where it does not."""
+        piece = self.ground.name(spot.run // 2)
+        if piece in self.drains:
+            places.append(self._place(spot.run, spot.station, piece, _BACK))
+            return RouteEnd.OUTSIDE
+        places.extend(self._places(spot, step))
+        if step.spots or step.leaves is not None:
+            return None
         held = step.pond.pieces if step.pond else ()
-        return bool(self.drains) and not self.drains.isdisjoint(
-            (self.ground.name(spot.run // 2), *held)
-        )
+        return RouteEnd.STANDS if self.drains.isdisjoint(held) else RouteEnd.OUTSIDE
 
     def _step(self, run: int, passed: int) -> Step:
         ground = self.ground
