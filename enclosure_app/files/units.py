@@ -73,7 +73,8 @@ def judge_units(evidence: Evidence) -> tuple[Units, tuple[Note, ...]]:
         return header, ()
     if usual and shown is not None:
         raise EnclosureError(_disagrees(evidence, header, shown[1], shown[0]))
-    shown = shown or _by_elimination(evidence)
+    both_odd = _odd_letters(evidence, header) and not _fits(evidence.extent * header.in_mm, ACROSS)
+    shown = shown or (_by_elimination(evidence) if both_odd else None)
     if shown is None or not _fits(evidence.extent * shown[0].in_mm, ACROSS):
         raise EnclosureError(_disagrees(evidence, header, _oddities(evidence, header)))
     why = f"{shown[1]}, and {_oddities(evidence, header)}"
@@ -193,8 +194,8 @@ def _by_thickness(pairs: Sequence[tuple[float, float]], least: int) -> tuple[Uni
 
 
 def _by_elimination(evidence: Evidence) -> tuple[Units, str] | None:
-    """Return the one unit in which both letters and extent are usual and the file agrees."""
-    if len(evidence.heights) < 3 or evidence.metric is None:
+    """Return the one unit in which letters and extent are usual and that $MEASUREMENT allows."""
+    if len(evidence.heights) < 3:
         return None
     high = median(evidence.heights)
     fits = [
@@ -221,7 +222,8 @@ def _oddities(evidence: Evidence, unit: Units) -> str:
     if not _fits(evidence.extent * unit.in_mm, ACROSS):
         says.append(_across(evidence, unit))
     if _odd_letters(evidence, unit):
-        says.append(f"its texts would be {median(evidence.heights) * unit.in_mm:.4g} mm high")
+        tall = median(evidence.heights) * unit.in_mm
+        says.append(f"its texts would be {tall:.{0 if tall >= 10 else 2}f} mm high")
     return " and ".join(says)
 
 

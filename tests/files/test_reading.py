@@ -1,10 +1,12 @@
 """From a DXF file to sections, end to end; the files are written by ezdxf."""
 
+import tomllib
 from collections.abc import Callable
 from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 from time import process_time
+from typing import Any
 
 import ezdxf
 import pytest
@@ -14,11 +16,13 @@ from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.dxf_content import content
 from enclosure_app.files.dxf_document import open_document
-from enclosure_app.files.layer_map import LayerMap, LayerRow
+from enclosure_app.files.extents import box_of
+from enclosure_app.files.layer_map import LayerMap, LayerRow, load_layer_map
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.drawing import NoteLevel, Units
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import DOWN
+from enclosure_app.resources import sample
 
 ROWS = (
     LayerRow("SHEET", product="housewrap"),
@@ -356,3 +360,22 @@ def test_ten_thousand_layers_and_as_many_lines_are_quick(saved: Callable[[Dxf], 
     named = [n.text for n in drawing.notes if "Nothing is said of" in n.text]
     assert len(named) == 1
     assert "and 9993 more" in named[0]
+
+
+def expected() -> list[dict[str, Any]]:
+    with sample("expected.toml").open("rb") as file:
+        return list(tomllib.load(file)["drawing"])
+
+
+@pytest.mark.parametrize("wanted", expected(), ids=lambda each: each["file"])
+def test_samples_are_read_as_their_script_drew_them(wanted: dict[str, Any]) -> None:
+    """Units, titles and frames; two samples are R12 files that cannot name their units."""
+    options = ReadOptions(load_layer_map(sample(wanted["layers"])))
+    drawing = read_drawing(sample(wanted["file"]), options)
+    assert drawing.units == wanted["units"]
+    frames = {s.name.casefold(): box_of([s.frame]) for s in drawing.sections}
+    assert frames == {
+        each["title"].casefold(): pytest.approx(each["frame_mm"], abs=0.01)
+        for each in wanted["section"]
+    }
+    assert all(section.frame_drawn for section in drawing.sections)

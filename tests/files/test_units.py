@@ -108,7 +108,9 @@ def test_a_header_and_dimensions_that_disagree_are_put_to_the_person() -> None:
 
 
 def test_a_default_header_on_a_drawing_of_thousands_is_put_to_the_person() -> None:
-    with pytest.raises(EnclosureError, match="says metres, but the section would be 3000 m across"):
+    with pytest.raises(
+        EnclosureError, match="says metres, but the section would be 3000 m across"
+    ):
         judge_units(Evidence("a.dxf", insunits=6, extent=3000))
 
 
@@ -139,6 +141,29 @@ def test_one_thickness_alone_tells_nothing() -> None:
 def test_letters_extent_and_the_system_of_measures_tell_together() -> None:
     evidence = Evidence("a.dxf", metric=False, heights=(3, 3, 4), extent=120)
     assert judge_units(evidence)[0] is Units.IN
+
+
+def test_letters_and_extent_tell_where_only_one_unit_fits_both() -> None:
+    units, notes = judge_units(Evidence("a.dxf", heights=(22, 22, 30), extent=1540))
+    assert units is Units.MM
+    assert notes[0].text == (
+        "The file names no units; read in millimetres: only so are its texts (22 mm high) and its "
+        "extent usual."
+    )
+    with pytest.raises(EnclosureError, match="--units"):
+        judge_units(Evidence("a.dxf", heights=(3, 3, 3), extent=120))
+
+
+def test_a_default_header_against_letters_and_extent_is_overruled() -> None:
+    """Millimetres in a file whose program wrote metres by default."""
+    evidence = Evidence("a.dxf", insunits=6, heights=(22, 22, 30), extent=1540)
+    units, notes = judge_units(evidence)
+    assert units is Units.MM
+    assert notes[0].text == (
+        "The file says metres, but is read in millimetres: only so are its texts (22 mm high) and "
+        "its extent usual, and the section would be 1540 m across and its texts would be 22000 mm "
+        "high."
+    )
 
 
 def test_dimensions_with_a_scale_say_nothing_of_their_unit() -> None:
