@@ -25,7 +25,7 @@ def draw(faulty: bool) -> Sheet:
     """Draw the sheet; the faulty one has too short an eave membrane and a drip edge without drip."""
     s = Sheet(FIRST, "Overhanging eave", version="R2004", unit_mm=25.4, scale=12)
     s.frame("Overhanging eave", box(LEFT, BOTTOM, RIGHT, TOP), SCALE)
-    s.marks((500, -420), (-560, 420))
+    s.marks((300, -660), (-560, 420))
     _structure(s)
     _insulation(s)
     _overhang(s)

@@ -84,7 +84,7 @@ def _vapour(s: Sheet, *, apart: float) -> None:
 def _water(s: Sheet) -> None:
     s.line("self-adhered-permeable", [(-0.8, BOTTOM), (-0.8, -96)])
     fold = [(RIGHT, 0.8), (-0.8, 0.8), (-0.8, -70), (-4.8, -84), (-4.8, -236)]
-    s.line("self-adhered-underlayment", fold)
+    s.strip("self-adhered-underlayment", fold, 1.2)
 
 
 def _metal(s: Sheet, *, drip: bool) -> None:

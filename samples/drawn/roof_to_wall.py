@@ -31,7 +31,7 @@ def draw(faulty: bool) -> Sheet:
     """Draw the sheet; in the faulty one the roofers came last and lapped over the wall sheet."""
     s = Sheet(SECOND, TITLE, version="R12", unit_mm=1.0, scale=10)
     section(s, roof_over_wall=faulty)
-    words(s)
+    words(s, apron=not faulty)
     s.title_block((RIGHT + 60, BOTTOM), "13", SCALE)
     return s
 
@@ -82,7 +82,7 @@ def _roof_sheet_first(s: Sheet) -> None:
     low = ROOF.at(-4.6, 28)
     end = ROOF.at(-240, 28)
     s.line("base-flashing", [(-4.6, 232), low, end, (end[0] - 9, end[1] - 11)])
-    s.line("self-adhered-permeable", [(-0.8, TOP), (-0.8, 252), (-8.4, 238), (-8.4, 62)])
+    s.segments("self-adhered-permeable", [(-0.8, TOP), (-0.8, 252), (-8.4, 238), (-8.4, 62)])
 
 
 def _roof_sheet_last(s: Sheet) -> None:
@@ -95,18 +95,19 @@ def _roof_sheet_last(s: Sheet) -> None:
     s.fault("wet-route", "water", (-0.8, 18), told)
 
 
-def words(s: Sheet) -> None:
+def words(s: Sheet, *, apron: bool) -> None:
     """Write notes and dimensions."""
     notes = [
-        ("WALL SHEET LAPPED OVER APRON AND UPTURN", (-2, 330)),
+        ("WALL SHEET ON WOOD FIBRE", (-2, 330)),
         ("ROOF SHEET TURNED UP 200", (-1, 120)),
-        ("METAL APRON, LEG BEHIND WALL SHEET", ROOF.at(-120, 28)),
         ("WOOD FIBRE 160, DOWN TO ROOF BOARD", (80, 420)),
         ("VAPOUR SHEET TURNED UP AND LAPPED 170", (VAPOUR_AT, -20)),
         ("ROOF BOARD 160", ROOF.at(-300, -100)),
         ("RAFTERS 200 ON HEADER", ROOF.at(-200, -320)),
         ("STUDS RUN THROUGH", (260, -560)),
     ]
+    if apron:
+        notes.append(("METAL APRON, LEG BEHIND WALL SHEET", ROOF.at(-120, 28)))
     s.notes(RIGHT + 60, (BOTTOM + 340, TOP - 20), notes)
     s.dimension((-0.8, 0), (-0.8, 200), (-300, 0), 90)
     s.dimension((0, TOP), (FIBRE, TOP), (0, TOP + 60))

@@ -4,6 +4,7 @@ Details are written in millimetres; the sheet moves them to where a section stan
 drawing units.
 """
 
+from itertools import pairwise
 from pathlib import Path
 
 import ezdxf
@@ -70,6 +71,12 @@ class Sheet:
         half = thickness / 2
         outline = [*offset(points, half), *reversed(offset(points, -half))]
         self._poly(outline, self.office.products[product], close=True)
+
+    def segments(self, product: str, points: Points) -> None:
+        """Draw the run of a sheet as single lines, end to end."""
+        layer = {"layer": self.office.products[product]}
+        for start, end in pairwise(self.many(points)):
+            self.space.add_line(start, end, dxfattribs=layer)
 
     def member(self, points: Points, product: str = "framing") -> None:
         """Put in the block of a crossed timber; `points` are the corners of an upright box."""
