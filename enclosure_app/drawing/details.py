@@ -4,12 +4,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import dist
 
-from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, LANE, Site, flag_at
+from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, LANE, Site, capacity, flag_at
 from enclosure_app.drawing.marks import Fill, Flag, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.polylines import mean
 from enclosure_app.drawing.scales import Scale, series
-from enclosure_app.drawing.section_marks import COMPACT, View, clipped, section_marks
+from enclosure_app.drawing.section_marks import COMPACT, CROWD, View, clipped, section_marks
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
@@ -44,10 +44,14 @@ class Arrangement:
     drawing: Box
     details: tuple[Detail, ...]
 
-    def told(self, scale: Scale) -> frozenset[str]:
-        """Return the keys of findings that only a detail can show, the drawing at `scale` being too small."""
-        shown = (f for detail in self.details for f in detail.findings)
-        return frozenset(f.key for f in shown if _size(f) / scale.ratio < _READABLE)
+    def told(self, scale: Scale, findings: Sequence[Finding]) -> frozenset[str]:
+        """Return the keys of `findings` whose glyphs the drawing at `scale` does without.
+
+        Those are small, and a detail shows them, or there are too many for glyphs to be read.
+        """
+        shown = {f.key for detail in self.details for f in detail.findings}
+        small = [f for f in findings if _size(f) / scale.ratio < _READABLE]
+        return frozenset(f.key for f in small if len(findings) >= CROWD or f.key in shown)
 
 
 def arrange(
@@ -71,9 +75,10 @@ def arrange(
             free.left - LANE, free.bottom - LANE, free.right + LANE, free.top - height - 2 * LANE
         )
         for room, across in ((beside, True), (below, False)):
+            drawing = _drawing(free, (width, height), across)
             details = _grid(findings, room, scales)
-            if details:
-                return Arrangement(_drawing(free, (width, height), across), details)
+            if details and capacity(drawing) >= len(findings):
+                return Arrangement(drawing, details)
     return Arrangement(free, ())
 
 
@@ -170,7 +175,12 @@ def detail_marks(
     yield Fill((box.ring,), theme.paper, "detail")
     enlarged = replace(view, placement=placement, detail=True, elsewhere=frozenset())
     for mark in clipped(list(section_marks(_trimmed(result, window), enlarged)), box):
-        yield _kept_inside(mark, box) if isinstance(mark, Label) else mark
+        if not isinstance(mark, Label):
+            yield mark
+        elif (
+            mark.halo or _kept_inside(mark, box) == mark
+        ):  # the office's texts are whole or not there
+            yield _kept_inside(mark, box)
     yield Stroke(box.ring, theme.pen("table"), "detail", closed=True)
     yield from _numbers(detail, numbers, theme)
     at = (box.left, box.bottom - _CAPTION + 1.2)

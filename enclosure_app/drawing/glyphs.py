@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from enclosure_app.drawing.laps import APART
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
-from enclosure_app.drawing.polylines import mean
+from enclosure_app.drawing.polylines import length, mean, walk_to
 from enclosure_app.drawing.shapes import arrow_head, barb, circle, drop, ellipse, smooth
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.model.place import Point, Points
@@ -179,11 +179,16 @@ def _vial(centre: Point, half: float, radius: float) -> Points:
 
 def wet_route(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
     """Drops along the way that the water takes inside."""
-    way = facts.way if len(facts.way) > 1 else spot.line((3.0, 1.0), (0.0, 0.4), (-3.0, -1.6))
+    own = smooth(spot.line((4.4, 3.6), (1.2, 1.0), (-1.0, -1.0), (-4.0, -3.6)))
+    way = facts.way if len(facts.way) > 1 else own
     yield Stroke(way, theme.pen("stream"), facts.source)
     yield Stroke(arrow_head(way, 1.7), theme.pen("stream"), facts.source)
-    for tip in spot.line((4.2, 1.4), (1.6, 2.0), (-1.4, 1.2)):
-        yield Fill((drop(tip, 1.9, facts.down),), theme.ink, facts.source)
+    whole = length(way)
+    for back in (1.0, 5.0, 9.0):
+        if back < whole:
+            at, _ = walk_to(way, whole - back)
+            tip = at[0] + spot.out[0] * 1.6, at[1] + spot.out[1] * 1.6
+            yield Fill((drop(tip, 2.0, facts.down),), theme.ink, facts.source)
 
 
 def ponding(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
@@ -192,17 +197,16 @@ def ponding(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
     half, depth = 3.8, 1.5
     if len(facts.way) > 1 and abs(facts.way[-1][0] - facts.way[0][0]) > 2 * half:
         half, x = abs(facts.way[-1][0] - facts.way[0][0]) / 2, mean(facts.way)[0]
-    top = y + max(facts.length, depth)
+    top = y + depth
     for k in range(3):
         part = half * (1 - 0.28 * k)
         level = top - 0.5 * k
         yield Stroke(((x - part, level), (x + part, level)), theme.pen("stream"), facts.source)
-    if not facts.text:  # in a picture of its own the hollow is drawn as well
-        hollow = ((x - half - 1, top + 0.4), (x, y), (x + half + 1, top + 0.4))
-        yield Stroke(hollow, theme.pen("glyph"), facts.source)
-        return
-    at = (x, top + 1.0)
-    yield Label(facts.text, at, theme.small, theme.ink, Anchor.MIDDLE, bold=True, halo=theme.paper)
+    if facts.text:
+        at = (x, top + 1.0)
+        yield Label(
+            facts.text, at, theme.small, theme.ink, Anchor.MIDDLE, bold=True, halo=theme.paper
+        )
 
 
 def open_penetration(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:

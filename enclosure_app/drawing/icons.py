@@ -44,8 +44,9 @@ _SHEETS: dict[str, tuple[Steps, ...]] = {
     "reverse-lap": (((_UP, 0), (-_HALF, 0)), ((_HALF, APART), (_DOWN, APART))),
     "short-lap": (((_UP, APART), (-0.8, APART)), ((0.8, 0), (_DOWN, 0))),
     "stops-short": (((_DOWN, 0), (-2.0, 0)),),
-    "ponding": (((5.0, 1.9), (0, 0), (-5.0, 1.9)),),
-    "no-drip": (((0.5, -3.5), (0.9, 3.2), (4.5, 2.4)),),
+    "ponding": (((5.2, 2.05), (0, 0), (-5.2, 2.05)),),
+    "no-drip": (((4.0, -4.0), (2.6, 2.2), (-0.4, 2.5)),),
+    "wet-route": (((_UP, 0), (1.7, 0)), ((-1.7, 0), (_DOWN, 0))),
     "lap-cycle": (),
     "edge-cover-short": (((1.0, 0), (_DOWN, 0)), ((_DOWN, 0), (_DOWN, -3.0))),
     "upturn-short": (((0.2, 0), (-4.5, 0), (-4.5, 5.5)),),
@@ -65,7 +66,7 @@ def _moved(rule: str, spot: Spot) -> Spot:
     if rule in ("edge-cover-short", "upturn-short"):
         return Spot(spot.to(-2.4, -APART), spot.up, spot.out)
     if rule == "no-drip":
-        return Spot(spot.to(1.8, 3.4), spot.up, spot.out)
+        return Spot(spot.to(-0.6, 2.5), spot.up, spot.out)
     return spot
 
 

@@ -42,7 +42,8 @@ def _ground(piece: Piece, section: Section, placement: Placement, theme: Theme) 
 def _outline(piece: Piece, section: Section, placement: Placement, theme: Theme) -> Iterator[Mark]:
     """Draw the controls of an area along its edge, one inside the other."""
     for i, control in enumerate(controls_of(piece, section)):
-        pen = theme.control(control)
+        line = theme.control(control)
+        pen = Pen(line.colour, theme.pen("edge").width, line.dash)
         for k, ring in enumerate(_rings(piece.shape, placement)):
             inward = (0.5 + i) * (pen.width + _CLEAR) * (1 if k == 0 else -1)
             yield Stroke(_ring_inward(ring, inward), pen, piece.name, closed=True)

@@ -57,12 +57,14 @@ def entries(result: SectionResult) -> tuple[Entry, ...]:
 
 def legend_height(result: SectionResult) -> float:
     """Return the height that the legend takes in two columns."""
-    return max(len(layer_entries(result)), len(entries(result))) * _ROW + 3.0
+    rows = max(len(layer_entries(result)), len(entries(result)))
+    return rows * _ROW + 3.0 if rows else 0.0
 
 
 def legend_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
     """Yield the legend from the top of `box`: layers on the left, everything else on the right."""
-    yield Stroke(((box.left, box.top), (box.right, box.top)), theme.pen("table"))
+    if box.height > 0:
+        yield Stroke(((box.left, box.top), (box.right, box.top)), theme.pen("table"))
     middle = box.left + 0.56 * box.width
     columns = ((box.left, middle, layer_entries(result)), (middle, box.right, entries(result)))
     for left, right, items in columns:

@@ -1,6 +1,6 @@
 """Rain and air on their way: the routes of drops, and the stream through the widest opening."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from enclosure_app.drawing.marks import Fill, Mark, Stroke
 from enclosure_app.drawing.placement import Placement
@@ -13,6 +13,7 @@ from enclosure_app.model.report import LayerResult, RainRoute, RouteEnd, Verdict
 
 _EVERY = 17.0  # mm on paper from one drop of a route to the next
 _DROP = 2.0
+_BESIDE = 2.4  # mm on paper between two streams
 STREAMS = (Control.WATER, Control.AIR)  # what comes in through an opening as a stream
 _ENDS = 5.0  # mm on paper by which a stream keeps clear of the marks of the sides
 
@@ -41,12 +42,22 @@ def has_stream(layer: LayerResult) -> bool:
     return broken and layer.control in STREAMS
 
 
-def stream_marks(layer: LayerResult, placement: Placement, theme: Theme) -> Iterator[Mark]:
+def all_stream_marks(
+    layers: Iterable[LayerResult], placement: Placement, theme: Theme
+) -> Iterator[Mark]:
+    """Yield the streams of all open layers, beside each other where they take the same way."""
+    for i, layer in enumerate(filter(has_stream, layers)):
+        yield from _stream_marks(layer, placement, i * _BESIDE, theme)
+
+
+def _stream_marks(
+    layer: LayerResult, placement: Placement, beside: float, theme: Theme
+) -> Iterator[Mark]:
     """Yield the way in through the widest opening of a broken layer, from outside to inside."""
     way = distinct(placement.points(layer.way_in))
-    if not has_stream(layer) or len(way) < 2:
+    if len(way) < 2:
         return
-    way = simplified(way, 1.0)
+    way = offset(simplified(way, 1.0), beside)
     way = stretch(way, min(_ENDS, length(way) / 4), length(way) - min(_ENDS, length(way) / 4))
     width = min(max(placement.length(layer.opening or 0.0), 1.0), 3.2)
     curve = smooth(way)

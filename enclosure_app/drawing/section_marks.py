@@ -1,6 +1,6 @@
 """Everything that is drawn of one section, without flags: what is sound is calm, faults are loud."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from enclosure_app.drawing.clipping import clip_line, clip_ring
@@ -16,7 +16,7 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement
 from enclosure_app.drawing.polylines import distinct, foot, length, unit, walk_to
-from enclosure_app.drawing.rain_marks import rain_marks, stream_marks
+from enclosure_app.drawing.rain_marks import all_stream_marks, rain_marks
 from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.sides import Sides, sides_of
 from enclosure_app.drawing.theme import Theme
@@ -31,7 +31,7 @@ _SMALL_RING = 3.0
 _LAPS = frozenset({"reverse-lap", "short-lap", "level-lap", "unsealed-joint"})
 _ALONG = _LAPS | {"gap", "edge-cover-short", "upturn-short"}  # glyphs that lie along a line
 COMPACT = _LAPS | {"gap", "ponding"}  # faults that a detail is to show whole
-_CROWD = 16  # findings from which the rings are small
+CROWD = 16  # findings from which the rings are small
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,9 +64,9 @@ def frame_box(result: SectionResult, placement: Placement) -> Box:
     return Box(min(xs), min(ys), max(xs), max(ys))
 
 
-def ring_radius(result: SectionResult) -> float:
+def ring_radius(findings: Sequence[Finding]) -> float:
     """Return the radius of the rings around places, smaller where there are many."""
-    return RING if len(result.findings) < _CROWD else _SMALL_RING
+    return RING if len(findings) < CROWD else _SMALL_RING
 
 
 def clipped(marks: list[Mark], box: Box) -> Iterator[Mark]:
@@ -96,8 +96,7 @@ def _calm(
     yield from area_marks(section, placement, theme)
     yield from thickness_marks(section, placement, theme)
     yield from office_marks(section, placement, theme)
-    for layer in result.layers.values():
-        yield from stream_marks(layer, placement, theme)
+    yield from all_stream_marks(result.layers.values(), placement, theme)
     down = (-sides.uphill[0], -sides.uphill[1])
     yield from rain_marks(result.rain, placement, down, theme)
     yield from sheet_marks(result, shown, sides, theme)
@@ -124,7 +123,7 @@ def _loud(
     for layer in result.layers.values():
         for lift in layer.lifts:
             yield from _caps(lift, layer, view)
-    radius = ring_radius(result)
+    radius = ring_radius(result.findings)
     for finding in result.findings:
         if not view.detail:
             yield from _ring(finding, radius, view)

@@ -140,7 +140,7 @@ def _pages(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Page]:
     left = rows(findings, sheet.numbers, column.width, look)
     foot, table = _column(sheet)
     filled = fill_column(left, table, theme)
-    marks = [*_paper(sheet), *_drawing(sheet, findings), *_ribbons(sheet), *foot]
+    marks = [*_paper(sheet), *_drawing(sheet, findings), *_ribbons(sheet, findings), *foot]
     marks += head_marks(table, theme) if findings else no_findings(table, theme)
     marks += filled.marks
     left = left[filled.count :]
@@ -167,34 +167,32 @@ def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
     """Yield the heading, the drawing with its flags, its details, and the scale bar."""
     theme, free = sheet.theme, sheet.areas.drawing
     made = arrange(sheet.result, findings, free, sheet.scale, sheet.units)
-    frame = box_around(sheet.result.section.frame)
-    placement = Placement(sheet.scale.ratio, frame.centre, made.drawing.centre)
-    view = View(placement, sheet.units, theme, elsewhere=made.told(sheet.scale))
+    middle = box_around(sheet.result.section.frame).centre
+    placement = Placement(sheet.scale.ratio, middle, made.drawing.centre)
+    view = View(placement, sheet.units, theme, elsewhere=made.told(sheet.scale, findings))
     yield from heading_marks(sheet.result, sheet.areas.heading, theme)
-    yield from section_marks(sheet.result, view)
-    yield from place_flags(_sites(sheet, findings, placement), _flagged(sheet, view), theme)
+    shown = replace(sheet.result, findings=findings)
+    yield from section_marks(shown, view)
+    frame = frame_box(sheet.result, placement)
+    lanes = frame if capacity(frame) >= len(findings) else made.drawing
+    yield from place_flags(_sites(sheet, findings, placement), lanes, theme)
     for detail in made.details:
-        yield from detail_marks(detail, sheet.result, sheet.numbers, view)
+        yield from detail_marks(detail, shown, sheet.numbers, view)
     foot = sheet.areas.foot
     yield from scale_bar(foot.left, foot.bottom, sheet.scale, sheet.units, theme)
 
 
-def _flagged(sheet: _Sheet, view: View) -> Box:
-    """Return the box whose edges carry the lanes: the drawing's frame, if the flags find room."""
-    frame, whole = frame_box(sheet.result, view.placement), sheet.areas.drawing
-    return frame if capacity(frame) >= len(sheet.result.findings) else whole
-
-
 def _sites(sheet: _Sheet, findings: tuple[Finding, ...], placement: Placement) -> list[Site]:
-    radius = ring_radius(sheet.result)
+    radius = ring_radius(findings)
     return [
         Site(sheet.numbers[f.key], placement.point(f.at), f.severity, radius, f.key)
         for f in findings
     ]
 
 
-def _ribbons(sheet: _Sheet) -> Iterator[Mark]:
+def _ribbons(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
     layers = [sheet.result.layers[c] for c in RIBBONS if c in sheet.result.layers]
+    shown = replace(sheet.result, findings=findings)
     for layer, box in zip(layers, sheet.areas.ribbons, strict=True):
         yield Stroke(
             ((box.left, box.top + 0.3), (box.right, box.top + 0.3)),
@@ -202,7 +200,7 @@ def _ribbons(sheet: _Sheet) -> Iterator[Mark]:
             "ribbon",
         )
         look = (sheet.units, sheet.theme)
-        yield from ribbon_marks(sheet.result, layer, sheet.numbers, box.inset(0, 0.6), look)
+        yield from ribbon_marks(shown, layer, sheet.numbers, box.inset(0, 0.6), look)
 
 
 def _column(sheet: _Sheet) -> tuple[list[Mark], Box]:

@@ -1,9 +1,8 @@
 """The marked-up sheet as a PDF: vector lines, embedded fonts, text that can be searched."""
 
-import os
-import tempfile
 from collections.abc import Sequence
 from pathlib import Path
+from uuid import uuid4
 
 from enclosure_app.drawing.job import SheetJob
 from enclosure_app.drawing.sheet import Page, compose_sheets
@@ -42,9 +41,10 @@ def write_sheets(path: Path, results: Sequence[DrawingResult], job: SheetJob) ->
 
 
 def _part(path: Path) -> Path:
-    handle, name = tempfile.mkstemp(suffix=".part", prefix=f".{path.name}.", dir=path.parent)
-    os.close(handle)
-    return Path(name)
+    """Create an empty file beside `path`, with the rights that new files have here."""
+    part = path.with_name(f".{path.name}.{uuid4().hex}.part")
+    part.touch(exist_ok=False)
+    return part
 
 
 def _unwritable(path: Path, error: OSError) -> EnclosureError:

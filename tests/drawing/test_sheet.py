@@ -7,6 +7,7 @@ from math import dist
 
 import pytest
 
+from enclosure_app.drawing.clipping import clip_line
 from enclosure_app.drawing.details import arrange, detail_scales, grouped
 from enclosure_app.drawing.flags import LANE
 from enclosure_app.drawing.job import PAPERS, SheetJob, paper_size
@@ -245,3 +246,36 @@ def test_a_wide_section_has_its_details_below() -> None:
     made = arrange(eave.result(section=wide), findings, free, parse_scale("1:20"), Units.MM)
     assert made.details
     assert all(d.box.top <= made.drawing.bottom for d in made.details)
+
+
+def test_a_detail_shows_its_own_findings_and_no_text_is_cut_off() -> None:
+    (page,) = pages()
+    free = areas(paper_size("A3"), 2).drawing
+    made = arrange(eave.result(), eave.result().findings, free, parse_scale("1:20"), Units.MM)
+    for detail in made.details:
+        inside = [
+            m
+            for m in page.marks
+            if isinstance(m, Label) and detail.box.holds(m.at) and not m.angle
+        ]
+        assert {str(list(eave.result().findings).index(f) + 1) for f in detail.findings} <= {
+            m.text for m in inside
+        }
+        for label in inside:
+            box = extent(label)
+            assert detail.box.holds((box.left, box.bottom)), label.text
+            assert detail.box.holds((box.right, box.top)), label.text
+
+
+def test_leaders_do_not_run_through_details() -> None:
+    for paper in ("A3", "A4"):
+        for page in crowd(paper):
+            squares = [
+                Box(*m.points[0], *m.points[2])
+                for m in page.marks
+                if isinstance(m, Stroke) and m.source == "detail"
+            ]
+            leaders = [m.leader for m in page.marks if isinstance(m, Flag) and m.leader]
+            for square in squares:
+                for leader in leaders:
+                    assert not list(clip_line(leader.points, square.inset(0.1)))

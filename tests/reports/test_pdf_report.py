@@ -149,6 +149,14 @@ def test_a_sheet_that_cannot_be_made_leaves_the_old_one_whole(tmp_path: Path) ->
     assert [p.name for p in tmp_path.iterdir()] == ["sheet.pdf"]
 
 
+def test_a_sheet_can_be_read_by_whoever_may_read_new_files_here(tmp_path: Path) -> None:
+    """The part file is no private temporary file whose rights would stay with the sheet."""
+    path, usual = tmp_path / "sheet.pdf", tmp_path / "usual.txt"
+    usual.touch()
+    write_sheets(path, (eave.drawing(),), JOB)
+    assert path.stat().st_mode == usual.stat().st_mode
+
+
 def test_a_place_that_cannot_be_written_is_named(tmp_path: Path) -> None:
     path = tmp_path / "missing folder" / "sheet.pdf"
     with pytest.raises(
