@@ -8,7 +8,8 @@ _HEAD = """\
 **Caution.** These details are for trying the program. They are not for building: they have been
 checked by no engineer and by no authority, and no climate, load, fire or energy rule stands behind
 them. What is built follows the code in force where the building stands and the drawings of somebody
-licensed to make them. Work on roofs and scaffolds is work at height.
+licensed to make them. Water or vapour that is shut in rots timber and grows mould; work on roofs and
+scaffolds is work at height: both are for people who know how.
 
 The place is invented. *Varrowmoor Field Station* is a small research station on a wet moor above the
 tree line, for the (also invented) Varrowmoor Upland Weather Trust. Two offices draw for it:
