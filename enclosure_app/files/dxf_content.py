@@ -1,66 +1,17 @@
-"""Walks one layout of a drawing, through its blocks, and delivers what is drawn and written."""
+"""Delivers what one layout of a drawing shows and says."""
 
 import math
-from collections import Counter
-from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, replace
-from typing import Any
 
-from ezdxf.entities.dimension import Dimension
-from ezdxf.entities.dxfgfx import DXFGraphic
-from ezdxf.entities.insert import Insert
-from ezdxf.entities.polyline import Polyline
 from ezdxf.layouts.base import BaseLayout
-from ezdxf.layouts.blocklayout import BlockLayout
-from ezdxf.lldxf.const import DXFError
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.dxf_curves import NumberError
 from enclosure_app.files.dxf_document import Document
-from enclosure_app.files.dxf_inserts import attribute_placements, children, is_clipped, repeats
 from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.dxf_notes import heard
-from enclosure_app.files.dxf_paths import CONVERTERS
 from enclosure_app.files.dxf_placement import Placement
-from enclosure_app.files.dxf_styles import Style, Styles
-from enclosure_app.files.dxf_tally import MOST_INSERTS, Group, Tally
-from enclosure_app.files.dxf_texts import READERS, dimension_kind
+from enclosure_app.files.dxf_reading import Content, Reading, Wanted
+from enclosure_app.files.dxf_styles import Styles
 from enclosure_app.files.dxf_words import listed, printable
-from enclosure_app.files.raw import Raw, RawDimension, RawPath, RawText, Tag
-from enclosure_app.model.drawing import Note
-from enclosure_app.model.place import Point
-
-Wanted = Callable[[Tag], bool]
-
-_FARTHEST = 1e12
-_MESHES = ("AcDbPolygonMesh", "AcDbPolyFaceMesh")
-_SILENT = frozenset({"ATTDEF", "VIEWPORT", "SEQEND", "VERTEX"})
-# What the library raises on an entity whose numbers contradict each other (found by damaging
-# drawings at random, see the tests).
-_DAMAGED = (
-    DXFError,
-    ValueError,
-    TypeError,
-    AttributeError,
-    IndexError,
-    KeyError,
-    ZeroDivisionError,
-    OverflowError,
-)
-
-
-@dataclass(frozen=True, slots=True)
-class Content:
-    """What one layout holds.
-
-    `layers` are the names that carry visible content, wanted or not; `skipped` counts by layer
-    the paths that were not wanted.
-    """
-
-    items: tuple[Raw, ...]
-    notes: tuple[Note, ...]
-    layers: tuple[str, ...]
-    skipped: Mapping[str, int]
 
 
 def content(
@@ -89,7 +40,7 @@ def content(
     if not (sagitta > 0 and math.isfinite(sagitta)):
         raise ValueError("The sagitta must be a positive number.")
     space = _layout(document, layout)
-    reading = _Reading(document, Styles(document.drawing, all_layers=all_layers), wanted)
+    reading = Reading(document, Styles(document.drawing, all_layers=all_layers), wanted)
     reading.all_layers = all_layers
     with heard() as remarks, kept_in_use():
         reading.walk(space, Placement(sagitta))
@@ -97,157 +48,6 @@ def content(
     if space.is_modelspace:
         reading.tally.paper.update(_paper(document))
     return reading.content()
-
-
-class _Reading:
-    """One walk through a layout, and what it has gathered."""
-
-    def __init__(self, document: Document, styles: Styles, wanted: Wanted | None) -> None:
-        self.all_layers = False
-        self.tally = Tally()
-        self.remarks: tuple[Note, ...] = ()
-        self._blocks = document.drawing.blocks
-        self._styles = styles
-        self._wanted = wanted
-        self._items: list[Raw] = []
-        self._layers: set[str] = set()
-        self._skipped: Counter[str] = Counter()
-        self._handles: Counter[str] = Counter()
-        self._open_blocks: list[str] = []
-        self._inserts = 0
-
-    def content(self) -> Content:
-        """Return what was gathered."""
-        layers = tuple(sorted(self._layers))
-        notes = (*self.tally.notes(), *self.remarks)
-        return Content(tuple(self._items), notes, layers, dict(self._skipped))
-
-    def walk(self, entities: Iterable[Any], placement: Placement) -> None:
-        """Read entities that are placed in the same way."""
-        table = self._styles.under(placement.style)
-        block, wanted, skipped = placement.block, self._wanted, self._skipped
-        for entity in entities:
-            kind = entity.DXFTYPE
-            # The attribute table itself: asking the entity one by one takes three times as long.
-            own = vars(entity.dxf)
-            style = table[
-                own.get("layer", "0"), own.get("linetype", "BYLAYER"), own.get("color", 256)
-            ]
-            if kind in _SILENT or self._hides(kind, style, own):
-                continue
-            handle = placement.handle(own.get("handle") or "")
-            tag = Tag(kind, handle, style.layer, style.linetype, style.color, block)
-            if kind not in CONVERTERS:
-                self._other(entity, tag, style, placement)
-                continue
-            self._layers.add(style.layer)
-            if wanted is not None and not wanted(tag):
-                skipped[style.layer] += 1
-            else:
-                self._draw(entity, tag, placement)
-
-    def _hides(self, kind: str, style: Style, own: Mapping[str, Any]) -> bool:
-        """Return whether an entity is not seen, and count it."""
-        if not (style.off or style.frozen or own.get("invisible")) or self.all_layers:
-            return False
-        if style.frozen or (style.off and kind != "INSERT"):
-            self.tally.hidden[style.layer] += 1
-            return True
-        if own.get("invisible"):
-            self.tally.invisible.add(own.get("handle") or "")
-            return True
-        return False
-
-    def _other(self, entity: DXFGraphic, tag: Tag, style: Style, placement: Placement) -> None:
-        kind = tag.kind
-        if isinstance(entity, Insert):
-            self._insert(entity, tag, style, placement)
-        elif kind in READERS or kind == "ATTRIB":
-            self._layers.add(tag.layer)
-            if isinstance(entity, Dimension):
-                tag = replace(tag, kind=dimension_kind(entity))
-            self._keep(READERS["TEXT" if kind == "ATTRIB" else kind], entity, tag, placement)
-        else:
-            self.tally.leave_out(kind, tag.handle)
-
-    def _draw(self, entity: DXFGraphic, tag: Tag, placement: Placement) -> None:
-        if isinstance(entity, Polyline) and entity.get_mode() in _MESHES:
-            self.tally.leave_out(tag.kind, tag.handle)
-        elif not self._keep(CONVERTERS[tag.kind], entity, tag, placement):
-            self.tally.empty.add(tag.handle)
-
-    def _keep(
-        self,
-        convert: Callable[..., Iterable[Raw]],
-        entity: DXFGraphic,
-        tag: Tag,
-        placement: Placement,
-    ) -> bool:
-        """Gather what an entity comes to; return False if that is nothing."""
-        try:
-            made = list(convert(entity, tag, placement))
-        except NumberError:
-            self.tally.wild.add(tag.handle)
-            return True
-        except _DAMAGED:
-            self.tally.broken.add(tag.handle)
-            return True
-        for item in made:
-            if _is_wild(item):
-                self.tally.wild.add(tag.handle)
-                break
-            if not isinstance(item, RawText) or item.text.strip():
-                self._items.append(self._with_own_handle(item))
-        return bool(made)
-
-    def _with_own_handle(self, item: Raw) -> Raw:
-        handle = item.tag.handle
-        self._handles[handle] += 1
-        count = self._handles[handle]
-        if count == 1:
-            return item
-        return replace(item, tag=replace(item.tag, handle=f"{handle}.{count}"))
-
-    def _insert(self, insert: Insert, tag: Tag, style: Style, placement: Placement) -> None:
-        name = str(insert.dxf.name)
-        block = self._blocks.get(name)
-        if self._no_content(name, block, tag):
-            return
-        self._inserts += repeats(insert)
-        if self._inserts > MOST_INSERTS:
-            self.tally.crowded.add(tag.handle)
-            return
-        try:
-            clipped = is_clipped(insert)
-            inside = list(children(insert, style, placement))
-            around = list(attribute_placements(insert, style, placement))
-        except _DAMAGED:
-            self.tally.broken.add(tag.handle)
-            return
-        if clipped:
-            _group(self.tally.clipped, name).add(tag.handle)
-        self._open_blocks.append(name.casefold())
-        for inner in inside:
-            self.walk(block or (), inner)
-        self._open_blocks.pop()
-        for outer in around:
-            self.walk((attribute for attribute in insert.attribs if attribute.is_alive), outer)
-
-    def _no_content(self, name: str, block: BlockLayout | None, tag: Tag) -> bool:
-        """Return whether a block cannot be read, and count why."""
-        if block is None:
-            _group(self.tally.missing, name).add(tag.handle)
-        elif block.block and (block.block.is_xref or block.block.is_xref_overlay):
-            _group(self.tally.outside, name).add(tag.handle)
-        elif name.casefold() in self._open_blocks:
-            _group(self.tally.cyclic, name).add(tag.handle)
-        else:
-            return False
-        return True
-
-
-def _group(groups: dict[str, Group], name: str) -> Group:
-    return groups.setdefault(printable(name), Group())
 
 
 def _layout(document: Document, name: str) -> BaseLayout:
@@ -271,16 +71,4 @@ def _paper(document: Document) -> dict[str, int]:
     return {name: count for name, count in counts.items() if count}
 
 
-def _is_wild(item: Raw) -> bool:
-    """Return whether a number is not finite or farther out than any building."""
-    if isinstance(item, RawPath):
-        return any(map(_far, (item.points, *item.holes)))
-    if isinstance(item, RawText):
-        return _far((item.at, (item.height, item.angle)))
-    if isinstance(item, RawDimension):
-        return _far((item.at, (item.measured, item.factor)))
-    return _far(item.points)
-
-
-def _far(points: Iterable[Point]) -> bool:
-    return not all(-_FARTHEST < x < _FARTHEST and -_FARTHEST < y < _FARTHEST for x, y in points)
+__all__ = ["Content", "content"]

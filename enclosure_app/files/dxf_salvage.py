@@ -17,6 +17,7 @@ _USELESS = frozenset(
 _FRAME = frozenset(
     (0, name) for name in (b"SECTION", b"ENDSEC", b"EOF", b"TABLE", b"ENDTAB", b"BLOCK", b"ENDBLK")
 )
+_CLOSED = frozenset((0, name) for name in (b"ENDSEC", b"EOF"))
 _ENDS = frozenset((0, name) for name in (b"ENDSEC", b"EOF", b"ENDTAB"))
 # Raised where the data stop in the middle of a value, or make no sense from there on.
 _CUT_SHORT = (DXFError, IndexError, ValueError, struct.error)
@@ -52,7 +53,8 @@ def mended(data: bytes) -> tuple[bytes, int]:
     if kept and kept[-1][0] not in _ENDS:
         kept.pop()  # cut off somewhere in the middle
         lost += 1
-    kept.append([(0, b"ENDSEC")] if kept and kept[-1][0] != (0, b"EOF") else [])
+    if kept and kept[-1][0] not in _CLOSED:
+        kept.append([(0, b"ENDSEC")])
     return b"".join(b"%d\n%b\n" % tag for group in kept for tag in group), lost
 
 
