@@ -17,6 +17,7 @@ Source
     down is common practice, no source.
 """
 
+from collections import Counter
 from collections.abc import Iterator
 from math import isfinite
 
@@ -33,14 +34,18 @@ _EDGED = frozenset({Kind.FLASHING, Kind.DRIP_EDGE, Kind.SILL_PAN})
 def check(network: Network, limits: Limits) -> Iterator[Finding]:
     """Yield one finding for each lower edge that does not drip clear."""
     least = limits.figure("drip-clear").value
+    known: Counter[str] = Counter()
     for drip in network.rain.drips if network.rain else ():
-        if network.product(drip.piece).kind not in _EDGED:
-            continue
-        if not drip.turns_down or drip.clear < least:
-            yield _finding(network, limits, drip)
+        if network.product(drip.piece).kind in _EDGED and (
+            not drip.turns_down or drip.clear < least
+        ):
+            key = f"no-drip:{network.part(drip.piece, drip.point)}"
+            known[key] += 1
+            key = key if known[key] == 1 else f"{key}#{known[key]}"
+            yield _finding(network, limits, drip, key)
 
 
-def _finding(network: Network, limits: Limits, drip: Drip) -> Finding:
+def _finding(network: Network, limits: Limits, drip: Drip, key: str) -> Finding:
     figure, words = limits.figure("drip-clear"), network.words(drip.piece)
     if drip.turns_down:
         message = f"The lower edge of the {words} drips too near to the wall beneath it."
@@ -49,7 +54,7 @@ def _finding(network: Network, limits: Limits, drip: Drip) -> Finding:
         message = f"The lower edge of the {words} does not turn down: the drop runs back under it."
         advice = "Turn the edge down and out, so that the drop lets go."
     return Finding(
-        key=f"no-drip:{network.part(drip.piece, drip.point)}",
+        key=key,
         rule="no-drip",
         control=Control.WATER,
         severity=Severity.FAULT,

@@ -17,6 +17,7 @@ Source
     must drain is common practice, no source.
 """
 
+from collections import Counter
 from collections.abc import Iterator
 
 from enclosure_app.model.finding import Finding, Severity
@@ -29,19 +30,25 @@ from enclosure_app.rules.rule import Rule
 
 def check(network: Network, limits: Limits) -> Iterator[Finding]:
     """Yield one finding for each low point that holds water deeper than the drafting slop."""
+    known: Counter[str] = Counter()
     for pond in network.rain.ponds if network.rain else ():
         if pond.depth > limits.tolerances.touch:
-            yield _finding(network, pond)
+            key = _key(network, pond)
+            known[key] += 1
+            yield _finding(network, pond, key if known[key] == 1 else f"{key}#{known[key]}")
 
 
-def _finding(network: Network, pond: Pond) -> Finding:
+def _key(network: Network, pond: Pond) -> str:
+    ends = (pond.place, *pond.extent)
+    places = {network.part(name, place) for name in pond.pieces for place in ends}
+    return f"ponding:{'+'.join(sorted(places))}"
+
+
+def _finding(network: Network, pond: Pond, key: str) -> Finding:
     held = " and the ".join(dict.fromkeys(network.words(name) for name in pond.pieces))
-    places = sorted(
-        {network.part(name, shore) for name in pond.pieces for shore in (pond.place, *pond.extent)}
-    )
     least = "" if pond.bounded else " at least, up to where the drawing ends"
     return Finding(
-        key=f"ponding:{'+'.join(places)}",
+        key=key,
         rule="ponding",
         control=Control.WATER,
         severity=Severity.FAULT,

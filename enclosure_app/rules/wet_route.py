@@ -18,31 +18,37 @@ Source
     water runs downhill and behind whatever is lapped against it is common practice, no source.
 """
 
+from collections import defaultdict
 from collections.abc import Iterator
+from math import dist
 
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
+from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.network.network import Network
 from enclosure_app.network.rain import Entry
 from enclosure_app.rules.rule import Rule
 
+_SAME_PLACE = 20.0  # mm: drops that pass to the inside this near to each other use one way in
+
 
 def check(network: Network, limits: Limits) -> Iterator[Finding]:
     """Yield one finding for each place where a drop passes to the inside."""
-    seen: set[str] = set()
+    known: dict[str, list[Point]] = defaultdict(list)
     for entry in network.rain.entries if network.rain else ():
-        finding = _finding(network, entry)
-        if finding.key not in seen:
-            seen.add(finding.key)
-            yield finding
+        key = f"wet-route:{network.part(entry.piece, entry.place)}+{entry.into or 'inside'}"
+        if all(dist(entry.place, place) > _SAME_PLACE for place in known[key]):
+            known[key].append(entry.place)
+            count = len(known[key])
+            yield _finding(network, entry, key if count == 1 else f"{key}#{count}")
 
 
-def _finding(network: Network, entry: Entry) -> Finding:
+def _finding(network: Network, entry: Entry, key: str) -> Finding:
     left = network.words(entry.piece)
     into = f"behind the {network.words(entry.into)}" if entry.into else "to the inside"
     return Finding(
-        key=f"wet-route:{network.part(entry.piece, entry.place)}+{entry.into or 'inside'}",
+        key=key,
         rule="wet-route",
         control=Control.WATER,
         severity=Severity.FAULT,
