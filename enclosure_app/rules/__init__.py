@@ -3,13 +3,17 @@
 from enclosure_app.rules import (
     edge_cover_short,
     gap,
+    lap_cycle,
     level_lap,
+    no_drip,
     open_penetration,
+    ponding,
     reverse_lap,
     short_lap,
     stops_short,
     unsealed_joint,
     upturn_short,
+    wet_route,
 )
 from enclosure_app.rules.rule import Rule
 
@@ -21,6 +25,10 @@ RULES: tuple[Rule, ...] = (
     reverse_lap.RULE,
     short_lap.RULE,
     level_lap.RULE,
+    wet_route.RULE,
+    ponding.RULE,
+    no_drip.RULE,
     upturn_short.RULE,
     edge_cover_short.RULE,
+    lap_cycle.RULE,
 )
