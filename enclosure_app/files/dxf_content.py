@@ -41,7 +41,6 @@ def content(
         raise ValueError("The sagitta must be a positive number.")
     space = _layout(document, layout)
     reading = Reading(document, Styles(document.drawing, all_layers=all_layers), wanted)
-    reading.all_layers = all_layers
     with heard() as remarks, kept_in_use():
         reading.walk(space, Placement(sagitta))
     reading.remarks = remarks.notes()

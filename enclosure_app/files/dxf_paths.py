@@ -16,7 +16,6 @@ from ezdxf.entities.spline import Spline
 from ezdxf.math import Vec3
 
 from enclosure_app.files.dxf_curves import (
-    NumberError,
     ellipse_points,
     is_full,
     spline_points,
@@ -183,5 +182,3 @@ CONVERTERS: dict[str, Converter] = {
     "TRACE": _solid,
     "3DFACE": _face,
 }
-
-__all__ = ["CONVERTERS", "Converter", "NumberError"]

@@ -62,7 +62,6 @@ class Reading:
     """One walk through a layout, and what it has gathered."""
 
     def __init__(self, document: Document, styles: Styles, wanted: Wanted | None) -> None:
-        self.all_layers = False
         self.tally = Tally()
         self.remarks: tuple[Note, ...] = ()
         self._blocks = document.drawing.blocks
@@ -107,7 +106,7 @@ class Reading:
 
     def _hides(self, kind: str, style: Style, own: Mapping[str, Any]) -> bool:
         """Return whether an entity is not seen, and count it."""
-        if not (style.off or style.frozen or own.get("invisible")) or self.all_layers:
+        if not (style.off or style.frozen or own.get("invisible")) or self._styles.all_layers:
             return False
         if style.frozen or (style.off and kind != "INSERT"):
             self.tally.hidden[style.layer] += 1

@@ -26,6 +26,7 @@ class Styles:
     """Looks styles up; `all_layers` takes every layer for visible."""
 
     def __init__(self, document: Drawing, *, all_layers: bool) -> None:
+        self.all_layers = all_layers
         self._layers = {_fold(layer.dxf.name): _of(layer, all_layers) for layer in document.layers}
         self._tables: dict[Style | None, StyleTable] = {}
 

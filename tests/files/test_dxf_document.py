@@ -227,3 +227,19 @@ def test_nothing_is_logged_and_nothing_stays_switched_off(
     after = logging.getLogger("ezdxf").propagate, list(logging.getLogger("ezdxf").handlers)
     assert after == before
     assert gc.isenabled()
+
+
+@pytest.mark.parametrize(
+    "start", [b"\xef\xbb\xbf", b"\n\n", b"999\nmade by hand\n"], ids=["mark", "blank", "comment"]
+)
+def test_what_stands_before_the_first_section_does_no_harm(start: bytes, tmp_path: Path) -> None:
+    path = saved(one_wall(), tmp_path)
+    path.write_bytes(start + path.read_bytes())
+    assert lines(open_document(path)) == [WALL]
+
+
+@pytest.mark.parametrize("end", [b"\r", b"\r\n"], ids=["CR", "CRLF"])
+def test_every_kind_of_line_end_is_read(end: bytes, tmp_path: Path) -> None:
+    path = saved(one_wall(), tmp_path)
+    path.write_bytes(path.read_bytes().replace(b"\r\n", b"\n").replace(b"\n", end))
+    assert lines(open_document(path)) == [WALL]
