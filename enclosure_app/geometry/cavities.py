@@ -51,7 +51,7 @@ class Cavities:
                 became.append((min(start, reached), max(start, reached)))
                 self._new.add(became[-1])
                 start = reached
-        return np.array(became, dtype=np.int64)
+        return np.array(became, dtype=np.int64).reshape(-1, 2)
 
     def _insert(self, start: int, end: int) -> int:
         """Put in the edge from `start` towards `end` as far as the first corner on it."""

@@ -8,7 +8,7 @@ import shapely
 
 from enclosure_app.geometry.crossed import crossed
 from enclosure_app.geometry.linework import GRID, Linework, segments_of
-from enclosure_app.geometry.triangles import FAR, Mesh, edge_keys, meshed, triangulate
+from enclosure_app.geometry.triangles import FAR, Mesh, among, edge_keys, meshed, triangulate
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
@@ -43,8 +43,8 @@ def gates(mesh: Mesh, bridges: Ints) -> Gates:
         return plain
     sides = edge_keys(mesh.starts, mesh.ends, len(mesh.points))
     keys = edge_keys(bridges[:, 0], bridges[:, 1], len(mesh.points))
-    plain.open[np.isin(sides, keys)] = False
-    missing = bridges[~np.isin(keys, sides) & (bridges[:, 0] != bridges[:, 1])]
+    plain.open[among(sides, np.sort(keys))] = False
+    missing = bridges[~among(keys, np.sort(sides)) & (bridges[:, 0] != bridges[:, 1])]
     return _cut(plain, missing) if len(missing) else plain
 
 

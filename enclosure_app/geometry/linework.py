@@ -15,6 +15,8 @@ Ints = npt.NDArray[np.int64]
 Flags = npt.NDArray[np.bool_]
 
 GRID = 1e-6  # mm; points nearer than this are one point
+MANY = 1000  # walls
+LONG = 10  # times the mean length of a wall
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +77,24 @@ def split(lines: Linework, rows: Ints, places: Floats) -> tuple[Linework, Ints]:
     return Linework(points, np.concatenate([whole, pieces])), at
 
 
+def evened(lines: Linework) -> Linework:
+    """Return `lines` with points on walls that are very long among very many.
+
+    Such a wall passes hundreds of others, and putting it whole into a triangulation takes long.
+    At most a tenth more walls come of it.
+    """
+    if len(lines.walls) < MANY:
+        return lines
+    along = lines.points[lines.walls[:, 1]] - lines.points[lines.walls[:, 0]]
+    length = np.hypot(*along.T)
+    parts = np.maximum(np.ceil(length / (LONG * length.mean())), 1).astype(np.int64)
+    rows = np.repeat(np.arange(len(parts)), parts - 1)
+    number = np.arange(len(rows)) - np.repeat(np.cumsum(parts - 1) - (parts - 1), parts - 1) + 1
+    share = number / parts[rows]
+    places = lines.points[lines.walls[rows, 0]] + share[:, None] * along[rows]
+    return split(lines, rows, places)[0]
+
+
 def _pieces(walls: Ints, cuts: Ints) -> Ints:
     """Return what walls become when cut; the cuts of one wall follow each other along it."""
     change = np.ones(len(cuts) + 1, dtype=bool)
@@ -88,7 +108,8 @@ def _local_lines(solids: Sequence[BaseGeometry], origin: Floats) -> list[Any]:
     """Return every outline near the origin; what the rounding shrinks to nothing is gone."""
     if not solids:
         return []
-    parts = shapely.get_parts(np.asarray(solids, dtype=object))
+    # Twice, because a mended outline may be a collection of collections.
+    parts = shapely.get_parts(shapely.get_parts(np.asarray(solids, dtype=object)))
     areas = shapely.get_type_id(parts) == shapely.GeometryType.POLYGON
     parts[areas] = shapely.boundary(parts[areas])
     moved = shapely.set_coordinates(parts, np.round(shapely.get_coordinates(parts) - origin, 6))

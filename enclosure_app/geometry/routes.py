@@ -107,9 +107,13 @@ def _straightened(gates: Gates, leg: _Leg, goal_place: complex, goal: int, width
     crossed = [each.entry for each in legs[1:]]
     places = [*(each.place for each in legs), goal_place]
     spans = [_span(gates, edge, width) for edge in crossed]
-    for _ in range(SWEEPS):
+    moved, sweeps = 1.0, 0
+    while moved > 0.01 and sweeps < SWEEPS:  # mm; nobody sees less
+        before = places.copy()
         for k, (low, high) in enumerate(spans, start=1):
             places[k] = _between(places[k - 1], places[k + 1], low, high)
+        moved = max(abs(a - b) for a, b in zip(before, places, strict=True))
+        sweeps += 1
     return Route(leg.start, goal, crossed, places[1:-1])
 
 

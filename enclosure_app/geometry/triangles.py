@@ -69,7 +69,7 @@ def triangulate(lines: Linework) -> Mesh:
     if len(found) == len(lines.walls):
         return mesh
     number = len(points)
-    missing = ~_among(_keys(lines.walls, number), np.sort(_keys(found, number)))
+    missing = ~among(_keys(lines.walls, number), np.sort(_keys(found, number)))
     cavities = Cavities(points, mesh.triangles, found)
     became = cavities.insert(lines.walls[missing])
     return meshed(points, cavities.triangles(), np.concatenate([found, became]))
@@ -94,7 +94,7 @@ def meshed(points: Floats, triangles: Ints, walls: Ints) -> Mesh:
     return Mesh(points, triangles, starts, ends, twin, wall)
 
 
-def _among(keys: Ints, ordered: Ints) -> Flags:
+def among(keys: Ints, ordered: Ints) -> Flags:
     """Tell which of `keys` stand in `ordered`."""
     if not len(ordered):
         return np.zeros(len(keys), dtype=bool)

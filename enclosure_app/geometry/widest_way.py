@@ -19,7 +19,7 @@ from enclosure_app.geometry.cavities import CrossingError
 from enclosure_app.geometry.climbing import Climb, Hills
 from enclosure_app.geometry.floods import Side, widest_joint
 from enclosure_app.geometry.gates import Gates, gates
-from enclosure_app.geometry.linework import GRID, noded, split
+from enclosure_app.geometry.linework import GRID, Linework, evened, noded, split
 from enclosure_app.geometry.passages import feet
 from enclosure_app.geometry.routes import Stop, route
 from enclosure_app.geometry.triangles import Mesh, triangulate
@@ -157,14 +157,15 @@ def _mesh_of(
     frame: Sequence[Point], solids: Sequence[BaseGeometry], bridges: Floats
 ) -> tuple[Mesh, Ints]:
     """Return the mesh, and the bridges as rows of two of its points."""
-    for grid in (0.0, COARSE):
-        lines, ties = tied(noded(frame, solids, grid), bridges)
-        try:
-            return triangulate(lines), ties
-        except CrossingError:
-            if grid:
-                raise
-    raise AssertionError
+    try:
+        return _triangulated(noded(frame, solids), bridges)
+    except CrossingError:
+        return _triangulated(noded(frame, solids, COARSE), bridges)
+
+
+def _triangulated(lines: Linework, bridges: Floats) -> tuple[Mesh, Ints]:
+    lines, ties = tied(evened(lines), bridges)
+    return triangulate(lines), ties
 
 
 def _widest(mesh: Mesh, ties: Ints, ends: Ends, touch: float) -> Way:

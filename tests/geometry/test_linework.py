@@ -1,9 +1,10 @@
 """Outlines broken into walls that meet at their ends only."""
 
 import numpy as np
+import pytest
 import shapely
 
-from enclosure_app.geometry.linework import Linework, noded, split
+from enclosure_app.geometry.linework import Linework, evened, noded, split
 
 FRAME = [(100.0, 100.0), (200.0, 100.0), (200.0, 200.0), (100.0, 200.0)]
 
@@ -57,3 +58,27 @@ def test_a_wall_is_split_in_order_and_points_at_one_place_are_one() -> None:
         ((0, 0), (0, 4)),
         ((0, 4), (0, 5)),
     }
+
+
+def test_a_collection_of_collections_gives_all_its_outlines() -> None:
+    boards = shapely.MultiPolygon(
+        [shapely.box(110, 110, 120, 120), shapely.box(130, 110, 140, 120)]
+    )
+    mixed = shapely.GeometryCollection([boards, shapely.LineString([(150, 150), (160, 150)])])
+    walls = as_pairs(noded(FRAME, [mixed]))
+    assert {((10, 10), (20, 10)), ((30, 10), (40, 10)), ((50, 50), (60, 50))} <= walls
+
+
+def test_a_very_long_wall_among_very_many_is_cut_into_equal_parts() -> None:
+    x = np.arange(0.0, 2000.0)
+    comb = np.stack([np.column_stack([x, x * 0 + 1]), np.column_stack([x, x * 0 + 2])], axis=1)
+    points = np.concatenate([comb.reshape(-1, 2), [[0.0, 0.0], [2000.0, 0.0]]])
+    walls = np.arange(len(points)).reshape(-1, 2)
+    finer = evened(Linework(points, walls))
+    mean = (2000 + 2000) / 2001
+    parts = int(np.ceil(2000 / (10 * mean)))
+    new = finer.points[len(points) :]
+    assert new[:, 0].tolist() == pytest.approx((np.arange(1, parts) * 2000 / parts).tolist())
+    assert len(finer.walls) == 2000 + parts
+    few = Linework(points[-12:], walls[:6])
+    assert evened(few) is few
