@@ -70,25 +70,28 @@ def _is_hex(text: str) -> bool:
 
 
 def _rings(drawn: Iterable[Drawn]) -> list[Region]:
-    regions = []
-    for each in drawn:
-        path = each.path
-        if not (path.closed or path.filled):
-            continue
-        points = tidy(path.points, closed=True)
-        if encloses(points):
-            regions.append(
-                Region(
-                    points,
-                    each.product,
-                    (path.tag.handle,),
-                    layer=path.tag.layer,
-                    holes=path.holes,
-                    filled=path.filled,
-                    width=path.width,
-                )
-            )
-    return regions
+    return [
+        Region(
+            tidy(each.path.points, closed=True),
+            each.product,
+            (each.path.tag.handle,),
+            layer=each.path.tag.layer,
+            holes=each.path.holes,
+            filled=each.path.filled,
+            width=each.path.width,
+        )
+        for each in drawn
+        if _is_ring(each.path)
+    ]
+
+
+def _is_ring(path: RawPath) -> bool:
+    return (path.closed or path.filled) and encloses(tidy(path.points, closed=True))
+
+
+def _is_loose(path: RawPath) -> bool:
+    """Whether a path is a run; a closed one that encloses nothing is a run there and back."""
+    return not path.filled and len(path.points) > 1 and not _is_ring(path)
 
 
 def _joined(
@@ -97,7 +100,7 @@ def _joined(
     groups: dict[tuple[str, str, float], list[RawPath]] = defaultdict(list)
     for each in drawn:
         path = each.path
-        if not (path.closed or path.filled):
+        if _is_loose(path):
             groups[each.product, path.tag.layer, round(path.width, 3)].append(path)
     for (key, layer, width), paths in groups.items():
         paths.sort(key=lambda path: handle_order(path.tag.handle))
@@ -128,8 +131,7 @@ def _symbols(
     runs: dict[str, list[RawPath]] = defaultdict(list)
     for each in drawn:
         path = each.path
-        loose = not (path.closed or path.filled) and path.width == 0 and len(path.points) > 1
-        if loose and products[each.product].drawn == "area":
+        if _is_loose(path) and path.width == 0 and products[each.product].drawn == "area":
             runs[each.product].append(path)
     return [
         paths[i].tag.handle

@@ -1,5 +1,6 @@
 """Drawn paths become pieces: joined, named after their handles, in the right shape."""
 
+from dataclasses import replace
 from random import Random
 from time import process_time
 
@@ -170,3 +171,38 @@ def test_five_thousand_pieces_take_less_than_half_a_second() -> None:
     pieces, _ = pieces_from(many, PRODUCTS)
     assert process_time() - start < 0.5
     assert len({p.name for p in pieces}) == 5000
+
+
+def test_a_closed_line_there_and_back_is_a_line() -> None:
+    pieces, _ = pieces_from([ring("1", (0, 0), (100, 0))], PRODUCTS)
+    assert [p.shape for p in pieces] == [Line(((0, 0), (100, 0)))]
+
+
+COORDINATES = st.one_of(st.integers(-5, 5).map(float), st.floats(-1000, 1000))
+PATHS = st.builds(
+    lambda points, closed, filled, width, product: (
+        RawPath(Tag("X", "", "L"), tuple(points), closed, width, filled),
+        product,
+    ),
+    st.lists(st.tuples(COORDINATES, COORDINATES), min_size=1, max_size=7),
+    st.booleans(),
+    st.booleans(),
+    st.sampled_from([0.0, 3.0]),
+    st.sampled_from(sorted(PRODUCTS)),
+)
+
+
+@settings(max_examples=150, deadline=None)
+@given(st.lists(PATHS, max_size=8))
+def test_whatever_is_drawn_becomes_sound_pieces(paths: list[tuple[RawPath, str]]) -> None:
+    """Degenerate, crossing and repeated paths: every piece has a shape, and no name twice."""
+    drawn_paths = [
+        Drawn(replace(path, tag=replace(path.tag, handle=f"{i + 1:X}")), product)
+        for i, (path, product) in enumerate(paths)
+    ]
+    pieces, _ = pieces_from(drawn_paths, PRODUCTS)
+    assert len({p.name for p in pieces}) == len(pieces)
+    for piece in pieces:
+        shape = piece.shape
+        points = shape.points if isinstance(shape, Line) else shape.outer
+        assert len(set(points)) >= (2 if isinstance(shape, Line) else 3)

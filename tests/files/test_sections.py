@@ -5,6 +5,8 @@ from dataclasses import replace
 from time import process_time
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.guesses import mark_of
@@ -162,6 +164,24 @@ def test_a_loop_inside_the_frame_stays_closed() -> None:
     loop = sheet("1", *box(100, 100, 900, 900), closed=True)
     (section,), _ = sections_of(material([loop], LEFT), mark_of)
     assert section.pieces == (loop,)
+
+
+PLACES = st.tuples(st.integers(-300, 1300).map(float), st.integers(-300, 1300).map(float))
+
+
+@settings(max_examples=100, deadline=None)
+@given(st.lists(st.lists(PLACES, min_size=3, max_size=6, unique=True), min_size=1, max_size=5))
+def test_nothing_leaves_its_frame(runs: list[list[Point]]) -> None:
+    """Runs and areas of any form, also such as cross themselves, are cut along the frame."""
+    pieces = [sheet(f"{i}", *run) for i, run in enumerate(runs)]
+    pieces += [Piece(f"A{i}", "board", Area(tuple(run))) for i, run in enumerate(runs)]
+    (section,), _ = sections_of(material(pieces, LEFT), mark_of)
+    assert len(section.by_name) == len(section.pieces)
+    for piece in section.pieces:
+        shape = piece.shape
+        for x, y in shape.points if isinstance(shape, Line) else shape.outer:
+            assert -0.01 <= x <= 1000.01
+            assert -0.01 <= y <= 1000.01
 
 
 def test_five_thousand_pieces_in_twenty_frames_are_quick() -> None:
