@@ -40,18 +40,21 @@ def gaps_in(pieces: Iterable[Piece]) -> tuple[tuple[Point, Point], ...]:
     if not ends:
         return ()
     origin = ends[0][1]
-    cells: dict[tuple[str, int, int], list[int]] = defaultdict(list)
+    cells: dict[tuple[str, bool, int, int], list[int]] = defaultdict(list)
     nearest: dict[int, tuple[float, int]] = {}
     for i, (key, end, before) in enumerate(ends):
-        angle, offset = _bearing(end, before, origin)
-        around = ((key, angle + turn, offset + side) for turn, side in every((-1, 0, 1), repeat=2))
+        ahead, angle, offset = _bearing(end, before, origin)
+        around = (
+            (key, not ahead, angle + turn, offset + side)
+            for turn, side in every((-1, 0, 1), repeat=2)
+        )
         for k in (k for cell in around for k in cells.get(cell, ())):
             wide = dist(end, ends[k][1])
             closer = wide < nearest.get(i, NEVER)[0] or wide < nearest.get(k, NEVER)[0]
             if closer and _facing((end, before), ends[k][1:], wide):
                 nearest[i] = min(nearest.get(i, NEVER), (wide, k))
                 nearest[k] = min(nearest.get(k, NEVER), (wide, i))
-        cells[key, angle, offset].append(i)
+        cells[key, ahead, angle, offset].append(i)
     return tuple(
         (ends[i][1], ends[k][1]) for i, (_, k) in nearest.items() if i < k and nearest[k][1] == i
     )
@@ -79,14 +82,15 @@ def _ends(points: Points) -> Iterator[tuple[Point, Point]]:
     yield points[-1], points[-2]
 
 
-def _bearing(end: Point, before: Point, origin: Point) -> tuple[int, int]:
-    """Return the cell of the line that a run ends in: its direction and where it passes."""
+def _bearing(end: Point, before: Point, origin: Point) -> tuple[bool, int, int]:
+    """Return which way along its line a run ends, and the line's cell: direction and offset."""
     span = dist(end, before)
     ux, uy = (end[0] - before[0]) / span, (end[1] - before[1]) / span
-    if (uy if abs(ux) < UPRIGHT else ux) < 0:
+    ahead = (uy if abs(ux) < UPRIGHT else ux) >= 0
+    if not ahead:
         ux, uy = -ux, -uy
     offset = ux * (end[1] - origin[1]) - uy * (end[0] - origin[0])
-    return floor(degrees(atan2(uy, ux)) / TURN), floor(offset / OFFSET)
+    return ahead, floor(degrees(atan2(uy, ux)) / TURN), floor(offset / OFFSET)
 
 
 def _facing(a: tuple[Point, Point], b: tuple[Point, Point], wide: float) -> bool:
