@@ -1,5 +1,8 @@
 """The opening against referees that share nothing with it but distances."""
 
+from dataclasses import replace
+from math import cos, pi, sin
+
 import numpy as np
 import pytest
 import shapely
@@ -8,7 +11,7 @@ from hypothesis import strategies as st
 from random_layers import HEIGHT, WIDTH, RandomLayer, clearance, layers, profile
 from shapely.geometry.base import BaseGeometry
 
-from enclosure_app.model.place import Point
+from enclosure_app.model.place import Area, Point, Points
 from enclosure_app.network.opening import Opening, find_opening
 
 TOUCH = 2.0
@@ -86,7 +89,7 @@ def widest_disc_on_raster(layer: RandomLayer, pixel: float) -> float:
     return 0.0
 
 
-@profile(120)
+@profile(80)
 @given(layers())
 def test_a_disc_a_little_narrower_than_the_opening_passes_and_a_wider_one_does_not(
     layer: RandomLayer,
@@ -101,7 +104,7 @@ def test_a_disc_a_little_narrower_than_the_opening_passes_and_a_wider_one_does_n
         assert not disc_passes(layer, TOUCH * 1.001)
 
 
-@profile(100)
+@profile(60)
 @given(layers(), st.lists(st.tuples(st.integers(0, 20), st.integers(0, 20)), max_size=6))
 def test_jumps_shorter_than_the_opening_leave_a_way_past_bridges_and_longer_ones_do_not(
     layer: RandomLayer, pairs: list[tuple[int, int]]
@@ -119,7 +122,7 @@ def test_jumps_shorter_than_the_opening_leave_a_way_past_bridges_and_longer_ones
         assert not jumps_leave_a_way(layer, bridges, TOUCH * 1.0001)
 
 
-@profile(30)
+@profile(25)
 @given(layers())
 def test_the_opening_agrees_with_a_raster(layer: RandomLayer) -> None:
     width = opening_of(layer).width
@@ -131,7 +134,7 @@ def test_the_opening_agrees_with_a_raster(layer: RandomLayer) -> None:
         assert raster < TOUCH + 1.5 * PIXEL
 
 
-@profile(60)
+@profile(40)
 @given(layers())
 def test_the_path_runs_from_mark_to_mark_and_crosses_nothing(layer: RandomLayer) -> None:
     opening = opening_of(layer)
@@ -145,3 +148,35 @@ def test_the_path_runs_from_mark_to_mark_and_crosses_nothing(layer: RandomLayer)
     chord = shapely.LineString(opening.narrowest)
     assert chord.length == pytest.approx(opening.width, abs=1e-5)
     assert shapely.crosses(path, chord)
+
+
+def turned(layer: RandomLayer, angle: float) -> RandomLayer:
+    """Turn everything about the frame's first point."""
+    x0, y0 = layer.frame[0]
+
+    def turn(points: Points) -> Points:
+        return tuple(
+            (
+                x0 + (x - x0) * cos(angle) - (y - y0) * sin(angle),
+                y0 + (x - x0) * sin(angle) + (y - y0) * cos(angle),
+            )
+            for x, y in points
+        )
+
+    shapes = tuple(
+        Area(turn(shape.outer), tuple(map(turn, shape.holes)))
+        if isinstance(shape, Area)
+        else replace(shape, points=turn(shape.points))
+        for shape in layer.shapes
+    )
+    (outside,), (inside,) = turn((layer.outside,)), turn((layer.inside,))
+    return RandomLayer(turn(layer.frame), shapes, outside, inside, layer.room)
+
+
+@profile(40)
+@given(layers(), st.integers(1, 359))
+def test_turning_the_drawing_changes_nothing(layer: RandomLayer, degrees: int) -> None:
+    width = opening_of(layer).width
+    assume(2 * layer.room > max(width, TOUCH) * 1.01)
+    assume(width == 0 or width > TOUCH + 0.001)
+    assert opening_of(turned(layer, degrees * pi / 180)).width == pytest.approx(width, abs=1e-4)
