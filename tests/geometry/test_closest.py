@@ -64,6 +64,23 @@ def test_parallel_lines_do_not_cross_even_on_top_of_each_other() -> None:
     assert hit.tolist() == [False]
 
 
+@pytest.mark.xfail(
+    strict=True, reason="crossings() takes rounding of two segments in one line for a crossing"
+)
+@pytest.mark.parametrize(
+    ("start", "step"),
+    [((372, -41), (-80, -263)), ((-43, 141), (162, 211)), ((173, 10), (288, 151))],
+)
+def test_two_sheets_in_one_sloping_line_are_as_far_apart_as_their_gap(
+    start: tuple[float, float], step: tuple[float, float]
+) -> None:
+    """A sheet with a gap in it is two segments of one line, to within rounding."""
+    places = np.array(start) + np.array(step) * np.array([[0.0], [0.4], [0.6], [1.0]])
+    a, b, c, d = (tuple(place) for place in places.tolist())
+    shortest = min(length for *_, length in between((a, b), (c, d)))
+    assert shortest == pytest.approx(0.2 * np.hypot(*step))
+
+
 def test_segments_further_apart_than_the_reach_are_no_candidates() -> None:
     rims = table(((0, 0), (10, 0)), ((0, 30), (10, 30)), ((14, 0), (20, 0)))
     assert [tuple(pair) for pair in np.transpose(near_pairs(rims, 5)).tolist()] == [(0, 2)]

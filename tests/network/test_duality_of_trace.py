@@ -6,7 +6,6 @@ from math import pi
 
 import numpy as np
 import pytest
-import shapely
 from hypothesis import assume, given
 from hypothesis import strategies as st
 from random_layers import HEIGHT, WIDTH, RandomLayer, clearance, layers, profile, solid
@@ -14,7 +13,7 @@ from sections import PRODUCTS
 
 from enclosure_app.geometry.polyline import stretch
 from enclosure_app.model.limits import Tolerances
-from enclosure_app.model.place import Area, Line, Point, Points, Shape
+from enclosure_app.model.place import Line, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.fabric import Fabric, weave
