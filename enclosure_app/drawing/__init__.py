@@ -1,1 +1,1 @@
-"""drawing."""
+"""What is to be seen, composed without Qt: from results to marks on sheets."""

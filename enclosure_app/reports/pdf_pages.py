@@ -32,6 +32,8 @@ def paint_pages(path: Path, pages: Sequence[PaintedPage], title: str, author: st
     Raises:
         OSError: the file cannot be written.
     """
+    with path.open("ab"):  # says why, where Qt only says that it cannot
+        pass
     ensure_application()
     writer = QPdfWriter(str(path))
     writer.setResolution(_RESOLUTION)

@@ -1,12 +1,9 @@
 """Cutting off at the edges of a box."""
 
-import itertools
-
 from hypothesis import given
 from hypothesis import strategies as st
 
 from enclosure_app.drawing.clipping import clip_line, clip_ring
-from enclosure_app.drawing.hatching import hatch
 from enclosure_app.drawing.placement import Box
 
 BOX = Box(0, 0, 10, 10)
@@ -34,23 +31,3 @@ def test_nothing_that_is_left_lies_outside(line: list[tuple[float, float]]) -> N
     for part in clip_line(tuple(line), BOX):
         assert all(BOX.holds(p, 1e-9) for p in part)
     assert all(BOX.holds(p, 1e-9) for p in clip_ring(tuple(line), BOX))
-
-
-def test_hatch_lines_stop_at_the_edges_and_leave_holes_free() -> None:
-    outer = ((0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0))
-    hole = ((4.0, 4.0), (6.0, 4.0), (6.0, 6.0), (4.0, 6.0))
-    lines = list(hatch((outer, hole), 0.0, 5.0))
-    ends = [(round(a[0], 3), round(b[0], 3)) for a, b in lines if abs(a[1] - 5.0) < 0.01]
-    assert ends == [(0.0, 4.0), (6.0, 10.0)]
-
-
-def test_slanted_hatch_lines_keep_their_distance() -> None:
-    ring = ((0.0, 0.0), (50.0, 0.0), (50.0, 50.0), (0.0, 50.0))
-    lines = list(hatch((ring,), 45.0, 2.0))
-    offs = sorted((a[1] - a[0]) / 2**0.5 for a, _ in lines)
-    assert all(abs(b - a - 2.0) < 1e-6 for a, b in itertools.pairwise(offs))
-    assert len(offs) == 35
-
-
-def test_nothing_has_no_hatch() -> None:
-    assert list(hatch((), 45.0, 2.0)) == []

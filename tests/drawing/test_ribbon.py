@@ -6,14 +6,10 @@ import pytest
 
 from enclosure_app.drawing.marks import Fill, Flag, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
-from enclosure_app.drawing.polylines import length
 from enclosure_app.drawing.ribbon import HAIR, HEIGHT, ribbon_marks, verdict_line
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.unrolled import (
     end_word,
-    lapped,
-    stretches,
-    tick_step,
     unrolled,
 )
 from enclosure_app.model.drawing import Units
@@ -37,25 +33,6 @@ def texts(found: tuple[Mark, ...]) -> list[str]:
 
 def x_of(layer: LayerResult, along: float) -> float:
     return BOX.left + along / unrolled(layer).length * BOX.width
-
-
-def test_lengths_of_sheets_and_lifts_add_up_to_the_walk() -> None:
-    laid = unrolled(eave.AIR)
-    runs = sum(length(s.points) for s in eave.AIR.walk if isinstance(s, Run))
-    assert laid.length == pytest.approx(runs + 30.0)
-    assert [p.piece for p in laid.parts] == ["floor", "", "w1", "w2", "w3", "lid"]
-    assert laid.parts[2].start == pytest.approx(905.0 + 30.0)
-
-
-def test_a_place_in_the_drawing_is_found_along_the_walk() -> None:
-    assert unrolled(eave.AIR).along((160, 320)) == pytest.approx(935.0 + 200.0)
-    assert unrolled(LayerResult(Control.AIR, Verdict.ABSENT)).along((0, 0)) == 0.0
-
-
-def test_a_lap_spans_its_two_sheets_and_knows_which_one_is_outside() -> None:
-    laps = lapped(eave.WATER, unrolled(eave.WATER))
-    assert [round(lap.end - lap.start) for lap in laps] == [60, 120, 120, 200, 80]
-    assert [lap.earlier_outside for lap in laps] == [False, False, False, False, True]
 
 
 def test_a_sheet_is_as_long_on_the_ribbon_as_along_the_walk() -> None:
@@ -111,28 +88,9 @@ def test_the_ends_say_where_the_layer_goes_on() -> None:
     assert end_word((0.0, 2640.0), eave.section()) == "goes on above"
 
 
-def test_stretches_between_folds_say_how_they_lie() -> None:
-    lies = [s.lie for s in stretches(unrolled(eave.WATER), eave.section())]
-    assert lies == ["upright", "slope 30°"]
-    air = stretches(unrolled(eave.AIR), eave.section())
-    assert [s.lie for s in air] == ["level", "upright", "level"]
-    assert air[1].start == pytest.approx(860.0)
-    assert {
-        s.lie for s in stretches(unrolled(eave.AIR), replace(eave.section(), gravity=None))
-    } == {"straight"}
-
-
 def test_the_length_is_written_at_the_end_in_the_drawing_s_units() -> None:
     whole = round(unrolled(eave.AIR).length)
     assert f"{whole:,} mm".replace(",", "\u202f") in texts(marks(eave.AIR))
-
-
-@pytest.mark.parametrize(
-    ("whole", "units", "step"),
-    [(3426, Units.MM, 500), (900, Units.MM, 100), (1300, Units.M, 200), (3426, Units.IN, 609.6), (500_000, Units.FT, 60_960)],
-)  # fmt: skip
-def test_ticks_are_round_lengths(whole: float, units: Units, step: float) -> None:
-    assert tick_step(whole, units) == pytest.approx(step)
 
 
 def test_one_line_says_how_the_layer_runs() -> None:

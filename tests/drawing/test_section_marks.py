@@ -16,7 +16,6 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult, Verdict
-from enclosure_app.rules import RULES
 from tests.drawing import eave
 
 THEME = load_theme()
@@ -145,10 +144,6 @@ def test_every_glyph_is_drawn_near_its_place(rule: str) -> None:
     assert len(found) > 3
     at = AT_TEN.point(finding.at)
     assert all(dist(p, at) < 22 for m in found for p in points_of(m))
-
-
-def test_every_rule_has_a_glyph() -> None:
-    assert {rule.name for rule in RULES} <= set(GLYPHS)
 
 
 def test_a_section_without_any_layer_or_mark_can_be_drawn() -> None:

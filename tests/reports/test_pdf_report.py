@@ -16,6 +16,8 @@ from enclosure_app.model.report import DrawingResult
 from enclosure_app.reports.pdf_report import SheetJob, write_sheets
 from tests.drawing import eave
 
+pytestmark = pytest.mark.usefixtures("qapp")
+
 JOB = SheetJob("A3", None, "Boathouse at Lund Water", "B", "M. Ferreira", "2026-11-25")
 
 

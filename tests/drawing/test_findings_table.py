@@ -1,0 +1,73 @@
+"""The rows of the table."""
+
+from dataclasses import replace
+
+from enclosure_app.drawing.findings_table import head_marks, more_words, row_marks, rows, title
+from enclosure_app.drawing.marks import Flag, Label, Stroke, points_of
+from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.theme import load_theme
+from enclosure_app.drawing.typeface import text_width
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Severity
+from tests.drawing import eave
+
+THEME = load_theme()
+LOOK = (Units.MM, THEME)
+FINDINGS = eave.result().findings
+NUMBERS = {f.key: i for i, f in enumerate(FINDINGS, 1)}
+
+
+def test_figures_stand_in_two_columns_flush_right() -> None:
+    (row,) = rows((eave.SHORT,), NUMBERS, 90.0, LOOK)
+    figures = {
+        m.text: m.at[0] for m in row_marks(row, 0.0, 90.0, 50.0, THEME) if isinstance(m, Label)
+    }
+    heads = {m.text: m.at[0] for m in head_marks(Box(0, 0, 90, 60), THEME) if isinstance(m, Label)}
+    assert figures["60 mm"] == heads["measured"]
+    assert figures["100 mm"] == heads["required"] == 90.0
+
+
+def test_figures_are_in_the_drawing_s_units() -> None:
+    (row,) = rows((eave.SHORT,), NUMBERS, 90.0, (Units.IN, THEME))
+    assert row.figures == ('2 3/8"', '3 15/16"')
+
+
+def test_what_is_not_measured_is_a_dash() -> None:
+    (row,) = rows((eave.UNSEALED,), NUMBERS, 90.0, LOOK)
+    assert row.figures == ("–", "–")
+
+
+def test_a_title_names_severity_fault_and_control() -> None:
+    assert title(eave.SHORT) == "Fault · short lap, water"
+    assert (
+        title(replace(eave.SHORT, control=None, severity=Severity.REMARK)) == "Remark · short lap"
+    )
+
+
+def test_all_marks_of_a_row_stay_between_its_edges() -> None:
+    for row in rows(FINDINGS, NUMBERS, 90.0, LOOK):
+        box = Box(-1.0, 50.0 - row.height, 90.0, 50.0)
+        for mark in row_marks(row, 0.0, 90.0, 50.0, THEME):
+            if isinstance(mark, Label | Flag | Stroke):
+                assert all(box.holds(p, 1.0) for p in points_of(mark)), row.finding.rule
+            if isinstance(mark, Label) and mark.anchor == "start":
+                assert mark.at[0] + text_width(mark.text, mark.size, bold=mark.bold) <= 90.01
+
+
+def test_a_long_sentence_makes_a_higher_row() -> None:
+    short, long = rows(
+        (eave.SHORT, replace(eave.SHORT, message=eave.SHORT.message * 4)), NUMBERS, 90.0, LOOK
+    )
+    assert long.height > short.height + 9
+    assert " ".join(long.message) == (eave.SHORT.message * 4)
+
+
+def test_the_flag_in_the_row_is_the_flag_of_the_drawing() -> None:
+    (row,) = rows((eave.STOPS,), NUMBERS, 90.0, LOOK)
+    (flag,) = (m for m in row_marks(row, 0.0, 90.0, 50.0, THEME) if isinstance(m, Flag))
+    assert flag.number == NUMBERS[eave.STOPS.key]
+    assert len(flag.shape) == 6
+
+
+def test_the_reader_is_sent_on() -> None:
+    assert more_words(12, Box(0, 0, 90, 60), THEME).text == "12 more on the next sheet"
