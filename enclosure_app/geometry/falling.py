@@ -97,6 +97,13 @@ class Surfaces:
         station = np.sum((corner - _run_start(faces, runs[at])) * heading, axis=1)
         return Bars(runs[at], f, np.clip(station, 0.0, faces.length[e[at]]), corner)
 
+    def crossed(self, start: Floats, end: Floats) -> Bools:
+        """Return whether any surface crosses each straight way from `start` to `end`, (m, 2)."""
+        hit = self._tree.query(_segments(start, end), predicate="intersects")
+        crossed = np.zeros(len(start), dtype=bool)
+        crossed[hit[0]] = True
+        return crossed
+
     def touching(self, points: Floats, reach: Floats) -> tuple[Ints, Ints]:
         """Return pairs (place in `points`, edge) no further apart than `reach` (m,)."""
         near = self._tree.query(shapely.points(points), predicate="dwithin", distance=reach)

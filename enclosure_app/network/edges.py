@@ -55,7 +55,8 @@ def offs(ground: Ground, runs: Ints) -> dict[int, Off]:
     falls: list[_Fall] = []
     met = _meetings(ground, runs)
     for run in runs.tolist():
-        told = _lapped(ground, run)
+        told: Off | int | None = _round_a_jog(ground, run)
+        told = _lapped(ground, run) if told is None else told
         told = met.get(run) if told is None else told
         if isinstance(told, Off):
             found[run] = told
@@ -64,6 +65,17 @@ def offs(ground: Ground, runs: Ints) -> dict[int, Off]:
     for fall, off in zip(falls, fallen(ground, falls), strict=True):
         found[fall.run] = off
     return found
+
+
+def _round_a_jog(ground: Ground, run: int) -> Off | None:
+    """Return how a drop clings on where the face only steps back, as a sheet over a lap does."""
+    jog = int(ground.follower[run])
+    beyond = int(ground.follower[jog])
+    short = ground.length(jog // 2) <= ground.tolerances.lap_reach
+    falls = float(ground.heading[jog, 1]) < -LEVEL and _along(ground, jog, run) > 0
+    if short and falls and ground.wets[beyond]:
+        return Off(ground.at(run, ground.length(run // 2)), (Spot(beyond, 0.0),))
+    return None
 
 
 def _hanging(ground: Ground, run: int, skip: int | None) -> _Fall:
@@ -103,6 +115,7 @@ def _nearest_flank(ground: Ground, run: int) -> Flank | None:
         for flank in ground.flanks.get(e, ())
         if (flank.hides or abs(flank.apart) <= touch)
         and _reaches_end(ground, run, flank)
+        and _goes_on(ground, run, flank.edge)
         and (float(normal[flank.edge] @ normal[e]) < 0) == flank.hides
     ]
     return min(near, key=lambda flank: abs(flank.apart), default=None)
@@ -115,12 +128,21 @@ def _reaches_end(ground: Ground, run: int, flank: Flank) -> bool:
     return flank.high >= ground.length(run // 2) - touch
 
 
+def _goes_on(ground: Ground, run: int, edge: int) -> bool:
+    """Whether an edge that runs beside `run` reaches further down than its end."""
+    end = ground.at(run, ground.length(run // 2))
+    way = max((2 * edge, 2 * edge + 1), key=lambda way: _along(ground, way, run))
+    return ground.length(edge) - ground.station(way, end) > ground.tolerances.touch
+
+
+def _along(ground: Ground, way: int, run: int) -> float:
+    return float(ground.heading[way] @ ground.heading[run])
+
+
 def _downhill(ground: Ground, edge: int, run: int) -> int | None:
     """Return the way down on `edge`; where it is level, the one that goes on as `run` does."""
     ways = [way for way in (2 * edge, 2 * edge + 1) if ground.wets[way]]
-    return max(
-        ways, key=lambda way: float(ground.heading[way] @ ground.heading[run]), default=None
-    )
+    return max(ways, key=lambda way: _along(ground, way, run), default=None)
 
 
 def _meetings(ground: Ground, runs: Ints) -> dict[int, Off]:

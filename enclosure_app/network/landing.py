@@ -1,19 +1,19 @@
 """Where rain lands: on each stretch of outer face that does not face down and that no sheet hides."""
 
-from collections.abc import Callable
 from itertools import pairwise
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools, Floats
+from enclosure_app.geometry.faces import Bools
 from enclosure_app.geometry.falling import STEEP
 from enclosure_app.network.edges import Spot
-from enclosure_app.network.runs import Ground
+from enclosure_app.network.runs import Foot, Ground
 
 _CLEAR = 0.25  # how far from a face a place is asked for its side, mm
+_LEG = 200.0  # a longer face under its own sheet's overhang is a wall, mm
 
 
-def landings(ground: Ground, is_outside: Callable[[Floats], Bools]) -> list[Spot]:
+def landings(ground: Ground) -> list[Spot]:
     """Return the highest place where rain lands on each stretch of each run."""
     stretches = [
         (Spot(run, low), high)
@@ -23,7 +23,10 @@ def landings(ground: Ground, is_outside: Callable[[Floats], Bools]) -> list[Spot
     if not stretches:
         return []
     probes = np.array([_probe(ground, spot, high) for spot, high in stretches])
-    wet = is_outside(probes)
+    edges = np.array([spot.run // 2 for spot, _ in stretches])
+    normal = ground.layer.surfaces.faces.normal[edges]
+    beyond = probes + normal * ground.tolerances.lap_reach
+    wet = ground.is_outside(probes) & ~ground.layer.surfaces.crossed(probes, beyond)
     return [spot for (spot, _), out in zip(stretches, wet.tolist(), strict=True) if out]
 
 
@@ -34,8 +37,9 @@ def _sheltered(ground: Ground) -> Bools:
     above = np.stack([2 * faces.before, 2 * faces.after + 1], axis=1).reshape(-1)
     roofed = normal[above, 1] < -STEEP
     concave = np.sum(ground.heading * normal[above], axis=1) > 1e-9
-    free = np.sum(ground.heading * ground.heading[ground.follower], axis=1) < -1 + 1e-9
-    sheltered: Bools = roofed & concave & free
+    ends = np.array([foot is Foot.EDGE for foot in ground.foot])
+    leg = np.repeat(faces.length <= _LEG, 2)
+    sheltered: Bools = roofed & concave & ends & leg
     return sheltered
 
 

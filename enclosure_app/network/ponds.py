@@ -28,6 +28,15 @@ class Pond:
 
 
 @dataclass(frozen=True, slots=True)
+class Basin:
+    """A pond, how a drop runs over its lower side, and the runs up that side."""
+
+    pond: Pond
+    over: Off
+    side: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Low:
     """A low point and the runs up its two flanks."""
 
@@ -50,7 +59,7 @@ class _Climb:
 
     @property
     def height(self) -> float:
-        return self.way[-1][1]
+        return max(y for _, y in self.way)
 
 
 @dataclass(frozen=True, eq=False)
@@ -63,8 +72,8 @@ class Basins:
     def _bars(self) -> dict[int, list[Bar]]:
         return {}
 
-    def fill(self, low: Low) -> tuple[Pond, Off]:
-        """Return the pond at a low point, and how a drop runs over its lower side."""
+    def fill(self, low: Low) -> Basin:
+        """Return the basin round a low point."""
         climbs = [self._climb(low, spot) for spot in low.up]
         climbs.sort(key=lambda climb: (climb.shut, climb.height))
         lip = climbs[0]
@@ -72,7 +81,7 @@ class Basins:
         extent = tuple(sorted(_shore(climb, level) for climb in climbs))
         pieces = {self.ground.name(run // 2): None for c in climbs for run in _wet(c, level)}
         pond = Pond(low.place, max(level - low.place[1], 0.0), tuple(pieces), extent, not lip.shut)
-        return pond, self._runs_over(lip)
+        return Basin(pond, self._runs_over(lip), lip.runs)
 
     def _runs_over(self, lip: _Climb) -> Off:
         place = lip.way[-1]

@@ -6,7 +6,7 @@ of it and a place; each straight run leads to one next run, so the routes are wo
 each run and shared by all drops that pass it.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from itertools import groupby
 from math import inf
@@ -14,21 +14,20 @@ from types import MappingProxyType
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools, Floats, Point
+from enclosure_app.geometry.faces import Point
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Points, Shape
 from enclosure_app.model.report import RainRoute, RouteEnd
 from enclosure_app.network.clearances import clearances
-from enclosure_app.network.edges import Spot
+from enclosure_app.network.edges import Off, Spot
 from enclosure_app.network.landing import landings
 from enclosure_app.network.ponds import Pond
-from enclosure_app.network.runs import Ground
+from enclosure_app.network.runs import LEVEL, Ground, IsOutside
 from enclosure_app.network.surfaces import surfaces_of
 from enclosure_app.network.water import Course, Node, Place, Water
 
 __all__ = ["Drip", "Entry", "Pond", "Rain", "find_routes"]
 
-IsOutside = Callable[[Floats], Bools]
 _SHARED = 60  # runs that a route still tells after it has joined one told before,
 _MANY = 2000  # and only while no more runs than these have been told
 _DOWN = -0.5  # an edge whose last stretch falls more steeply than 30 degrees turns down
@@ -69,7 +68,7 @@ class Rain:
     entries: tuple[Entry, ...] = ()
 
 
-def find_routes(  # noqa: PLR0913  the last two are for the rare section that needs them
+def find_routes(  # noqa: PLR0913  the last four are what the layer alone does not tell
     shapes: Mapping[str, Shape],
     is_outside: IsOutside,
     frame: Points,
@@ -77,6 +76,8 @@ def find_routes(  # noqa: PLR0913  the last two are for the rare section that ne
     drains: frozenset[str] = frozenset(),
     *,
     over: Mapping[tuple[str, str], str] = MappingProxyType({}),
+    glued: frozenset[str] = frozenset(),
+    walls: Mapping[str, Shape] = MappingProxyType({}),
 ) -> Rain:
     """Follow every drop that lands on the water layer.
 
@@ -88,12 +89,14 @@ def find_routes(  # noqa: PLR0913  the last two are for the rare section that ne
         drains: the pieces that take water away.
         over: the outer sheet of each pair (in sorted order) whose order is known; it decides
             where the two are drawn closer than `touch`.
+        glued: tapes, beads, coatings and collars, which water runs over and not behind.
+        walls: other solid pieces of the section, which a falling drop is to stay clear of.
     """
-    ground = Ground(surfaces_of(shapes), frame, tolerances, over)
+    ground = Ground(surfaces_of(shapes), frame, tolerances, is_outside, over, glued)
     water = Water(ground, drains)
     if not len(ground.start):
         return Rain()
-    courses = list(_courses(water, landings(ground, is_outside)))
+    courses = list(_courses(water, landings(ground)))
     sides = _sides(courses, is_outside)
     routes: list[RainRoute] = []
     for course, side in zip(courses, sides, strict=True):
@@ -106,7 +109,7 @@ def find_routes(  # noqa: PLR0913  the last two are for the rare section that ne
     return Rain(
         tuple(routes),
         _ponds(courses, routes),
-        _drips(water, courses, is_outside),
+        _drips(water, courses, walls),
         tuple(entry for entry in entries if entry is not None),
     )
 
@@ -201,17 +204,31 @@ def _ponds(courses: list[Course], routes: list[RainRoute]) -> tuple[Pond, ...]:
     return tuple(ponds.values())
 
 
-def _drips(water: Water, courses: list[Course], is_outside: IsOutside) -> tuple[Drip, ...]:
+def _drips(water: Water, courses: list[Course], walls: Mapping[str, Shape]) -> tuple[Drip, ...]:
+    ground = water.ground
     hung = {
-        node: off
+        off.edge: (run, off)
         for course in courses
-        for node in course.nodes
-        if (off := water.step(node).off) is not None and off.drips
+        for run, passed in course.nodes
+        if (off := water.step((run, passed)).off) is not None and off.drips
     }
-    clear = clearances(water.ground, list(hung.values()), is_outside)
-    drips = {}
-    for (run, _), off, away in zip(hung, hung.values(), clear, strict=True):
-        piece = water.ground.name(run // 2)
-        across, rise = water.ground.heading[run].tolist()
-        drips[piece, off.edge] = Drip(off.edge, piece, (across, rise), away, rise < _DOWN)
-    return tuple(drips.values())
+    edges = np.array(list(hung)).reshape(-1, 2)
+    ledges = np.array([_ledge(ground, off) for _, off in hung.values()])
+    near = [
+        clearances(surfaces, edges, ledges)
+        for surfaces in (ground.layer.surfaces, surfaces_of(walls).surfaces)
+    ]
+    drips = []
+    for (edge, (run, _)), clear in zip(hung.items(), map(min, *near), strict=True):
+        across, rise = ground.heading[run].tolist()
+        piece = ground.name(run // 2)
+        drips.append(Drip(edge, piece, (across, rise), clear, rise < _DOWN))
+    return tuple(drips)
+
+
+def _ledge(ground: Ground, off: Off) -> float:
+    """Return the height of the ledge that a drop lands on, -inf where it lands on none."""
+    if not off.spots:
+        return -inf
+    x, y = ground.at(off.spots[0].run, off.spots[0].station)
+    return y if abs(x - off.edge[0]) < LEVEL else -inf

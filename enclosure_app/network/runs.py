@@ -6,7 +6,7 @@ positions of a drop.
 """
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from enum import Enum
 from functools import cached_property
@@ -14,11 +14,13 @@ from functools import cached_property
 import numpy as np
 
 from enclosure_app.geometry.faces import Bools, Floats, Ints, Point
-from enclosure_app.geometry.falling import STEEP
+from enclosure_app.geometry.falling import STEEP, Beside
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Points
 from enclosure_app.network.surfaces import LayerSurfaces
 
+IsOutside = Callable[[Floats], Bools]
+_PAST = 0.5  # mm past the drafting slop, where the side of a face is asked for
 LEVEL = 1e-6  # a run that falls or rises by less is level
 
 
@@ -56,12 +58,18 @@ class Flank:
 
 @dataclass(frozen=True, eq=False)
 class Ground:
-    """The layer's faces as a drop sees them."""
+    """The layer's faces as a drop sees them.
+
+    `over` names the outer piece of a pair (in sorted order); `glued` are the tapes, beads and
+    coatings that water runs over, since nothing gets in behind them.
+    """
 
     layer: LayerSurfaces
     frame: Points
     tolerances: Tolerances
+    is_outside: IsOutside
     over: Mapping[tuple[str, str], str]
+    glued: frozenset[str] = frozenset()
 
     @cached_property
     def start(self) -> Floats:
@@ -114,23 +122,59 @@ class Ground:
         edges = np.unique(np.flatnonzero(self.wets) // 2)
         pairs = self.layer.surfaces.beside(edges, self.tolerances.lap_reach)
         table: dict[int, list[Flank]] = defaultdict(list)
-        columns = (pairs.e, pairs.f, pairs.low, pairs.high, pairs.apart)
-        for e, f, low, high, apart in zip(*(c.tolist() for c in columns), strict=True):
-            table[e].append(Flank(f, low, high, apart, self._hides(e, f, apart)))
+        hides = self._hides(pairs)
+        columns = (pairs.e, pairs.f, pairs.low, pairs.high, pairs.apart, hides)
+        for e, *flank in zip(*(c.tolist() for c in columns), strict=True):
+            table[e].append(Flank(*flank))
         return table
 
-    def _hides(self, e: int, f: int, apart: float) -> bool:
+    def _hides(self, pairs: Beside) -> Bools:
         """Whether `f` lies in front of `e`: as drawn, or as told where they are drawn as one."""
-        if abs(apart) > self.tolerances.touch:
-            return apart > 0
-        one, other = self.name(e), self.name(f)
-        outer = self.over.get((one, other) if one < other else (other, one))
-        return apart > LEVEL if outer is None else outer == other
+        hides: Bools = pairs.apart > LEVEL
+        close = np.flatnonzero(np.abs(pairs.apart) <= self.tolerances.touch)
+        if not self.over or not len(close):
+            return hides
+        for pair, faces_out in zip(close.tolist(), self._faces_out(pairs, close), strict=True):
+            one, other = self.name(int(pairs.e[pair])), self.name(int(pairs.f[pair]))
+            outer = self.over.get((one, other) if one < other else (other, one))
+            if outer is not None:
+                hides[pair] = outer == (other if faces_out else one)
+        return hides
+
+    def _faces_out(self, pairs: Beside, which: Ints) -> list[bool]:
+        """Whether the free side of `e` looks to the outside, seen past a sheet drawn too near."""
+        faces, e = self.layer.surfaces.faces, pairs.e[which]
+        middle = (pairs.low[which] + pairs.high[which]) / 2
+        probe = faces.a[e] + faces.along[e] * middle[:, None]
+        out: list[bool] = self.is_outside(
+            probe + faces.normal[e] * (self.tolerances.touch + _PAST)
+        ).tolist()
+        return out
 
     @cached_property
     def bars(self) -> Mapping[int, list[Bar]]:
         """What stands in the way on each run that a drop may take, in the order it meets them."""
-        return self.find_bars(np.flatnonzero(self.wets))
+        table = self.find_bars(np.flatnonzero(self.wets))
+        for run in np.flatnonzero(self.wets).tolist() if self.glued else ():
+            table[run] = sorted(
+                [*table.get(run, ()), *self._ramps(run)], key=lambda bar: bar.station
+            )
+        return table
+
+    def _ramps(self, run: int) -> Iterator[Bar]:
+        """Yield where a drop on a run comes on to a glued piece that begins in front of it."""
+        e, length = run // 2, self.length(run // 2)
+        for flank in self.flanks.get(e, ()):
+            station = flank.low if run % 2 == 0 else length - flank.high
+            onto = 2 * flank.edge + run % 2
+            if (
+                flank.hides
+                and self.name(flank.edge) in self.glued
+                and self.wets[onto]
+                and station > self.tolerances.touch
+            ):
+                corner = self.at(onto, self.station(onto, self.at(run, station)))
+                yield Bar(station, onto, self.station(onto, corner), corner)
 
     def find_bars(self, runs: Ints) -> dict[int, list[Bar]]:
         """Return what stands in the way along `runs`."""

@@ -147,10 +147,21 @@ class Water:
         """Fill the low point at `station`; slop that only holds a film runs over."""
         ground = self.ground
         back = Spot(run ^ 1, ground.length(run // 2) - station)
-        pond, over = self._basins.fill(Low(corner or ground.at(run, station), (back, rises)))
-        if pond.depth > ground.tolerances.touch or (not over.spots and over.leaves is None):
+        basin = self._basins.fill(Low(corner or ground.at(run, station), (back, rises)))
+        pond, over = basin.pond, basin.over
+        film = max(ground.tolerances.touch, self._drawn_apart(basin.side))
+        if pond.depth > film or (not over.spots and over.leaves is None):
             return Step(station, pond=pond)
         return Step(station, over.spots, over.leaves, via=(over.edge,), off=over)
+
+    def _drawn_apart(self, side: tuple[int, ...]) -> float:
+        """Return how far apart the sheets on one side of a low point are drawn.
+
+        They are drawn apart only to be told apart: a step of that height is none on site.
+        """
+        edges = {run // 2 for run in side}
+        flanks = (flank for edge in edges for flank in self.ground.flanks.get(edge, ()))
+        return max((abs(flank.apart) for flank in flanks), default=0.0) + LEVEL
 
     def _places(self, spot: Spot, step: Step) -> Iterator[Place]:
         ground, edge = self.ground, spot.run // 2
