@@ -32,7 +32,7 @@ class Seams:
 def joints_of(seams: Seams) -> Iterator[Joint]:
     """Yield every joint of the layer."""
     around = neighbours(seams.meetings)
-    places = _places(seams.meetings)
+    places = _places(seams)
     for meeting in seams.meetings:
         beads = around[meeting.a] & around[meeting.b]
         sealed = _sealed(seams, meeting) or any(
@@ -69,10 +69,10 @@ def _kind(fabric: Fabric, meeting: Meeting) -> JointKind:
     bonds = {product.bond for product in _products(fabric, meeting)}
     if bonds & {Bond.TAPE, Bond.SEALANT}:
         return JointKind.BRIDGE
-    if meeting.run != TOUCHES:
+    lines = [isinstance(fabric.pieces[n].shape, Line) for n in (meeting.a, meeting.b)]
+    if meeting.run != TOUCHES and any(lines):  # two boards side by side only butt
         return JointKind.LAP
     ends = [_is_end(fabric, owner, meeting.at) for owner in (meeting.a, meeting.b)]
-    lines = [isinstance(fabric.pieces[n].shape, Line) for n in (meeting.a, meeting.b)]
     return JointKind.TEE if any(lines) and not all(ends) else JointKind.BUTT
 
 
@@ -105,22 +105,31 @@ def _sealed(seams: Seams, meeting: Meeting) -> bool:
     return outer.bond is Bond.ADHERED  # its glue is on its back, towards the inner sheet
 
 
-Places = Mapping[tuple[int, int], Sequence[Point]]
+Places = Mapping[tuple[int, int], Sequence[tuple[Point, float]]]
 
 
-def _places(meetings: Sequence[Meeting]) -> Places:
-    table: dict[tuple[int, int], list[Point]] = {}
-    for meeting in meetings:
-        table.setdefault((meeting.a, meeting.b), []).append(meeting.at)
+def _places(seams: Seams) -> Places:
+    """Return for each pair where it meets, and how far that reaches to either side, mm."""
+    table: dict[tuple[int, int], list[tuple[Point, float]]] = {}
+    for meeting in seams.meetings:
+        place = (meeting.at, _length(seams.fabric, meeting) / 2)
+        table.setdefault((meeting.a, meeting.b), []).append(place)
     return table
+
+
+def _length(fabric: Fabric, meeting: Meeting) -> float:
+    return fabric.runs[meeting.run].length if meeting.run != TOUCHES else 0.0
 
 
 def _bridges(fabric: Fabric, places: Places, joint: Meeting, bead: int) -> bool:
     """Whether a third piece that seals touches both sides near the joint."""
     if not fabric.section.product(fabric.pieces[bead]).bond.seals:
         return False
-    reach = NEARBY + (fabric.runs[joint.run].length if joint.run != TOUCHES else 0.0)
+    reach = NEARBY + _length(fabric, joint)
     return all(
-        any(dist(at, joint.at) <= reach for at in places[min(bead, side), max(bead, side)])
+        any(
+            dist(at, joint.at) <= reach + half
+            for at, half in places[min(bead, side), max(bead, side)]
+        )
         for side in (joint.a, joint.b)
     )
