@@ -10,6 +10,7 @@ import numpy.typing as npt
 import shapely
 
 from enclosure_app.geometry.cavities import Cavities
+from enclosure_app.geometry.flips import turned, wrong
 from enclosure_app.geometry.linework import Linework
 
 Floats = npt.NDArray[np.float64]
@@ -66,13 +67,13 @@ def triangulate(lines: Linework) -> Mesh:
     points = np.vstack([lines.points, _far_corners(lines.points)])
     mesh = meshed(points, _delaunay(points), lines.walls)
     found = mesh.linework.walls
-    if len(found) == len(lines.walls):
-        return mesh
-    number = len(points)
-    missing = ~among(_keys(lines.walls, number), np.sort(_keys(found, number)))
-    cavities = Cavities(points, mesh.triangles, found)
-    became = cavities.insert(lines.walls[missing])
-    return meshed(points, cavities.triangles(), np.concatenate([found, became]))
+    if len(found) < len(lines.walls):
+        number = len(points)
+        missing = ~among(_keys(lines.walls, number), np.sort(_keys(found, number)))
+        cavities = Cavities(points, mesh.triangles, found)
+        became = cavities.insert(lines.walls[missing])
+        mesh = meshed(points, cavities.triangles(), np.concatenate([found, became]))
+    return _mended(mesh)
 
 
 def meshed(points: Floats, triangles: Ints, walls: Ints) -> Mesh:
@@ -92,6 +93,25 @@ def meshed(points: Floats, triangles: Ints, walls: Ints) -> Mesh:
     wall[one] = True
     wall[twin[one][twin[one] >= 0]] = True
     return Mesh(points, triangles, starts, ends, twin, wall)
+
+
+def _mended(mesh: Mesh) -> Mesh:
+    """Return the mesh with every edge Delaunay that is no wall."""
+    open_edges = np.flatnonzero((mesh.twin > np.arange(len(mesh.twin))) & ~mesh.wall)
+    a, b = mesh.points[mesh.starts[open_edges]], mesh.points[mesh.ends[open_edges]]
+    c, d = (mesh.points[_apexes(mesh, half)] for half in (open_edges, mesh.twin[open_edges]))
+    bad = open_edges[wrong(a, b, c, d)]
+    if not len(bad):
+        return mesh
+    edges = np.column_stack([mesh.starts[bad], mesh.ends[bad]])
+    walls = mesh.linework.walls
+    return meshed(mesh.points, turned(mesh.points, mesh.triangles, edges, walls), walls)
+
+
+def _apexes(mesh: Mesh, half_edges: Ints) -> Ints:
+    """Return the third corners of the triangles that half-edges belong to."""
+    apexes: Ints = mesh.triangles[half_edges // 3, (half_edges + 2) % 3]
+    return apexes
 
 
 def among(keys: Ints, ordered: Ints) -> Flags:
