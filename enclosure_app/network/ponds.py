@@ -75,7 +75,7 @@ class Basins:
     def fill(self, low: Low) -> Basin:
         """Return the basin round a low point."""
         climbs = [self._climb(low, spot) for spot in low.up]
-        climbs.sort(key=lambda climb: (climb.shut, climb.height))
+        climbs.sort(key=lambda climb: (climb.height, climb.shut))
         lip = climbs[0]
         level = lip.height
         extent = tuple(sorted(_shore(climb, level) for climb in climbs))
@@ -86,7 +86,7 @@ class Basins:
     def _runs_over(self, lip: _Climb) -> Off:
         place = lip.way[-1]
         if lip.shut:
-            return Off(place)
+            return Off(place, leaves=place if self._cut(place) else None)
         if lip.over is not None:
             return Off(place, (lip.over,))
         run = lip.runs[-1]

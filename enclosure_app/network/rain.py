@@ -6,10 +6,11 @@ of it and a place; each straight run leads to one next run, so the routes are wo
 each run and shared by all drops that pass it.
 """
 
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from itertools import groupby
-from math import inf
+from math import dist, inf
 from types import MappingProxyType
 
 import numpy as np
@@ -30,6 +31,7 @@ __all__ = ["Drip", "Entry", "Pond", "Rain", "find_routes"]
 
 _SHARED = 60  # runs that a route still tells after it has joined one told before,
 _MANY = 2000  # and only while no more runs than these have been told
+_SHORE = 5.0  # mm by which the shores of one pond may differ, seen from its two sides
 _DOWN = -0.5  # an edge whose last stretch falls more steeply than 30 degrees turns down
 
 
@@ -196,12 +198,20 @@ def _entry(course: Course, outside: list[bool], route: RainRoute) -> Entry | Non
 
 def _ponds(courses: list[Course], routes: list[RainRoute]) -> tuple[Pond, ...]:
     """Return the water that stands outside, each pond once."""
-    ponds = {
-        tuple(round(c, 3) for shore in course.pond.extent for c in shore): course.pond
-        for course, route in zip(courses, routes, strict=True)
-        if course.pond is not None and route.end is RouteEnd.STANDS
-    }
-    return tuple(ponds.values())
+    found: dict[frozenset[str], list[Pond]] = defaultdict(list)
+    for course, route in zip(courses, routes, strict=True):
+        pond = course.pond
+        if pond is not None and route.end is RouteEnd.STANDS:
+            known = found[frozenset(pond.pieces)]
+            if not any(_same(pond, other) for other in known):
+                known.append(pond)
+    return tuple(pond for known in found.values() for pond in known)
+
+
+def _same(pond: Pond, other: Pond) -> bool:
+    """Whether drops from two sides came to the same water."""
+    shores = zip(pond.extent, other.extent, strict=True)
+    return all(dist(one, two) <= _SHORE for one, two in shores)
 
 
 def _drips(water: Water, courses: list[Course], walls: Mapping[str, Shape]) -> tuple[Drip, ...]:

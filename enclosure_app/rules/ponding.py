@@ -46,7 +46,7 @@ def _key(network: Network, pond: Pond) -> str:
 
 def _finding(network: Network, pond: Pond, key: str) -> Finding:
     held = " and the ".join(dict.fromkeys(network.words(name) for name in pond.pieces))
-    least = "" if pond.bounded else " at least, up to where the drawing ends"
+    more = "" if pond.bounded else " It may stand deeper: the drawing ends before it runs over."
     return Finding(
         key=key,
         rule="ponding",
@@ -54,7 +54,7 @@ def _finding(network: Network, pond: Pond, key: str) -> Finding:
         severity=Severity.FAULT,
         at=pond.place,
         pieces=pond.pieces,
-        message=f"Water stands on the {held} here and cannot run off{least}.",
+        message=f"Water stands on the {held} here and cannot run off.{more}",
         advice="Slope the face to an edge or a drain, or lower the edge that holds the water back.",
         measured=pond.depth,
         required=0.0,

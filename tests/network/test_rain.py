@@ -347,13 +347,16 @@ def _cut(shape: Line, share: float) -> tuple[Line, Line]:
     )
 
 
-SLOPPY = (
-    "a leg that ends 1.5 mm short of the sheet catches it too"  # cut at its slop, it moves by it
-)
+SLOPPY = {  # drawn with slop: cut right there, the way moves by as much
+    "a leg that ends 1.5 mm short of the sheet catches it too",
+    "a sheet that ends on a pan hands the drop to it",
+}
 CUTTABLE = sorted(
     name
     for name, case in CASES.items()
-    if not case.over and name != SLOPPY and any(isinstance(s, Line) for s in case.pieces.values())
+    if not case.over
+    and name not in SLOPPY
+    and any(isinstance(s, Line) for s in case.pieces.values())
 )
 
 
@@ -374,94 +377,6 @@ def test_cutting_a_piece_in_two_does_not_change_the_way_of_the_drop(
     found = rain(Case(pieces, case.outside, [], case.over, case.drains))
     ways = {(r.end, tidy(r.points)) for r in found.routes}
     assert ways == {(r.end, tidy(r.points)) for r in rain(case).routes}
-
-
-VALLEY_OUT = ((-600.0, 700.0), (0.0, 500.0), (600.0, 800.0), (600.0, 1100.0), (-600.0, 1100.0))
-
-
-@pytest.mark.parametrize(
-    "pieces",
-    [
-        {"V": line((-400, 600), (0, 500), (400, 700))},
-        {"V": line((-400, 600), (0, 500)), "W": line((400, 700), (0, 500))},
-        {"V": line((-400, 600), (-0.5, 500.125)), "W": line((400, 700), (0, 500))},
-    ],
-    ids=["one piece", "two pieces that meet", "two pieces 0.5 mm apart"],
-)
-def test_a_valley_holds_water_up_to_its_lower_side(pieces: dict[str, Shape]) -> None:
-    (pond,) = rain(Case(pieces, VALLEY_OUT, [])).ponds
-    assert pond.place == pytest.approx((0, 500), abs=0.6)
-    assert pond.depth == pytest.approx(100, abs=0.2)
-    assert np.ravel(pond.extent) == pytest.approx([-400, 600, 200, 600], abs=0.2)
-    assert set(pond.pieces) == set(pieces)
-    assert pond.bounded
-
-
-def test_a_valley_that_the_drawing_cuts_off_holds_at_least_what_is_drawn() -> None:
-    pieces: dict[str, Shape] = {"V": line((-500, 625), (0, 500), (500, 750))}
-    (pond,) = rain(Case(pieces, VALLEY_OUT, [])).ponds
-    assert (pond.depth, pond.bounded) == (pytest.approx(125), False)
-
-
-def test_a_level_roof_between_parapets_fills_to_the_lower_one() -> None:
-    pieces: dict[str, Shape] = {
-        "V": line((-400, 600), (-400, 500), (0, 500)),
-        "W": line((0, 500), (400, 500), (400, 650)),
-    }
-    basin = ((-400.0, 500.0), (400.0, 500.0), (400.0, 1100.0), (-400.0, 1100.0))
-    (pond,) = rain(Case(pieces, basin, [])).ponds
-    assert pond.depth == pytest.approx(100)
-    assert pond.extent == ((-400, 600), (400, 600))
-
-
-def test_a_dip_no_deeper_than_drafting_slop_runs_over() -> None:
-    pieces: dict[str, Shape] = {"R": line((-300, 600), (0, 500), (20, 501.5), (300, 400))}
-    above = ((-300.0, 600.0), (0.0, 500.0), (20.0, 501.5), (300.0, 400.0), (300.0, 1100.0))
-    found = rain(Case(pieces, (*above, (-300.0, 1100.0)), []))
-    assert found.ponds == ()
-    (route,) = [r for r in found.routes if r.points[0] == (-300, 600)]
-    assert route.points[-2:] == ((300, 400), (300, -100))
-
-
-def test_the_entry_names_the_sheet_that_is_left_and_the_one_it_goes_behind() -> None:
-    (entry,) = rain(CASES["a reversed lap lets the drop in behind the lower sheet"]).entries
-    assert (entry.place, entry.piece, entry.into) == ((0, 450), "U", "L")
-
-
-def test_a_drop_that_stands_inside_the_layer_is_a_wet_route_and_no_pond() -> None:
-    pieces: dict[str, Shape] = {
-        "U": line((0, 1000), (0, 450)),
-        "L": line((5, 500), (5, 100), (-300, 100), (-300, 200)),
-    }
-    found = rain(Case(pieces, wall_out(475, 0, 5), []))
-    assert [(r.end, r.pieces) for r in found.routes if r.points[0] == (0, 1000)] == [
-        (IN, ("U", "L"))
-    ]
-    assert found.ponds == ()
-
-
-def test_a_drip_knows_its_direction_and_how_clear_of_the_wall_it_falls() -> None:
-    case = CASES["a head flashing under the wall sheet throws the drop off"]
-    (drip,) = [d for d in rain(case).drips if d.piece == "F"]
-    assert drip.point == (60, 470)
-    assert drip.direction == pytest.approx((0, -1))
-    assert drip.turns_down
-    assert drip.clear == pytest.approx(64)
-
-
-def test_a_flat_edge_does_not_turn_down() -> None:
-    pieces: dict[str, Shape] = {
-        "S": line((0, 1000), (0, 0)),
-        "F": line((0, 500), (5, 499)),
-    }
-    (drip,) = [d for d in rain(Case(pieces, WALL_OUT, [])).drips if d.piece == "F"]
-    assert not drip.turns_down
-    assert drip.clear == pytest.approx(5)
-
-
-def test_an_edge_that_laps_the_sheet_below_is_no_drip() -> None:
-    names = {drip.piece for drip in rain(CASES["an apron over the upturn of a membrane"]).drips}
-    assert "A" not in names
 
 
 def test_a_layer_without_pieces_has_no_rain() -> None:
