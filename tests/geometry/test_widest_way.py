@@ -1,5 +1,6 @@
 """Ways whose width can be worked out by hand."""
 
+from itertools import pairwise
 from math import hypot, inf
 
 import numpy as np
@@ -249,3 +250,18 @@ def test_a_mark_inside_a_solid_is_named() -> None:
 def test_a_side_without_a_mark_is_refused() -> None:
     with pytest.raises(ValueError, match="mark on each side"):
         widest_way(FRAME, [LEFT], [], ([ABOVE], []), TOUCH)
+
+
+def test_a_foot_on_the_frame_is_seen_although_rounding_moves_it_off() -> None:
+    """The library's triangulation of this frame, turned by 4 degrees, has a flat triangle there."""
+    angle = np.radians(4)
+    turn = np.array([[np.cos(angle), np.sin(angle)], [-np.sin(angle), np.cos(angle)]])
+
+    def turned(*points: Point) -> list[Point]:
+        return [(float(x), float(y)) for x, y in np.array(points) @ turn]
+
+    frame = turned((0, 0), (600, 0), (600, 400), (0, 400))
+    corners = [(15, 140), *((15 + 73.125 * k, 210) for k in range(1, 9))]
+    pieces = [line(*turned(a, b)) for a, b in pairwise(corners)]
+    marks = turned((99, 311)), turned((145, 107))
+    assert widest_way(frame, pieces, [], marks, TOUCH).width == pytest.approx(15, abs=2e-6)
