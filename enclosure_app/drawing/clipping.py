@@ -1,10 +1,48 @@
-"""Cuts lines and areas off at the edges of an upright box."""
+"""Cuts marks off at the edges of an upright box."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from itertools import pairwise
+from math import cos, radians, sin
 
+from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.polylines import moved
+from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.place import Point, Points
+
+
+def clipped(marks: Iterable[Mark], box: Box) -> Iterator[Mark]:
+    """Yield the marks as far as they lie in `box`; texts only where they lie in it as a whole."""
+    for mark in marks:
+        match mark:
+            case Stroke():
+                yield from _clip_stroke(mark, box)
+            case Fill():
+                rings = tuple(filter(None, (clip_ring(ring, box) for ring in mark.rings)))
+                if rings:
+                    yield Fill(rings, mark.colour, mark.source)
+            case Label():
+                if all(box.holds(end) for end in _base_line(mark)):
+                    yield mark
+            case _:
+                yield mark
+
+
+def _clip_stroke(mark: Stroke, box: Box) -> Iterator[Stroke]:
+    if all(box.holds(p) for p in mark.points):
+        yield mark
+        return
+    run = (*mark.points, mark.points[0]) if mark.closed else mark.points
+    for part in clip_line(run, box):
+        yield Stroke(part, mark.pen, mark.source)
+
+
+def _base_line(label: Label) -> Points:
+    """Return where the base line of a label starts and ends."""
+    width = text_width(label.text, label.size, bold=label.bold)
+    share = {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}[label.anchor]
+    along = cos(radians(label.angle)), sin(radians(label.angle))
+    return moved(label.at, along, -share * width), moved(label.at, along, (1 - share) * width)
 
 
 def clip_line(points: Points, box: Box) -> Iterator[Points]:

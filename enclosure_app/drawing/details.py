@@ -4,12 +4,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import dist
 
+from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, LANE, Site, capacity, flag_at
 from enclosure_app.drawing.marks import Fill, Flag, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.polylines import mean
 from enclosure_app.drawing.scales import Scale, series
-from enclosure_app.drawing.section_marks import COMPACT, CROWD, View, clipped, section_marks
+from enclosure_app.drawing.section_marks import COMPACT, CROWD, View, section_marks
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
@@ -181,7 +182,7 @@ def detail_marks(
             mark.halo or _kept_inside(mark, box) == mark
         ):  # the office's texts are whole or not there
             yield _kept_inside(mark, box)
-    yield Stroke(box.ring, theme.pen("table"), "detail", closed=True)
+    yield Stroke(box.ring, theme.pen("tick"), "detail", closed=True)
     yield from _numbers(detail, numbers, theme)
     at = (box.left, box.bottom - _CAPTION + 1.2)
     yield Label(detail.scale.text, at, theme.small, theme.quiet)

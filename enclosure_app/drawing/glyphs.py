@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from enclosure_app.drawing.laps import APART
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
-from enclosure_app.drawing.polylines import length, mean, walk_to
+from enclosure_app.drawing.polylines import foot, length, mean, walk_to
 from enclosure_app.drawing.shapes import arrow_head, barb, circle, drop, ellipse, smooth
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.model.place import Point, Points
@@ -183,10 +183,10 @@ def wet_route(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
     way = facts.way if len(facts.way) > 1 else own
     yield Stroke(way, theme.pen("stream"), facts.source)
     yield Stroke(arrow_head(way, 1.7), theme.pen("stream"), facts.source)
-    whole = length(way)
-    for back in (1.0, 5.0, 9.0):
-        if back < whole:
-            at, _ = walk_to(way, whole - back)
+    whole, here = length(way), foot(way, spot.at).along
+    for along in (here - 3.0, here + 1.5, here + 6.0):
+        if 0 < along < whole:
+            at, _ = walk_to(way, along)
             tip = at[0] + spot.out[0] * 1.6, at[1] + spot.out[1] * 1.6
             yield Fill((drop(tip, 2.0, facts.down),), theme.ink, facts.source)
 
@@ -194,10 +194,10 @@ def wet_route(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
 def ponding(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
     """A puddle from shore to shore with its depth."""
     x, y = spot.at
-    half, depth = 3.8, 1.5
+    half, top = 3.8, y + 1.5
     if len(facts.way) > 1 and abs(facts.way[-1][0] - facts.way[0][0]) > 2 * half:
         half, x = abs(facts.way[-1][0] - facts.way[0][0]) / 2, mean(facts.way)[0]
-    top = y + depth
+        top = max(mean(facts.way)[1], y + 1.0)  # the water's level, as far as it can be seen
     for k in range(3):
         part = half * (1 - 0.28 * k)
         level = top - 0.5 * k

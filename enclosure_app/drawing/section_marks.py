@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from enclosure_app.drawing.clipping import clip_line, clip_ring
+from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.glyphs import Facts, Spot, glyph
 from enclosure_app.drawing.laps import lap_run, shown_sheets
 from enclosure_app.drawing.layer_marks import (
@@ -13,14 +13,14 @@ from enclosure_app.drawing.layer_marks import (
     thickness_marks,
 )
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
+from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement
 from enclosure_app.drawing.polylines import distinct, foot, length, unit, walk_to
 from enclosure_app.drawing.rain_marks import all_stream_marks, rain_marks
 from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.sides import Sides, sides_of
 from enclosure_app.drawing.theme import Theme
-from enclosure_app.drawing.typeface import text_width
+from enclosure_app.drawing.typeface import shorten, text_width
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point, Points
@@ -69,26 +69,6 @@ def ring_radius(findings: Sequence[Finding]) -> float:
     return RING if len(findings) < CROWD else _SMALL_RING
 
 
-def clipped(marks: list[Mark], box: Box) -> Iterator[Mark]:
-    """Yield the marks as far as they lie in `box`; texts as they are where they start in it."""
-    for mark in marks:
-        match mark:
-            case Stroke():
-                run = (*mark.points, mark.points[0]) if mark.closed else mark.points
-                if all(box.holds(p) for p in run):
-                    yield mark
-                else:
-                    for part in clip_line(run, box):
-                        yield Stroke(part, mark.pen, mark.source)
-            case Fill():
-                rings = tuple(filter(None, (clip_ring(ring, box) for ring in mark.rings)))
-                if rings:
-                    yield Fill(rings, mark.colour, mark.source)
-            case _:
-                if box.holds(mark.at):
-                    yield mark
-
-
 def _calm(
     result: SectionResult, view: View, sides: Sides, shown: Mapping[str, Points]
 ) -> Iterator[Mark]:
@@ -104,15 +84,20 @@ def _calm(
 
 
 def _office_texts(result: SectionResult, view: View) -> Iterator[Mark]:
-    """Yield the office's own texts, pale, except those that only mark the sides."""
-    theme = view.theme
+    """Yield the office's own texts, pale, except those that only mark the sides.
+
+    A text that would run out of the frame is shortened.
+    """
+    theme, frame = view.theme, frame_box(result, view.placement)
     for text in result.section.texts:
         size = view.placement.length(text.height)
         near_mark = text.at in (*result.section.inside, *result.section.outside)
         if text.text.strip() and size > 0 and not near_mark:
             at = view.placement.point(text.at)
             size = min(size, theme.medium)
-            yield Label(text.text, at, size, theme.pen("piece").colour, angle=text.angle)
+            room = frame.width + frame.height if text.angle else frame.right - at[0]
+            words = shorten(text.text, size, room)
+            yield Label(words, at, size, theme.pen("piece").colour, angle=text.angle)
 
 
 def _loud(

@@ -4,10 +4,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from pathlib import PurePath
 
+from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.continuation import fill_column, table_columns
 from enclosure_app.drawing.details import arrange, detail_marks
 from enclosure_app.drawing.findings_table import Row, head_marks, more_words, no_findings, rows
-from enclosure_app.drawing.flags import Site, capacity, place_flags
+from enclosure_app.drawing.flags import LANE, Site, capacity, place_flags
 from enclosure_app.drawing.job import SheetJob, paper_size
 from enclosure_app.drawing.layout import Areas, areas
 from enclosure_app.drawing.legend import legend_height, legend_marks
@@ -15,7 +16,12 @@ from enclosure_app.drawing.marks import Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.ribbon import ribbon_marks
 from enclosure_app.drawing.scales import Scale, fits, largest_that_fits, parse_scale, series
-from enclosure_app.drawing.section_marks import View, frame_box, ring_radius, section_marks
+from enclosure_app.drawing.section_marks import (
+    View,
+    frame_box,
+    ring_radius,
+    section_marks,
+)
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.title_block import (
     Titles,
@@ -172,7 +178,7 @@ def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
     view = View(placement, sheet.units, theme, elsewhere=made.told(sheet.scale, findings))
     yield from heading_marks(sheet.result, sheet.areas.heading, theme)
     shown = replace(sheet.result, findings=findings)
-    yield from section_marks(shown, view)
+    yield from clipped(section_marks(shown, view), free.inset(-LANE))
     frame = frame_box(sheet.result, placement)
     lanes = frame if capacity(frame) >= len(findings) else made.drawing
     yield from place_flags(_sites(sheet, findings, placement), lanes, theme)

@@ -51,7 +51,8 @@ def wrap(text: str, size: float, room: float, *, bold: bool = False) -> tuple[st
 
 
 def shorten(text: str, size: float, room: float, *, bold: bool = False) -> str:
-    """Return `text`, or as much of it as fits into `room` mm, ending in an ellipsis."""
+    """Return `text` on one line, or as much of it as fits into `room` mm and an ellipsis."""
+    text = " ".join(text.split())
     if text_width(text, size, bold=bold) <= room:
         return text
     kept = text

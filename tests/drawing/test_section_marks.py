@@ -12,10 +12,12 @@ from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.polylines import foot
 from enclosure_app.drawing.section_marks import View, frame_box, section_marks
 from enclosure_app.drawing.theme import load_theme
+from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.section import Text
 from tests.drawing import eave
 
 THEME = load_theme()
@@ -163,3 +165,15 @@ def test_a_finding_without_extent_or_control_can_be_drawn() -> None:
 def test_a_plan_has_no_gravity_and_is_drawn_all_the_same() -> None:
     plan = replace(eave.section(), gravity=None)
     assert strokes(marks(eave.result(section=plan)), "w1")
+
+
+def test_an_office_text_that_would_leave_the_frame_is_shortened_or_left_out() -> None:
+    long = Text("a very long note that goes on and on and on " * 3, (700, 1260), 32)
+    turned = replace(long, angle=90.0)
+    noted = replace(eave.section(), texts=(long, turned))
+    (note,) = (
+        m for m in marks(eave.result(section=noted)) if isinstance(m, Label) and "very" in m.text
+    )
+    assert note.text.endswith("…")
+    frame = frame_box(eave.result(), AT_TEN)
+    assert note.at[0] + text_width(note.text, note.size) <= frame.right

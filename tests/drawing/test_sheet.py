@@ -222,3 +222,16 @@ def test_leaders_do_not_run_through_details() -> None:
             for square in squares:
                 for leader in leaders:
                     assert not list(clip_line(leader.points, square.inset(0.1)))
+
+
+def test_a_finding_far_outside_the_frame_leaves_nothing_beyond_the_border() -> None:
+    stray = replace(eave.GAP, at=(90_000.0, -40_000.0), extent=(((90_000, 0), (90_000, 30)),))
+    border = areas(paper_size("A3"), 2).border
+    for page in pages(eave.drawing(eave.result(findings=(stray, eave.SHORT)))):
+        for mark in page.marks:
+            assert all(border.holds(p, 0.01) for p in points_of(mark)), mark
+
+
+def test_lines_in_a_name_become_one_line() -> None:
+    (page,) = pages(eave.drawing(eave.result(section=eave.section("North\nwall\tat  the slip"))))
+    assert "North wall at the slip" in texts(page)

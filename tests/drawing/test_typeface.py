@@ -41,7 +41,7 @@ def test_no_line_is_wider_than_its_room_and_no_letter_is_lost(text: str) -> None
 def test_a_shortened_text_fits(text: str) -> None:
     short = shorten(text, 2.5, 12.0)
     assert text_width(short, 2.5) <= 12.0
-    assert short == text or short.endswith("…")
+    assert short == " ".join(text.split()) or short.endswith("…")
 
 
 def test_words_stay_whole_where_they_fit() -> None:

@@ -103,3 +103,8 @@ def test_a_halo_clears_the_ground_around_letters(picture: Paint) -> None:
     seen = picture(ground, Label("l", (30.0, 18.0), 3.5, "#000000", halo="#ffffff"))
     assert not all(seen.run(20.0, 29.0, 33.0))
     assert all(seen.run(13.0, 29.0, 33.0))
+
+
+def test_a_text_with_half_a_letter_is_painted_all_the_same(picture: Paint) -> None:
+    """Names in damaged drawings can hold lone surrogates."""
+    assert picture(Label("H\udcffH", (30.0, 20.0), 3.5, "#000000")).dark(30.6, 21.0)
