@@ -11,6 +11,8 @@ GLUED_ON = frozenset({Bond.TAPE, Bond.SEALANT, Bond.FLUID})
 METAL = frozenset({Kind.FLASHING, Kind.DRIP_EDGE, Kind.SILL_PAN})
 STEEP = tan(radians(60.0))
 """From this slope on a face is a wall."""
+DRAWN = 1e-4
+"""Slopes nearer than this are one slope: drawn coordinates are rounded (2:12 as 0.16664)."""
 COVER = 50.0  # mm: how far from a sheet's upper end the sheet that covers it may begin
 
 
@@ -22,7 +24,7 @@ def is_sheet_lap(network: Network, lap: Lap) -> bool:
 
 def is_level(network: Network, lap: Lap) -> bool:
     """Whether no order of the two sheets would drain: too flat, with the outside above."""
-    if network.section.gravity is None or lap.slope >= network.tolerances.level:
+    if network.section.gravity is None or lap.slope >= network.tolerances.level - DRAWN:
         return False
     return lap.outward is None or lap.outward[1] > 0
 
@@ -92,9 +94,9 @@ def _place_figure(network: Network, lap: Lap, limits: Limits, outer: Product) ->
 
 
 def _roof_figure(lap: Lap, limits: Limits, outer: Product) -> str:
-    if outer.kind is Kind.ROOFING or lap.slope < limits.figure("roof-minimum-slope").value:
+    if outer.kind is Kind.ROOFING or lap.slope < limits.figure("roof-minimum-slope").value - DRAWN:
         return "low-slope-lap"
     if outer.bond is Bond.ADHERED:
         return "roof-lap-adhered"
-    steep = lap.slope >= limits.figure("roof-lap-low-slope-limit").value - 1e-9
+    steep = lap.slope >= limits.figure("roof-lap-low-slope-limit").value - DRAWN
     return "roof-lap" if steep else "roof-lap-low"

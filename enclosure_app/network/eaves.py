@@ -10,6 +10,7 @@ from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.product import Control, Kind
 from enclosure_app.model.section import Piece
+from enclosure_app.network.drainage import DRAWN
 from enclosure_app.network.fabric import solid_of
 from enclosure_app.network.network import Network
 
@@ -45,7 +46,7 @@ class Eave:
         wall = self.inner if limits.figure("eave-wall-line").value else self.outer
         level = abs(wall - self.edge[0]) + inside.value
         lengths = [(level * sqrt(1 + self.slope**2), inside)]
-        steep = self.slope >= limits.figure("eave-cover-steep-slope").value - 1e-9
+        steep = self.slope >= limits.figure("eave-cover-steep-slope").value - DRAWN
         names = ["eave-cover-along", *(["eave-cover-steep-along"] if steep else [])]
         lengths += [(limits.figure(name).value, limits.figure(name)) for name in names]
         return max(lengths, key=lambda each: each[0])

@@ -1,6 +1,7 @@
 """Small sections in two words: ``section(sheet("a", (0, 0), (0, 100)), ...)``; lengths are mm."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Area, Line, Point, Points
@@ -41,6 +42,9 @@ PRODUCTS = {
         _product("edge", Bond.RIGID, Kind.DRIP_EDGE),
         _product("board", Bond.RIGID, Kind.BOARD, frozenset()),
         _product("framing", Bond.RIGID, Kind.FRAMING, frozenset()),
+        replace(_product("wide", Bond.FASTENED, Kind.SHEET), min_lap_mm=150.0, source="its maker"),
+        replace(_product("curtain", Bond.LOOSE, Kind.SHEET), controls=frozenset({Control.AIR})),
+        replace(_product("foil", Bond.LOOSE, Kind.SHEET), controls=frozenset({Control.VAPOUR})),
         _product("pipe", Bond.RIGID, Kind.PENETRATION, frozenset()),
     )
 }
