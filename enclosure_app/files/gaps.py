@@ -12,6 +12,7 @@ from math import atan2, degrees, dist, floor, inf
 from enclosure_app.files.breaks import is_break_line
 from enclosure_app.files.raw import RawPath
 from enclosure_app.geometry.chaining import chain
+from enclosure_app.geometry.touching import near_lines
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.section import Piece
 
@@ -24,12 +25,14 @@ TURN = 3.0  # degrees between them
 NEVER = (inf, -1)
 IN_LINE = 0.97  # cosine of the angle between a run and the gap
 UPRIGHT = 0.05  # below this share of x a direction counts as upright, with its drafting slop
+STEP = 20.0  # mm into a gap, where a sheet running along it must be near
+BESIDE = 15.0  # mm between that place and the sheet
 AROUND = 600.0  # mm: so far about a gap break lines are looked for
 
 Cell = tuple[int, int]
 
 
-def gaps_in(pieces: Iterable[Piece]) -> tuple[tuple[Point, Point], ...]:
+def gaps_in(pieces: Sequence[Piece]) -> tuple[tuple[Point, Point], ...]:
     """Return the pairs of ends of one product that face each other in one line, the nearest."""
     ends = [
         (piece.product, end, before)
@@ -55,9 +58,29 @@ def gaps_in(pieces: Iterable[Piece]) -> tuple[tuple[Point, Point], ...]:
                 nearest[i] = min(nearest.get(i, NEVER), (wide, k))
                 nearest[k] = min(nearest.get(k, NEVER), (wide, i))
         cells[key, ahead, angle, offset].append(i)
-    return tuple(
+    gaps = tuple(
         (ends[i][1], ends[k][1]) for i, (_, k) in nearest.items() if i < k and nearest[k][1] == i
     )
+    return _open(gaps, [p.shape for p in pieces if isinstance(p.shape, Line)])
+
+
+def _open(
+    gaps: tuple[tuple[Point, Point], ...], lines: Sequence[Line]
+) -> tuple[tuple[Point, Point], ...]:
+    """Leave out the gaps along which another sheet runs, as between the courses of a wall."""
+    probes = [_stepped(*gap) for gap in gaps] + [_stepped(b, a) for a, b in gaps]
+    near = near_lines(probes, [line.points for line in lines], BESIDE)
+    covered = near[: len(gaps)] & near[len(gaps) :]
+    return tuple(
+        gap
+        for gap, lapped in zip(gaps, covered, strict=True)
+        if not lapped or dist(*gap) < 2 * STEP
+    )
+
+
+def _stepped(a: Point, b: Point) -> Point:
+    share = STEP / dist(a, b)
+    return a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])
 
 
 def break_lines_at(

@@ -3,6 +3,8 @@
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
+import numpy as np
+
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.breaks import cut_off, ended_on, find_breaks
 from enclosure_app.files.dxf_words import listed
@@ -12,7 +14,15 @@ from enclosure_app.files.marks import NO_MARKS, Marks, written
 from enclosure_app.files.raw import RawPath, RawText
 from enclosure_app.files.titles import named
 from enclosure_app.geometry.chaining import chain
-from enclosure_app.geometry.clipping import clip_area, clip_run, standing, within
+from enclosure_app.geometry.clipping import (
+    Boxes,
+    boxes_of,
+    clip_area,
+    clip_run,
+    overlapping,
+    standing,
+    within,
+)
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.product import Product
@@ -75,10 +85,11 @@ def _filled(material: Material, frames: Sequence[Frame], notes: tuple[Note, ...]
     single = tuple(line for line in single if line in said_breaks)
     all_pieces = ended_on(material.pieces, (*said_breaks, *_paired(material, breaks)))
     runs = [_run(piece.shape) for piece in all_pieces]
+    boxes = boxes_of(runs)
     sections, used, said = [], set[int](), list(notes)
     for whole_frame in frames:
         frame, more = _cut(whole_frame, single, runs)
-        pieces, whole = _pieces_in(frame, all_pieces, runs)
+        pieces, whole = _pieces_in(frame, all_pieces, runs, boxes)
         used |= whole
         section = _section(material, frame, pieces, breaks)
         sections.append(section)
@@ -145,15 +156,17 @@ def _cut(
 
 
 def _pieces_in(
-    frame: Frame, pieces: Sequence[Piece], runs: Sequence[Points]
+    frame: Frame, pieces: Sequence[Piece], runs: Sequence[Points], boxes: Boxes
 ) -> tuple[tuple[Piece, ...], set[int]]:
     """Return the pieces in a frame, cut along it, and which of `pieces` they come from."""
-    whole, partly = standing(runs, frame.ring)
+    near = np.flatnonzero(overlapping(boxes, frame.ring)).tolist()
+    whole, partly = standing([runs[i] for i in near], frame.ring)
     found: list[Piece] = []
     used = set()
-    for i, piece in enumerate(pieces):
-        parts = [piece] if whole[i] else []
-        if not whole[i] and (partly[i] or _around(piece.shape, frame.ring)):
+    for i, all_in, some_in in zip(near, whole.tolist(), partly.tolist(), strict=True):
+        piece = pieces[i]
+        parts = [piece] if all_in else []
+        if not all_in and (some_in or _around(piece.shape, frame.ring)):
             parts = _clipped(piece, frame.ring)
         if parts:
             used.add(i)

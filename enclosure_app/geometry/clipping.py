@@ -13,6 +13,7 @@ from enclosure_app.geometry.solids import area_solid
 Point = tuple[float, float]
 Points = tuple[Point, ...]
 Ring = Sequence[Point]
+Boxes = NDArray[np.float64]
 
 SLOP = 1e-3  # mm: what runs along the frame counts as inside
 LEAST = 0.5  # mm: shorter scraps are dropped
@@ -25,6 +26,27 @@ def within(points: Sequence[Point], ring: Ring) -> NDArray[np.bool_]:
     frame = shapely.Polygon(ring)
     shapely.prepare(frame)
     return np.asarray(shapely.intersects_xy(frame, np.array(points)), dtype=bool)
+
+
+def boxes_of(runs: Sequence[Ring]) -> Boxes:
+    """Return the extents (n, 4) of runs: left, low, right, high."""
+    if not runs:
+        return np.zeros((0, 4))
+    points = np.concatenate([np.asarray(run, dtype=np.float64) for run in runs])
+    first = np.concatenate([[0], np.cumsum([len(run) for run in runs])[:-1]])
+    low, high = np.minimum.reduceat(points, first), np.maximum.reduceat(points, first)
+    return np.hstack([low, high])
+
+
+def overlapping(boxes: Boxes, ring: Ring) -> NDArray[np.bool_]:
+    """Return which extents (n, 4) meet the extent of a ring."""
+    left, low, right, high = boxes_of([ring])[0]
+    return np.asarray(
+        (boxes[:, 2] >= left - SLOP)
+        & (boxes[:, 0] <= right + SLOP)
+        & (boxes[:, 3] >= low - SLOP)
+        & (boxes[:, 1] <= high + SLOP)
+    )
 
 
 def standing(runs: Sequence[Ring], ring: Ring) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:

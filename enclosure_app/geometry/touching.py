@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 
 from enclosure_app.geometry.solids import Solid
 
@@ -20,6 +21,22 @@ def touching_pairs(
     first, second = tree.query(np.asarray(few, dtype=object), predicate="dwithin", distance=reach)
     pairs = sorted(zip(first.tolist(), second.tolist(), strict=True))
     return [(a, b, _place(few[a], many[b])) for a, b in pairs]
+
+
+def near_lines(
+    points: Sequence[Point], lines: Sequence[Sequence[Point]], reach: float
+) -> NDArray[np.bool_]:
+    """Return which points lie within `reach` mm of any of the polylines."""
+    near = np.zeros(len(points), dtype=bool)
+    if points and lines:
+        index = np.repeat(np.arange(len(lines)), [len(line) for line in lines])
+        places = np.array([point for line in lines for point in line])
+        tree = shapely.STRtree(np.asarray(shapely.linestrings(places, indices=index)))
+        found, _ = tree.query(
+            np.asarray(shapely.points(points)), predicate="dwithin", distance=reach
+        )
+        near[found] = True
+    return near
 
 
 def _place(a: Solid, b: Solid) -> Point:

@@ -87,3 +87,12 @@ class Product:
     conductivity: float | None = None
     source: str = ""
     confirmed: bool = False
+
+
+def is_glued_on(product: Product) -> bool:
+    """Whether a product sticks to what it lies on with all its face: a tape, bead, coat or collar.
+
+    Water does not get in behind its edge, so its laps have no wrong order.
+    """
+    glued = product.bond in (Bond.TAPE, Bond.SEALANT, Bond.FLUID)
+    return glued or product.kind in (Kind.COLLAR, Kind.GASKET)

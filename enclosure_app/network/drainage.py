@@ -3,11 +3,10 @@
 from math import dist, radians, tan
 
 from enclosure_app.model.limits import Limit, Limits
-from enclosure_app.model.product import Bond, Control, Kind, Product
+from enclosure_app.model.product import Bond, Control, Kind, Product, is_glued_on
 from enclosure_app.network.laps import Lap
 from enclosure_app.network.network import Network
 
-GLUED_ON = frozenset({Bond.TAPE, Bond.SEALANT, Bond.FLUID})
 METAL = frozenset({Kind.FLASHING, Kind.DRIP_EDGE, Kind.SILL_PAN})
 STEEP = tan(radians(60.0))
 """From this slope on a face is a wall."""
@@ -19,7 +18,7 @@ COVER = 50.0  # mm: how far from a sheet's upper end the sheet that covers it ma
 def is_sheet_lap(network: Network, lap: Lap) -> bool:
     """Whether both sides are sheets in the roofer's sense: no tape, bead, coating or collar."""
     products = (network.product(lap.outer.name), network.product(lap.inner.name))
-    return not any(p.bond in GLUED_ON or p.kind in (Kind.COLLAR, Kind.GASKET) for p in products)
+    return not any(is_glued_on(product) for product in products)
 
 
 def is_level(network: Network, lap: Lap) -> bool:

@@ -10,8 +10,8 @@ from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.product import Control, Kind
 from enclosure_app.model.section import Piece
+from enclosure_app.network.bodies import solid_of
 from enclosure_app.network.drainage import DRAWN
-from enclosure_app.network.fabric import solid_of
 from enclosure_app.network.network import Network
 
 WALL = frozenset(

@@ -9,11 +9,12 @@ from numpy.typing import NDArray
 from enclosure_app.geometry.between import not_parted
 from enclosure_app.geometry.rims import Floats, Rims, rims_of
 from enclosure_app.geometry.runs import SideBySide, runs_between
-from enclosure_app.geometry.solids import Solid, area_solid, line_solid
+from enclosure_app.geometry.solids import Solid, line_solid
 from enclosure_app.model.limits import Tolerances
-from enclosure_app.model.place import Area, Line, Points, Shape
+from enclosure_app.model.place import Area, Line, Points
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Break, Piece, Section
+from enclosure_app.network.bodies import Bodies, bodies_of, solid_of
 
 Bools = NDArray[np.bool_]
 FRAME = ""
@@ -80,15 +81,17 @@ class Fabric:
         return self.axes.locate(rim, at.reshape(-1))[1].reshape(-1, len(shares), 2)
 
 
-def weave(section: Section, control: Control, tolerances: Tolerances) -> Fabric:
-    """Gather the pieces of `control` in `section`."""
+def weave(
+    section: Section, control: Control, tolerances: Tolerances, bodies: Bodies | None = None
+) -> Fabric:
+    """Gather the pieces of `control` in `section`; `bodies` are made if they are not given."""
+    bodies = bodies or bodies_of(section)
     pieces = section.layer(control)
     strips = [break_strip(each) for each in section.breaks]
-    shapes: list[Shape] = [piece.shape for piece in pieces]
-    solids = [solid_of(shape) for shape in [*shapes, *strips]]
-    solids.append(line_solid(section.frame, closed=True))
-    axes = rims_of([axis_of(shape) for shape in shapes])
-    widths = [shape.width / 2 if isinstance(shape, Line) else 0.0 for shape in shapes]
+    solids = [bodies.solids[piece.name] for piece in pieces]
+    solids += [*map(solid_of, strips), line_solid(section.frame, closed=True)]
+    axes = rims_of([bodies.axes[piece.name] for piece in pieces])
+    widths = [p.shape.width / 2 if isinstance(p.shape, Line) else 0.0 for p in pieces]
     half = np.asarray(widths, dtype=np.float64)[axes.owner]
     runs = runs_between(axes, half, tolerances.lap_reach, tolerances.touch)
     return Fabric(
@@ -104,22 +107,8 @@ def weave(section: Section, control: Control, tolerances: Tolerances) -> Fabric:
         rims=rims_of(solids),
         axes=axes,
         half=half,
-        runs=tuple(_neighbours(section, axes, runs)),
+        runs=tuple(_neighbours(bodies, axes, runs)),
     )
-
-
-def solid_of(shape: Shape) -> Solid:
-    """Return the solid that distances to a shape are taken from."""
-    if isinstance(shape, Line):
-        return line_solid(shape.points, shape.width, closed=shape.closed)
-    return area_solid(shape.outer, shape.holes)
-
-
-def axis_of(shape: Shape) -> Solid:
-    """Return a sheet's bare run, or an area's solid."""
-    if isinstance(shape, Line):
-        return line_solid(shape.points, closed=shape.closed)
-    return area_solid(shape.outer, shape.holes)
 
 
 def break_strip(each: Break) -> Area:
@@ -129,16 +118,11 @@ def break_strip(each: Break) -> Area:
     return Area((a, b, d, c) if along > 0 else (a, b, c, d))
 
 
-def _neighbours(section: Section, axes: Rims, runs: list[SideBySide]) -> list[SideBySide]:
+def _neighbours(bodies: Bodies, axes: Rims, runs: list[SideBySide]) -> list[SideBySide]:
     """Leave out runs with a board or other solid between the two: those sheets do not lap."""
     if not runs:
         return []
-    solids = [
-        area_solid(p.shape.outer, p.shape.holes)
-        for p in section.pieces
-        if isinstance(p.shape, Area)
-    ]
-    clear = not_parted(_middles(axes, runs), solids)
+    clear = not_parted(_middles(axes, runs), bodies.areas)
     return [run for run, free in zip(runs, clear, strict=True) if free]
 
 

@@ -13,6 +13,7 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import Joint, Lift
 from enclosure_app.model.section import Section
+from enclosure_app.network.bodies import Bodies
 from enclosure_app.network.fabric import Fabric, break_strip, weave
 from enclosure_app.network.joints import meetings, sealed_by_products
 from enclosure_app.network.laps import Lap, find_laps
@@ -79,9 +80,11 @@ def same_layer(layer: Layer, control: Control) -> Layer:
     return replace(layer, control=control, fabric=replace(layer.fabric, control=control))
 
 
-def trace_layer(section: Section, control: Control, tolerances: Tolerances) -> Layer:
+def trace_layer(
+    section: Section, control: Control, tolerances: Tolerances, bodies: Bodies | None = None
+) -> Layer:
     """Trace one control layer between the marks and prove it from the other side."""
-    fabric = weave(section, control, tolerances)
+    fabric = weave(section, control, tolerances, bodies)
     if not fabric.pieces:
         return Layer(control, fabric)
     links = links_of(fabric, tolerances.touch)

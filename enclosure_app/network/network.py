@@ -10,8 +10,9 @@ import numpy as np
 from enclosure_app.geometry.polyline import within
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Line, Point
-from enclosure_app.model.product import Control, Kind, Product
-from enclosure_app.model.section import Section
+from enclosure_app.model.product import Control, Kind, Product, is_glued_on
+from enclosure_app.model.section import Piece, Section
+from enclosure_app.network.bodies import bodies_of
 from enclosure_app.network.layer import Layer, same_layer, trace_layer
 from enclosure_app.network.order import Order, building_order
 from enclosure_app.network.rain import Rain, find_routes
@@ -95,13 +96,14 @@ def question(section: Section, tolerances: Tolerances) -> Network:
 
 def _layers(section: Section, tolerances: Tolerances) -> dict[Control, Layer]:
     """Trace each control; one sheet often does for several, and is traced once."""
+    bodies = bodies_of(section)
     layers: dict[Control, Layer] = {}
     traced: dict[tuple[str, ...], Layer] = {}
     for control in Control:
         pieces = tuple(piece.name for piece in section.layer(control))
         known = traced.get(pieces)
         if known is None:
-            traced[pieces] = layers[control] = trace_layer(section, control, tolerances)
+            traced[pieces] = layers[control] = trace_layer(section, control, tolerances, bodies)
         else:
             layers[control] = same_layer(known, control)
     return layers
@@ -129,4 +131,15 @@ def _rain(section: Section, water: Layer, tolerances: Tolerances) -> Rain | None
             (min(outer, inner), max(outer, inner)): outer
             for inner, outer in _laid({Control.WATER: water})
         },
+        glued=frozenset(p.name for p in pieces if is_glued_on(section.product(p))),
+        walls={piece.name: piece.shape for piece in section.pieces if _hides(section, piece)},
+    )
+
+
+def _hides(section: Section, piece: Piece) -> bool:
+    """Whether a piece that keeps no water out may stand close under a dripping edge."""
+    product = section.product(piece)
+    return Control.WATER not in product.controls and product.kind not in (
+        Kind.AIR_SPACE,
+        Kind.GROUND,
     )

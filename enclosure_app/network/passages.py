@@ -7,7 +7,7 @@ from enclosure_app.geometry.touching import touching_pairs
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control, Kind
 from enclosure_app.model.section import Piece
-from enclosure_app.network.fabric import solid_of
+from enclosure_app.network.bodies import solid_of
 from enclosure_app.network.network import Network
 
 SEALS = frozenset({Kind.COLLAR, Kind.GASKET})
