@@ -250,7 +250,7 @@ def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
     from enclosure_app.reports.text_report import summary
 
     _keep_inputs(output, (file, asked["layers"]))
-    check_file = _checker(asked)
+    check_file = _checker(asked, linework=True)
     job = SheetJob(
         paper=asked["paper"],
         scale=asked["scale"],
@@ -285,8 +285,11 @@ def _explain(rule: str | None) -> int:
     return NOTHING_WRONG
 
 
-def _checker(asked: _Asked) -> Callable[[Path], "DrawingResult"]:
-    """Return what reads and checks one file as asked for; a layer map is read only once."""
+def _checker(asked: _Asked, *, linework: bool = False) -> Callable[[Path], "DrawingResult"]:
+    """Return what reads and checks one file as asked for; a layer map is read only once.
+
+    `linework` also keeps the office's own lines, which only a sheet shows.
+    """
     from enclosure_app.checker import check_drawing
     from enclosure_app.files.layer_map import load_layer_map
     from enclosure_app.files.reading import ReadOptions, read_drawing
@@ -302,24 +305,12 @@ def _checker(asked: _Asked) -> Callable[[Path], "DrawingResult"]:
         all_layers=asked["all_layers"],
         layout=asked["layout"],
         plan=asked["plan"],
+        inside=asked["inside"],
+        outside=asked["outside"],
+        linework=linework,
     )
     limits = _limits(asked, layer_map)
-
-    def check(file: Path) -> "DrawingResult":
-        marked = options
-        if asked["inside"] or asked["outside"]:
-            # The reader takes mm, and only the drawing knows what was typed.
-            unmarked = replace(options, require_marks=False)
-            mm = (options.units or read_drawing(file, unmarked).units).in_mm
-            inside, outside = _times(mm, asked["inside"]), _times(mm, asked["outside"])
-            marked = replace(options, inside=inside, outside=outside)
-        return check_drawing(read_drawing(file, marked), limits)
-
-    return check
-
-
-def _times(factor: float, points: Iterable[_Point]) -> tuple[_Point, ...]:
-    return tuple((x * factor, y * factor) for x, y in points)
+    return lambda file: check_drawing(read_drawing(file, options), limits)
 
 
 def _limits(asked: _Asked, layer_map: "LayerMap | None") -> "Limits":

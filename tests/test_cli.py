@@ -37,7 +37,7 @@ class Options:
     all_layers: bool = False
     layout: str = "Model"
     plan: bool = False
-    require_marks: bool = True
+    linework: bool = False
 
 
 @dataclass
@@ -259,18 +259,19 @@ def test_nothing_typed_leaves_every_choice_to_the_drawing(road: Road) -> None:
     assert road.options == [Options()]
 
 
-@pytest.mark.parametrize(
-    ("file", "units", "mm"),
-    [("doubt.dxf", [], 1.0), ("inches.dxf", [], 25.4), ("inches.dxf", ["--units", "ft"], 304.8)],
-)
-def test_marks_are_typed_in_the_drawings_own_units(
-    file: str, units: list[str], mm: float, road: Road
-) -> None:
+def test_marks_go_to_the_reader_as_typed(road: Road) -> None:
+    """The reader takes them in the drawing's own units, which only it can tell."""
     sides = ["--inside", "1,2", "--inside", "3,-4.5", "--outside", "0,9e3"]
-    main(["check", file, *units, *sides])
-    assert road.options[-1].inside == ((mm, 2 * mm), (3 * mm, -4.5 * mm))
-    assert road.options[-1].outside == ((0.0, 9000 * mm),)
-    assert road.options[-1].require_marks
+    main(["check", "inches.dxf", *sides])
+    assert road.options[-1].inside == ((1.0, 2.0), (3.0, -4.5))
+    assert road.options[-1].outside == ((0.0, 9000.0),)
+
+
+def test_only_a_sheet_asks_for_the_offices_own_lines(road: Road) -> None:
+    main(["check", "doubt.dxf"])
+    assert not road.options[-1].linework
+    main(["sheet", "doubt.dxf", "-o", "out.pdf"])
+    assert road.options[-1].linework
 
 
 def test_what_is_typed_goes_over_the_map_and_the_map_over_the_book(

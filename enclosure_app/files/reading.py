@@ -28,8 +28,7 @@ SAGITTA = 0.1  # mm between a curve and the polyline that stands for it
 class ReadOptions:
     """What the person says about a drawing, and how much of it is wanted.
 
-    `inside` and `outside` are marks in mm in the drawing's own coordinates (x and y times the
-    unit). `linework` also delivers what is no piece. `require_marks` refuses sections that lack a
+    `inside` and `outside` are marks in the drawing's own coordinates and units. `linework` also delivers what is no piece. `require_marks` refuses sections that lack a
     mark; without it (and with `linework`) a drawing of which nothing is mapped can be read too.
     """
 
@@ -134,7 +133,7 @@ def _material(
         breaks=tuple(by_role["break"]),
         texts=tuple(texts),
         strokes=tuple(strokes),
-        told=Marks(options.inside, options.outside),
+        told=Marks(*map(_scaling(factor), (options.inside, options.outside))),
         plan=options.plan,
         linework=options.linework,
     )

@@ -250,6 +250,12 @@ def test_told_marks_override_the_words(saved: Callable[[Dxf], Path]) -> None:
     assert section.outside == (pytest.approx((300, 1500)),)
 
 
+def test_told_marks_are_in_the_drawings_own_units(saved: Callable[[Dxf], Path]) -> None:
+    told = replace(OPTIONS, units=Units.CM, inside=((1800, 9),))
+    (section,) = read_drawing(saved(wall()), told).sections
+    assert section.inside == ((18000, 90),)
+
+
 def test_a_told_mark_outside_every_frame_is_refused(saved: Callable[[Dxf], Path]) -> None:
     with pytest.raises(EnclosureError, match=r"--inside 9000,9 .* lies in no frame"):
         read_drawing(saved(wall()), replace(OPTIONS, inside=((9000, 9),)))
