@@ -291,6 +291,7 @@ def _checker(asked: _Asked, *, linework: bool = False) -> Callable[[Path], "Draw
     `linework` also keeps the office's own lines, which only a sheet shows.
     """
     from enclosure_app.checker import check_drawing
+    from enclosure_app.files.dxf_memory import kept_in_use
     from enclosure_app.files.layer_map import load_layer_map
     from enclosure_app.files.reading import ReadOptions, read_drawing
     from enclosure_app.model.drawing import Units
@@ -310,7 +311,12 @@ def _checker(asked: _Asked, *, linework: bool = False) -> Callable[[Path], "Draw
         linework=linework,
     )
     limits = _limits(asked, layer_map)
-    return lambda file: check_drawing(read_drawing(file, options), limits)
+
+    def check(file: Path) -> "DrawingResult":
+        with kept_in_use():
+            return check_drawing(read_drawing(file, options), limits)
+
+    return check
 
 
 def _limits(asked: _Asked, layer_map: "LayerMap | None") -> "Limits":

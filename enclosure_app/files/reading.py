@@ -8,6 +8,7 @@ from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files.chains import Drawn, pieces_from
 from enclosure_app.files.dxf_content import Content, content
 from enclosure_app.files.dxf_document import Document, open_document
+from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.evidence import evidence_of
 from enclosure_app.files.gaps import KINDS, break_lines_at, gaps_in
 from enclosure_app.files.guesses import mark_of
@@ -43,6 +44,7 @@ class ReadOptions:
     require_marks: bool = True
 
 
+@kept_in_use()
 def read_drawing(path: Path, options: ReadOptions | None = None) -> Drawing:
     """Read the sections of one DXF file.
 

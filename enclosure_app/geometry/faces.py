@@ -11,6 +11,8 @@ from functools import cached_property
 import numpy as np
 import numpy.typing as npt
 
+from enclosure_app.geometry.chaining import signed_area
+
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.intp]
 Bools = npt.NDArray[np.bool_]
@@ -59,12 +61,7 @@ def ring_of_line(points: Sequence[Point]) -> list[Point]:
 def ring_of_area(points: Sequence[Point], *, hole: bool = False) -> list[Point]:
     """Return a ring walked with its material on the left."""
     ring = list(points)
-    return ring if (_signed_area(ring) > 0) != hole else ring[::-1]
-
-
-def _signed_area(ring: Sequence[Point]) -> float:
-    x, y = np.asarray(ring, dtype=float).T
-    return float(np.sum(x * np.roll(y, -1) - np.roll(x, -1) * y) / 2)
+    return ring if (signed_area(ring) > 0) != hole else ring[::-1]
 
 
 def faces(rings: Iterable[tuple[int, Sequence[Point], float]]) -> Faces:
