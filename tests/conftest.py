@@ -33,3 +33,18 @@ def reread(tmp_path: Path) -> Callable[..., Content]:
         return content(open_document(path), **how)
 
     return read
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Add what rewrites the texts that the reports on the samples are held to."""
+    parser.addoption(
+        "--update-expected",
+        action="store_true",
+        help="Rewrite tests/expected with what the program says now; read the difference.",
+    )
+
+
+@pytest.fixture
+def update_expected(request: pytest.FixtureRequest) -> bool:
+    """Whether the kept texts are to be rewritten instead of only compared."""
+    return bool(request.config.getoption("--update-expected"))
