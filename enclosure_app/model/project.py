@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from types import MappingProxyType
 
-from enclosure_app.model.drawing import Note, Units
+from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.place import Point
 from enclosure_app.model.section import Section
@@ -55,7 +55,7 @@ class Project:
 
     `source` names the drawing it was read from, "" for one sketched from nothing. `figures` and
     `severities` are the project's own over the rule book `book`. `decisions` are kept in the order
-    they were made; the last one about a key counts.
+    they were made; the last one about a key counts. `layouts` are those of the source.
     """
 
     title: str
@@ -68,3 +68,33 @@ class Project:
     severities: Mapping[str, Severity] = field(default_factory=lambda: MappingProxyType({}))
     decisions: tuple[Decision, ...] = ()
     underlays: tuple[Underlay, ...] = ()
+    layouts: tuple[str, ...] = ()
+
+    @property
+    def decided(self) -> Mapping[str, Decision]:
+        """The decision that counts about each finding, by the finding's key."""
+        return MappingProxyType({decision.key: decision for decision in self.decisions})
+
+
+def project_from(drawing: Drawing) -> Project:
+    """Return a project that holds what was read from a drawing, and nothing else."""
+    return Project(
+        title=drawing.title,
+        units=drawing.units,
+        sections=drawing.sections,
+        source=drawing.file,
+        notes=drawing.notes,
+        layouts=drawing.layouts,
+    )
+
+
+def drawing_of(project: Project) -> Drawing:
+    """Return the drawing that the checker is to judge: ``drawing_of(project_from(d)) == d``."""
+    return Drawing(
+        file=project.source,
+        units=project.units,
+        sections=project.sections,
+        notes=project.notes,
+        layouts=project.layouts,
+        title=project.title,
+    )

@@ -1,0 +1,116 @@
+"""Every edit of a project: pure functions, project in, project out.
+
+from enclosure_app.model import edits
+
+after = edits.move_point(project, "Eave", "drawn-1", 1, (5.0, 10.0))
+"""
+
+from enclosure_app.model.edits.lines import Beside, End, extend, join, offset, split, trim
+from enclosure_app.model.edits.looking_up import (
+    Which,
+    index_of,
+    new_name,
+    new_names,
+    piece_of,
+    section_of,
+)
+from enclosure_app.model.edits.pieces import (
+    add_piece,
+    add_pieces,
+    copy_pieces,
+    delete_point,
+    insert_point,
+    mirror_pieces,
+    move_pieces,
+    move_point,
+    remove_pieces,
+    replace_shape,
+    rotate_pieces,
+    set_product,
+)
+from enclosure_app.model.edits.sealing import declare_sealed
+from enclosure_app.model.edits.sections import (
+    Side,
+    add_break,
+    add_mark,
+    add_product,
+    add_section,
+    move_mark,
+    remove_break,
+    remove_mark,
+    remove_section,
+    rename_section,
+    replace_section,
+    set_frame,
+    set_gravity,
+)
+from enclosure_app.model.edits.settings import (
+    rename,
+    set_book,
+    set_decision,
+    set_figure,
+    set_severity,
+    set_units,
+)
+from enclosure_app.model.edits.underlays import (
+    add_underlay,
+    move_underlay,
+    remove_underlay,
+    scale_underlay,
+    turn_underlay,
+    underlay_at,
+)
+
+__all__ = [
+    "Beside",
+    "End",
+    "Side",
+    "Which",
+    "add_break",
+    "add_mark",
+    "add_piece",
+    "add_pieces",
+    "add_product",
+    "add_section",
+    "add_underlay",
+    "copy_pieces",
+    "declare_sealed",
+    "delete_point",
+    "extend",
+    "index_of",
+    "insert_point",
+    "join",
+    "mirror_pieces",
+    "move_mark",
+    "move_pieces",
+    "move_point",
+    "move_underlay",
+    "new_name",
+    "new_names",
+    "offset",
+    "piece_of",
+    "remove_break",
+    "remove_mark",
+    "remove_pieces",
+    "remove_section",
+    "remove_underlay",
+    "rename",
+    "rename_section",
+    "replace_section",
+    "replace_shape",
+    "rotate_pieces",
+    "scale_underlay",
+    "section_of",
+    "set_book",
+    "set_decision",
+    "set_figure",
+    "set_frame",
+    "set_gravity",
+    "set_product",
+    "set_severity",
+    "set_units",
+    "split",
+    "trim",
+    "turn_underlay",
+    "underlay_at",
+]
