@@ -8,6 +8,8 @@ from enclosure_app.network.laps import Lap
 from enclosure_app.network.network import Network
 
 METAL = frozenset({Kind.FLASHING, Kind.DRIP_EDGE, Kind.SILL_PAN})
+STEEP_ROOF = frozenset({Kind.UNDERLAYMENT, Kind.EAVE_MEMBRANE})
+"""Sheets that no roof flatter than the coverings on them allow carries."""
 STEEP = tan(radians(60.0))
 """From this slope on a face is a wall."""
 DRAWN = 1e-4
@@ -47,6 +49,16 @@ def is_buried_edge_metal(network: Network, lap: Lap) -> bool:
     """
     inner, outer = network.product(lap.inner.name), network.product(lap.outer.name)
     return inner.kind is Kind.DRIP_EDGE and outer.kind not in METAL
+
+
+def is_rake(network: Network, lap: Lap) -> bool:
+    """Whether an edge metal lies over a steep roof's underlayment along a level edge.
+
+    The section cuts the roof along a contour there: the roof falls out of the drawing's plane, so
+    that the lap drains although it is drawn level.
+    """
+    inner, outer = network.product(lap.inner.name), network.product(lap.outer.name)
+    return outer.kind is Kind.DRIP_EDGE and inner.kind in STEEP_ROOF
 
 
 def _covered(network: Network, lap: Lap) -> bool:

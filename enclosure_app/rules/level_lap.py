@@ -2,7 +2,8 @@
 
 What it finds
     A lap in the water layer on a surface flatter than the level limit (1:48 unless the project
-    says otherwise) with the outside above, that is not sealed.
+    says otherwise) with the outside above, that is not sealed. An edge metal over the underlayment
+    of a steep roof is passed over: along a rake the roof falls out of the drawing.
 
 Why it matters
     On the level no order of the sheets drains: water lies on the lap and finds its way in.
@@ -22,7 +23,7 @@ from collections.abc import Iterator
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
-from enclosure_app.network.drainage import is_level, is_reversed, is_sheet_lap
+from enclosure_app.network.drainage import is_level, is_rake, is_reversed, is_sheet_lap
 from enclosure_app.network.laps import Lap
 from enclosure_app.network.network import Network
 from enclosure_app.rules.rule import Rule
@@ -32,14 +33,18 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
     """Yield one finding for each level lap of the water layer that is not sealed."""
     layer = network.layers[Control.WATER]
     for lap in layer.laps:
-        if (
-            lap.is_joint
-            and is_level(network, lap)
-            and is_sheet_lap(network, lap)
-            and not is_reversed(network, lap)
-            and not layer.sealed(lap)
-        ):
+        if _has_to_be_sealed(network, lap) and not layer.sealed(lap):
             yield _finding(network, lap)
+
+
+def _has_to_be_sealed(network: Network, lap: Lap) -> bool:
+    return (
+        lap.is_joint
+        and is_level(network, lap)
+        and is_sheet_lap(network, lap)
+        and not is_reversed(network, lap)
+        and not is_rake(network, lap)
+    )
 
 
 def _finding(network: Network, lap: Lap) -> Finding:
