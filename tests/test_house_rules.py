@@ -33,9 +33,6 @@ TESTED_ELSEWHERE = {
     "files.raw": "files/test_dxf_content.py",
     "model.finding": "reports/test_json_report.py",
     "model.place": "model/test_section.py",
-    "reports.pdf_fonts": "reports/test_pdf_report.py",
-    "reports.pdf_pages": "reports/test_pdf_report.py",
-    "reports.pdf_painter": "reports/test_pdf_report.py",
 }
 
 guard = """
