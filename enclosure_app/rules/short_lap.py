@@ -36,7 +36,7 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
     seen: set[frozenset[str]] = set()
     for control in (Control.WATER, Control.AIR, Control.VAPOUR):
         for lap in network.layers[control].laps:
-            if _pair(lap) not in seen and _is_judged(network, lap):
+            if _pair(lap) not in seen and _is_judged(network, control, lap):
                 required = required_lap(network, lap, limits)
                 if lap.length < required.value - DRAFTING:
                     yield _finding(network, control, lap, required)
@@ -47,8 +47,11 @@ def _pair(lap: Lap) -> frozenset[str]:
     return frozenset((lap.outer.name, lap.inner.name))
 
 
-def _is_judged(network: Network, lap: Lap) -> bool:
-    return lap.is_joint and is_sheet_lap(network, lap) and not is_reversed(network, lap)
+def _is_judged(network: Network, control: Control, lap: Lap) -> bool:
+    """Whether a lap is a joint of two sheets; only in the water layer one is reversed instead."""
+    if not lap.is_joint or not is_sheet_lap(network, lap):
+        return False
+    return control is not Control.WATER or not is_reversed(network, lap)
 
 
 def _finding(network: Network, control: Control, lap: Lap, required: Limit) -> Finding:

@@ -94,7 +94,10 @@ REPORTS = {
         rake(metal_over=False),
         Told("U D", (-350.5, -2.5), 101),
     ),
-    "leg of the sill pan behind the wall sheet": (sill(leg_over=False), Told("S P", (-2, -51), 78)),
+    "leg of the sill pan behind the wall sheet": (
+        sill(leg_over=False),
+        Told("S P", (-2, -51), 78),
+    ),
     "wall sheet behind the waterproofing": (wall_base(sheet_over=False), Told("B S", (2, 0), 180)),
     "counter-flashing behind the roof's leg": (
         counter_flashing(over=False),
