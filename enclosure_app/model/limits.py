@@ -60,4 +60,9 @@ class Limits:
             )
             for name, value in figures.items()
         }
-        return replace(self, figures=MappingProxyType({**self.figures, **own}))
+        level = figures.get("level-slope", self.tolerances.level)
+        return replace(
+            self,
+            figures=MappingProxyType({**self.figures, **own}),
+            tolerances=replace(self.tolerances, level=level),
+        )

@@ -1,1 +1,1 @@
-"""physics."""
+"""What happens inside the wall: layers along a cut, vapour and heat. Empty until drying is added."""

@@ -19,9 +19,10 @@ def wall_of_sheets(count: int, *, gap: bool) -> Section:
     for number in range(count):
         if gap and number == count // 2:
             continue
-        x, y = -4.0 * (number % 2), number * COURSE
+        y = number * COURSE
         low = y - LAP if number else 0.0
-        points = ((x - 1, low), (x, y + 300), (x + 1, y + 600), (x, y + COURSE))
+        # every sheet leans in, so that its foot lies over the head of the one below
+        points = ((-4.0, low), (-3.0, y + 300), (-1.0, y + 600), (0.0, y + COURSE))
         pieces.append(Piece(str(number), "self-adhered-permeable", Line(points)))
     height = count * COURSE
     return Section(
