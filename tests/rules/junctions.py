@@ -99,7 +99,7 @@ def wall_lap(
     )
 
 
-def roof_lap(  # noqa: PLR0913  # one argument for each thing that a case may set
+def roof_lap(
     length: float, rise: float, *, over: bool = True, of: str = "underlayment", on: str = ""
 ) -> Section:
     """Two roof sheets on a slope of `rise` in 1, up to the right; the lap along the slope."""
