@@ -1,0 +1,170 @@
+"""Keeps a project in one JSON file and reads it again (README, "The project file")."""
+
+import json
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+from enclosure_app.errors import EnclosureError, ListedError
+from enclosure_app.files import project_json
+from enclosure_app.files.atomic import write_atomically
+from enclosure_app.files.json_forms import Mistakes, Place, wrong
+from enclosure_app.files.json_text import laid_out
+from enclosure_app.files.project_migrations import FORMAT, migrated
+from enclosure_app.model.project import Project
+
+SUFFIX = ".enclosure.json"
+"""How the name of a project file ends."""
+
+_MOST = 20  # so many mistakes are told one by one
+
+
+def save_project(project: Project, path: Path) -> None:
+    """Write a project to `path`, so that a crash leaves the old file or the new one, whole.
+
+    What is about to be written is read back first: a file that would not open never takes the
+    place of one that does.
+
+    Raises:
+        EnclosureError: the folder or the disk refuses, or the project holds something that no
+            project can (a coordinate that is no number); the old file is as it was.
+    """
+    write_atomically(path, project_bytes(project, path.name))
+
+
+def load_project(path: Path) -> Project:
+    """Read a project.
+
+    Every section knows the program's products besides those of the file, so that they can be
+    chosen.
+
+    Raises:
+        EnclosureError: the file is not there, is no project, was cut short, or is of a newer
+            format.
+        ListedError: several places of it are wrong; one sentence for each.
+    """
+    return project_of(_bytes(path), path.name)
+
+
+def project_bytes(project: Project, file: str) -> bytes:
+    """Return the content of the project's file; one project always gives the same bytes.
+
+    Args:
+        project: The project.
+        file: The name of the file, for messages.
+
+    Raises:
+        EnclosureError: the project holds something that no project can.
+    """
+    try:
+        text = laid_out({"format": FORMAT, **project_json.written(project)})
+    except ValueError:
+        raise EnclosureError(
+            f"{file}: the project is not saved, because a number in it is not finite: undo the "
+            "last change."
+        ) from None
+    data = text.encode(
+        "utf-8", errors="backslashreplace"
+    )  # half a character: \\udc80, as JSON has
+    project_of(data, file)
+    return data
+
+
+def project_of(data: bytes, file: str) -> Project:
+    """Return the project that the content of a file holds (see `load_project`)."""
+    table = _table(data, file)
+    version = _version(table, file)
+    body = {key: value for key, value in table.items() if key != "format"}
+    try:
+        return project_json.read(migrated(body, version))
+    except Mistakes as mistakes:
+        raise ListedError(_sentences(mistakes, file)) from None
+
+
+def _bytes(path: Path) -> bytes:
+    if not path.exists():
+        raise EnclosureError(f"{path.name}: there is no such file in {path.resolve().parent}.")
+    if not path.is_file():
+        raise EnclosureError(f"{path.name}: this is not a file; name a project file.")
+    try:
+        return path.read_bytes()
+    except OSError as error:
+        raise EnclosureError(f"{path.name}: the file cannot be read: {error.strerror}.") from None
+
+
+def _table(data: bytes, file: str) -> dict[str, Any]:
+    try:
+        text = data.decode("utf-8-sig")
+        table = json.loads(text, object_pairs_hook=_once)
+    except UnicodeDecodeError as error:
+        line = data[: error.start].count(b"\n") + 1
+        raise EnclosureError(
+            f"{file}, line {line}: this is not UTF-8 text; open the project file itself, or a "
+            "copy of it."
+        ) from None
+    except json.JSONDecodeError as error:
+        raise EnclosureError(_unsound(error, file)) from None
+    except RecursionError:
+        raise EnclosureError(
+            f"{file}: the brackets are nested too deeply for a project."
+        ) from None
+    except Mistakes as mistakes:
+        raise EnclosureError(f"{file}: {mistakes.found[0][1]}") from None
+    except ValueError:  # the reader refuses whole numbers of thousands of digits
+        raise EnclosureError(f"{file}: a number in it is too long; open a copy.") from None
+    if not isinstance(table, dict) or "format" not in table:
+        raise EnclosureError(
+            f'{file}: this is JSON but no project (it has no "format"); open a file whose name '
+            f"ends in {SUFFIX}."
+        )
+    return table
+
+
+def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    """Make an object of its keys and values; a key that comes twice would lose one silently."""
+    table = dict(pairs)
+    if len(table) < len(pairs):
+        keys = [key for key, _ in pairs]
+        twice = next(key for key in keys if keys.count(key) > 1)
+        raise wrong(f'the key "{twice}" stands twice in one object; keep one of them.')
+    return table
+
+
+def _unsound(error: json.JSONDecodeError, file: str) -> str:
+    if not error.doc.strip():
+        return f"{file}: the file is empty; open the autosave or a copy."
+    if not error.doc[error.pos :].strip() or error.msg.startswith("Unterminated string"):
+        return (
+            f"{file}, line {error.lineno}: the file was cut short there; open the autosave or a "
+            "copy."
+        )
+    return (
+        f"{file}, line {error.lineno}, column {error.colno}: this is not sound JSON "
+        f"({error.msg}); mend it there, or open a copy."
+    )
+
+
+def _version(table: Mapping[str, Any], file: str) -> int:
+    version = table["format"]
+    if isinstance(version, bool) or not isinstance(version, int) or version < 1:
+        raise EnclosureError(f'{file}: "format" must be a whole number from 1 to {FORMAT}.')
+    if version > FORMAT:
+        raise EnclosureError(
+            f"{file} was saved by a newer version (format {version}); this program reads up to "
+            f"{FORMAT}: update it."
+        )
+    return version
+
+
+def _sentences(mistakes: Mistakes, file: str) -> tuple[str, ...]:
+    told = [f"{file}: {_written(place)} {text}" for place, text in mistakes.found[:_MOST]]
+    left = len(mistakes.found) - _MOST
+    if left > 0:
+        told.append(f"{file}: {left} more places are wrong; mend these first.")
+    return tuple(told)
+
+
+def _written(place: Place) -> str:
+    """Return a place as people write it: ``sections[0].pieces[3].product``."""
+    path = "".join(f"[{step}]" if isinstance(step, int) else f".{step}" for step in place)
+    return path.lstrip(".") or "the project"
