@@ -22,6 +22,7 @@ from collections.abc import Iterator
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Control
+from enclosure_app.network.drainage import DRAWN
 from enclosure_app.network.network import Network
 from enclosure_app.network.upturns import Upturn, upturns
 from enclosure_app.rules.rule import Rule
@@ -38,7 +39,7 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
 
 
 def _required(upturn: Upturn, limits: Limits) -> Limit:
-    low = upturn.slope < limits.figure("upturn-low-slope-limit").value - 1e-9
+    low = upturn.slope < limits.figure("upturn-low-slope-limit").value - DRAWN
     return limits.figure("upturn-low-slope" if low else "upturn")
 
 
