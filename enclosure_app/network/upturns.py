@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 from math import dist, hypot, inf, radians, tan
 
 import numpy as np
@@ -59,7 +60,7 @@ def _on_roof(network: Network, piece: Piece) -> bool:
     return any(
         piece.name in names
         and network.product(next(iter(names - {piece.name}))).kind in ROOF
-        and lap.slope < SHALLOW
+        and any(_slope(a, b) < SHALLOW for a, b in pairwise(lap.inner.run))
         for lap in network.layers[Control.WATER].laps
         for names in [{lap.outer.name, lap.inner.name}]
     )
