@@ -2,12 +2,14 @@
 
 import json
 from collections.abc import Mapping
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files import project_json
 from enclosure_app.files.atomic import write_atomically
+from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.json_forms import Mistakes, Place, wrong
 from enclosure_app.files.json_text import laid_out
 from enclosure_app.files.project_migrations import FORMAT, migrated
@@ -16,14 +18,15 @@ from enclosure_app.model.project import Project
 SUFFIX = ".enclosure.json"
 """How the name of a project file ends."""
 
+_HALVES = "backslashreplace"  # half a character of a damaged text becomes \\udc80, as JSON has it
 _MOST = 20  # so many mistakes are told one by one
 
 
 def save_project(project: Project, path: Path) -> None:
     """Write a project to `path`, so that a crash leaves the old file or the new one, whole.
 
-    What is about to be written is read back first: a file that would not open never takes the
-    place of one that does.
+    All but linework and underlays is read back before it is kept: a file that would not open
+    never takes the place of one that does.
 
     Raises:
         EnclosureError: the folder or the disk refuses, or the project holds something that no
@@ -56,18 +59,26 @@ def project_bytes(project: Project, file: str) -> bytes:
     Raises:
         EnclosureError: the project holds something that no project can.
     """
+    text = _laid_out(project, file)
+    project_of(_laid_out(_without_linework(project), file).encode("utf-8", _HALVES), file)
+    return text.encode("utf-8", _HALVES)
+
+
+def _laid_out(project: Project, file: str) -> str:
     try:
-        text = laid_out({"format": FORMAT, **project_json.written(project)})
+        with kept_in_use():
+            return laid_out({"format": FORMAT, **project_json.written(project)})
     except ValueError:
         raise EnclosureError(
             f"{file}: the project is not saved, because a number in it is not finite: undo the "
             "last change."
         ) from None
-    data = text.encode(
-        "utf-8", errors="backslashreplace"
-    )  # half a character: \\udc80, as JSON has
-    project_of(data, file)
-    return data
+
+
+def _without_linework(project: Project) -> Project:
+    """Return the project without what is shown only: much of it, and nothing that can be amiss."""
+    sections = tuple(replace(section, strokes=(), texts=()) for section in project.sections)
+    return replace(project, sections=sections, underlays=())
 
 
 def project_of(data: bytes, file: str) -> Project:
@@ -76,7 +87,8 @@ def project_of(data: bytes, file: str) -> Project:
     version = _version(table, file)
     body = {key: value for key, value in table.items() if key != "format"}
     try:
-        return project_json.read(migrated(body, version))
+        with kept_in_use():
+            return project_json.read(migrated(body, version))
     except Mistakes as mistakes:
         raise ListedError(_sentences(mistakes, file)) from None
 
@@ -95,7 +107,8 @@ def _bytes(path: Path) -> bytes:
 def _table(data: bytes, file: str) -> dict[str, Any]:
     try:
         text = data.decode("utf-8-sig")
-        table = json.loads(text, object_pairs_hook=_once)
+        with kept_in_use():
+            table = json.loads(text, object_pairs_hook=_once)
     except UnicodeDecodeError as error:
         line = data[: error.start].count(b"\n") + 1
         raise EnclosureError(

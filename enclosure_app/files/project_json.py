@@ -111,7 +111,7 @@ _PIECE = record(
     handles=several(form.text),
     layer=form.text,
 )
-_STROKE = record(Stroke, points=form.counted(form.points, 1), layer=form.text, handle=form.text)
+_STROKE = record(Stroke, points=form.points, layer=form.text, handle=form.text)
 _TEXT = record(
     Text,
     text=form.text,
