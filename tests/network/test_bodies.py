@@ -6,12 +6,12 @@ import shapely
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.network.bodies import bodies_of, solid_of
+from enclosure_app.network.bodies import Bodies, bodies_of, solid_of
 
 SQUARE = ((0.0, 0.0), (100.0, 0.0), (100.0, 50.0), (0.0, 50.0))
 
 
-def bodies(**shapes: Line | Area):
+def bodies(**shapes: Line | Area) -> Bodies:
     pieces = tuple(Piece(name, "felt", shape) for name, shape in shapes.items())
     return bodies_of(Section("all", SQUARE, pieces, load_products()))
 
