@@ -61,6 +61,28 @@ def is_rake(network: Network, lap: Lap) -> bool:
     return outer.kind is Kind.DRIP_EDGE and inner.kind in STEEP_ROOF
 
 
+def are_neighbours(network: Network, control: Control, lap: Lap) -> bool:
+    """Whether no third sheet of the layer lies between the two, joined to both.
+
+    Of three sheets lapped in one place (a roof's leg, the counter-flashing over it, the wall's
+    sheet over that) the first and the last also run side by side, but are no joint of each other.
+    """
+    layer = network.layers[control]
+    over_inner = layer.laps_over(lap.inner.name)
+    return not any(
+        _carries_on(network, first, lap) and _carries_on(network, second, lap)
+        for first in over_inner
+        for second in layer.laps_over(first.outer.name)
+        if second.outer.name == lap.outer.name
+    )
+
+
+def _carries_on(network: Network, other: Lap, lap: Lap) -> bool:
+    """Whether another lap is a joint of two sheets in the place of `lap`."""
+    near = dist(other.at, lap.at) <= (other.length + lap.length) / 2
+    return near and other.is_joint and is_sheet_lap(network, other)
+
+
 def _covered(network: Network, lap: Lap) -> bool:
     """Whether a third sheet laps over the exposed upper end of the lower, outer sheet."""
     top = lap.outer.run[-1]

@@ -23,7 +23,12 @@ from collections.abc import Iterator
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Control
-from enclosure_app.network.drainage import is_reversed, is_sheet_lap, required_lap
+from enclosure_app.network.drainage import (
+    are_neighbours,
+    is_reversed,
+    is_sheet_lap,
+    required_lap,
+)
 from enclosure_app.network.laps import Lap
 from enclosure_app.network.network import Network
 from enclosure_app.rules.rule import Rule
@@ -51,7 +56,9 @@ def _is_judged(network: Network, control: Control, lap: Lap) -> bool:
     """Whether a lap is a joint of two sheets; only in the water layer one is reversed instead."""
     if not lap.is_joint or not is_sheet_lap(network, lap):
         return False
-    return control is not Control.WATER or not is_reversed(network, lap)
+    if control is Control.WATER and is_reversed(network, lap):
+        return False
+    return are_neighbours(network, control, lap)
 
 
 def _finding(network: Network, control: Control, lap: Lap, required: Limit) -> Finding:

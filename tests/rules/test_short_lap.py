@@ -45,6 +45,20 @@ def metal_under(length: float) -> Section:
     )
 
 
+def nest(inner: float, outer: float) -> Section:
+    """A roof's leg, a metal over it and the wall sheet over that, all in one place.
+
+    The leg reaches up to 120; the metal laps it by `inner` and is lapped by `outer`.
+    """
+    bottom = 120 - inner
+    return section(
+        run("r", "underlayment", (-500, -250), (0, 0), (0, 120)),
+        run("c", "counter-flashing", (-4, bottom + 80), (-4, bottom)),
+        run("s", "building-paper", (-8, bottom + 80 - outer), (-8, 500)),
+        outside=[(-300, 300)],
+    )
+
+
 SILENT = {
     # IRC R703.2 (second-hand): horizontal laps 2 in = 50.8 mm; half a millimetre is drafting
     "wall, 51 mm": (wall_lap(51), US),
@@ -73,6 +87,7 @@ SILENT = {
     "reversed and short is told by another rule": (wall_lap(30, over=False), US),
     "a tape may be narrow": (wall_lap(20, of="seam-tape", on="building-paper"), US),
     "a coat may lap little": (wall_lap(20, of="fluid-permeable", on="building-paper"), US),
+    "the first and the last of three sheets are no joint": (nest(60, 60), US),
     "a patch strip is no joint": (patched("building-paper"), US),
 }
 
@@ -132,6 +147,13 @@ REPORTS = {
         wall_lap(5.9 * INCH, of="slab-vapour-retarder"),
         US,
         Told("up low", (-2, 0), 149.9, 152.4, control="vapour"),
+    ),
+    "of three sheets the outer two": (nest(60, 40), US, Told("s c", (-6, 120), 40, 50.8)),
+    "of three sheets the inner two": (nest(40, 60), US, Told("c r", (-2, 100), 40, 50.8)),
+    "a bead between two sheets hides nothing": (
+        section(*wall_lap(40, apart=6).pieces, run("s", "sealant", (-3, -15), (-3, 15))),
+        US,
+        Told("up low", (-3, 0), 40, 50.8),
     ),
     "no order is wrong in a layer that sheds no water": (
         wall_lap(60, over=False, of="smart-vapour-retarder"),
