@@ -245,7 +245,7 @@ def tiny_layer(seed: int) -> list[tuple[Points, bool]]:
     return lines
 
 
-@profile(40)
+@profile(8)
 @given(st.integers(0, 10**9))
 def test_no_simple_round_has_less_lift(seed: int) -> None:
     lines = tiny_layer(seed)

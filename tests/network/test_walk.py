@@ -105,7 +105,7 @@ def test_places_are_told_along_the_walk() -> None:
     assert at.tolist() == [100, 505, 620]
 
 
-@profile(60)
+@profile(40)
 @given(layers())
 def test_every_walk_hangs_together_and_parts_the_marks(layer: RandomLayer) -> None:
     """Each step starts where the one before ended (within a joint), and the curve separates."""
