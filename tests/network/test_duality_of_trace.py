@@ -202,3 +202,24 @@ def test_a_sheet_beyond_the_frame_does_not_widen_the_opening() -> None:
     assert both.trace is not None
     assert both.trace.bottleneck == pytest.approx(by_hand, abs=1e-3)
     assert both.opening.width == pytest.approx(by_hand, abs=1e-3)
+
+
+@pytest.mark.xfail(
+    strict=True,
+    raises=ZeroDivisionError,
+    reason="two points of the opening's mesh fall on one place (cavities.Cavities)",
+)
+def test_sheets_drawn_on_top_of_each_other_are_judged() -> None:
+    """A run that was drawn twice, once whole and once in short pieces, with one gap left."""
+    frame = ((0.0, 0.0), (WIDTH, 0.0), (WIDTH, HEIGHT), (0.0, HEIGHT))
+    places = [(15.0, 131.0), (112.5, 131.0), (210.0, 135.0), (307.5, 105.0), (405.0, 131.0)]
+    places += [(502.5, 131.0), (600.0, 131.0)]
+    shapes = (
+        Line((*places[:3], (231.037679302244, 128.52686790700184))),
+        Line(tuple(places[3:])),
+        Line(tuple(places[:3])),
+        *(Line(pair) for pair in pairwise(places[2:])),
+    )
+    both = judged(RandomLayer(frame, shapes, (283.0, 260.0), (191.0, 73.0), 61.17))
+    assert both.trace is not None
+    assert both.trace.bottleneck == pytest.approx(both.opening.width, abs=AGREE)
