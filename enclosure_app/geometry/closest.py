@@ -8,6 +8,10 @@ from numpy.typing import NDArray
 
 from enclosure_app.geometry.rims import Floats, Ints, Rims
 
+PARALLEL = (
+    1e-12  # sine of the angle below which two segments lie in one direction but for rounding
+)
+
 
 @dataclass(frozen=True, slots=True)
 class Chords:
@@ -77,8 +81,10 @@ def crossings(p: Floats, q: Floats, r: Floats, s: Floats) -> tuple[NDArray[np.bo
     """Return which segment pairs p-q, r-s cross, and where (k, 2)."""
     u, v, w = q - p, s - r, r - p
     det = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
-    safe = np.where(det == 0, 1.0, det)
+    size = np.abs(u).max(axis=1) * np.abs(v).max(axis=1)
+    apart = np.abs(det) > PARALLEL * size
+    safe = np.where(apart, det, 1.0)
     t = (w[:, 0] * v[:, 1] - w[:, 1] * v[:, 0]) / safe
     k = (w[:, 0] * u[:, 1] - w[:, 1] * u[:, 0]) / safe
-    hit = (det != 0) & (t >= 0) & (t <= 1) & (k >= 0) & (k <= 1)
+    hit = apart & (t >= 0) & (t <= 1) & (k >= 0) & (k <= 1)
     return hit, p + np.clip(t, 0, 1)[:, None] * u

@@ -17,6 +17,7 @@ Point = tuple[float, float]
 SLIVER = 1e-9  # mm: corners this near to the end of a stretch are its end
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
+Bools = NDArray[np.bool_]
 
 
 @dataclass(frozen=True, slots=True)

@@ -63,7 +63,12 @@ def runs_between(rims: Rims, half: Floats, reach: float, least: float) -> list[S
     stretches = _stretches(rims, a[strangers], b[strangers], half, reach)
     merged = (_merge(key, rows) for key, rows in _grouped(rims, stretches))
     runs = [run for several in merged for run in several]
-    return [run for run in runs if run.length > 2 * max(run.distance, 0.0) + least]
+    return [run for run in runs if is_lap(run, least)]
+
+
+def is_lap(run: SideBySide, least: float) -> bool:
+    """Whether a run is clearly longer than it is wide: than twice its distance plus `least` mm."""
+    return run.length > 2 * max(run.distance, 0.0) + least
 
 
 def _stretches(rims: Rims, a: Ints, b: Ints, half: Floats, reach: float) -> _Stretches:

@@ -7,12 +7,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 from enclosure_app.geometry.between import not_parted
+from enclosure_app.geometry.foremost import foremost
 from enclosure_app.geometry.rims import Floats, Rims, rims_of
-from enclosure_app.geometry.runs import SideBySide, runs_between
+from enclosure_app.geometry.runs import SideBySide, is_lap, runs_between
 from enclosure_app.geometry.solids import Solid, line_solid
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Area, Line, Points
-from enclosure_app.model.product import Control
+from enclosure_app.model.product import Control, is_glued_on
 from enclosure_app.model.section import Break, Piece, Section
 from enclosure_app.network.bodies import Bodies, bodies_of, solid_of
 
@@ -94,6 +95,8 @@ def weave(
     widths = [p.shape.width / 2 if isinstance(p.shape, Line) else 0.0 for p in pieces]
     half = np.asarray(widths, dtype=np.float64)[axes.owner]
     runs = runs_between(axes, half, tolerances.lap_reach, tolerances.touch)
+    hides = np.array([not is_glued_on(section.product(piece)) for piece in pieces], dtype=bool)
+    lapped = foremost(axes, _neighbours(bodies, axes, runs), hides[axes.owner])
     return Fabric(
         control=control,
         section=section,
@@ -107,7 +110,7 @@ def weave(
         rims=rims_of(solids),
         axes=axes,
         half=half,
-        runs=tuple(_neighbours(bodies, axes, runs)),
+        runs=tuple(each for each in lapped if is_lap(each, tolerances.touch)),
     )
 
 

@@ -23,6 +23,11 @@ from enclosure_app.network.sealing import Seams, joints_of
 from enclosure_app.network.trace import Trace, find_trace
 from enclosure_app.network.walk import Walk, along_walk, follow
 
+NOT_BETWEEN = (
+    "No piece of the {control} layer comes between the inside and the outside mark: "
+    "look at what the lines are, or move the marks to the two sides of the layer."
+)
+
 
 @dataclass(frozen=True, slots=True)
 class Layer:
@@ -93,6 +98,8 @@ def trace_layer(
     except EnclosureError as error:
         return Layer(control, fabric, why=str(error))
     traced = list(_traces(fabric, links, tolerances))
+    if not traced:
+        return Layer(control, fabric, why=NOT_BETWEEN.format(control=control))
     trace, walk = max(traced, key=lambda each: (each[0].bottleneck, each[0].round.lift))
     laps = find_laps(fabric, walk.curve, trace.outside)
     taken = {number for _, each in traced for number in each.links}

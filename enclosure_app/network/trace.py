@@ -53,7 +53,9 @@ class Trace:
 def find_trace(
     fabric: Fabric, links: Links, marks: tuple[Point, Point], touch: float, sealed: Bools
 ) -> Trace | None:
-    """Return the trace between (outside, inside) marks; None where the layer has no piece.
+    """Return the trace between (outside, inside) marks.
+
+    None where the layer has no piece, or none that comes between the marks.
 
     Args:
         fabric: the layer.
@@ -69,7 +71,10 @@ def find_trace(
     clusters = _linked(fabric, links, flips)
     if clusters.separating:
         return Trace(_shortest(links, flips, sealed), 0.0, *marks)
-    jumps, bottleneck = _least_jumps(fabric, flips, clusters, touch)
+    least = _least_jumps(fabric, flips, clusters, touch)
+    if least is None:
+        return None
+    jumps, bottleneck = least
     best = _with_jumps(links, jumps, flips, sealed)
     longer = _jumps_within(fabric, flips, clusters, (touch, best.lift))
     if len(longer) > len(jumps):
@@ -94,8 +99,11 @@ def _linked(fabric: Fabric, links: Links, flips: Flips) -> Clusters:
 
 def _least_jumps(
     fabric: Fabric, flips: Flips, clusters: Clusters, touch: float
-) -> tuple[Links, float]:
-    """Grow the reach until jumps separate the marks; return them and the largest one needed."""
+) -> tuple[Links, float] | None:
+    """Grow the reach until jumps separate the marks; return them and the largest one needed.
+
+    None where nothing separates them: no piece comes between the marks at all.
+    """
     far = float(np.hypot(*np.ptp(fabric.rims.start, axis=0))) + FIRST_REACH
     reach = FIRST_REACH
     while True:
@@ -104,7 +112,7 @@ def _least_jumps(
         if bottleneck is not None:
             return jumps, bottleneck
         if reach > far:
-            raise ArithmeticError("No round separates the marks although the frame is closed.")
+            return None
         reach *= 3
 
 

