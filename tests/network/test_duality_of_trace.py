@@ -48,10 +48,7 @@ def judged(layer: RandomLayer) -> Both:
     )
     links = links_of(fabric, TOUCH)
     loose = np.zeros(len(links), dtype=bool)
-    try:
-        trace = find_trace(fabric, links, (layer.outside, layer.inside), TOUCH, loose)
-    except ArithmeticError:
-        trace = None
+    trace = find_trace(fabric, links, (layer.outside, layer.inside), TOUCH, loose)
     return Both(fabric, trace, opening)
 
 
