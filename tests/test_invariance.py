@@ -20,6 +20,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Area, Line, Point, Points, Shape
 from enclosure_app.model.section import Piece, Section
 from tests.faulty_wall import FRAME, INSIDE, LAYERS, OTHERS, OUTSIDE, WALL
+from tests.rules.junctions import box, section
 
 Found = tuple[str, str, str, Point, float | None, frozenset[str]]
 LIMITS = load_limits("irc-2021")
@@ -218,3 +219,16 @@ def test_cut_into_loose_segments_in_any_order(redrawn: Callable[..., Section], s
     drawn = redrawn(loose=Random(seed))  # noqa: S311  # no secret
     assert len(drawn.pieces) == len(WALL.pieces)
     assert_same(told(drawn), names=False)
+
+
+@pytest.mark.xfail(
+    reason="network/links.py: between two parallel faces any nearest place is as good as another"
+)
+def test_a_gap_between_two_faces_is_shown_at_one_place_whichever_is_drawn_first() -> None:
+    """A reviewer finds the flag where it was, after somebody has saved the drawing anew."""
+    boards = section(
+        box("a", "mineral-wool", (0, -500), (140, 0)),
+        box("b", "mineral-wool", (0, 34), (140, 500)),
+    )
+    other = replace(boards, pieces=boards.pieces[::-1])
+    assert told(other) == told(boards)
