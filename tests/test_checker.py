@@ -335,6 +335,21 @@ def _rule_names(findings: tuple[Finding, ...]) -> set[str]:
     return {finding.rule for finding in findings}
 
 
+@pytest.mark.parametrize(
+    "past",
+    [0.0, -0.5, *(pytest.param(past, marks=CUT_END) for past in (-1.0, -1.9, 5.0, 50.0))],
+)
+def test_rain_goes_on_where_the_frame_cuts_a_roof(past: float) -> None:
+    """Two millimetres short of the frame, or drawn past it, the sheet goes on beyond."""
+    end = -500 - past
+    drawn = section(
+        run("r", "underlayment", (end, end * 0.02), (500, 10)),
+        outside=[(-100, 450)],
+        inside=[(100, -450)],
+    )
+    assert _rule_names(check_section(drawn, US).findings) == set()
+
+
 @pytest.mark.xfail(
     reason="network/rain.py: drops land on the face at which the frame cuts a piece"
 )
