@@ -3,14 +3,17 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from enclosure_app.geometry.clipping import clip_run
+from enclosure_app.geometry.solids import Solid
 from enclosure_app.geometry.touching import touching_pairs
-from enclosure_app.model.place import Point
+from enclosure_app.model.place import Area, Line, Point
 from enclosure_app.model.product import Control, Kind
 from enclosure_app.model.section import Piece
 from enclosure_app.network.bodies import solid_of
 from enclosure_app.network.network import Network
 
 SEALS = frozenset({Kind.COLLAR, Kind.GASKET})
+STUB = 0.01  # mm: a line this short stands for a place
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,10 +43,32 @@ def passages(network: Network, control: Control) -> Iterator[Passage]:
     for number, other, at in pairs:
         name = met[other].name
         if other not in seals:
-            sealed = any(
-                (number, seal) in on_passing and (seal, name) in on_layer for _, seal in held
-            )
-            yield Passage(passing[number].name, name, at, sealed)
+            both = [
+                n for n, seal in held if (number, seal) in on_passing and (seal, name) in on_layer
+            ]
+            cut = _cut_at(passing[number], met[other])
+            bare = _far_from(cut, [solids[n] for n in both], network.tolerances.lap_reach)
+            place = bare[0] if bare else at
+            yield Passage(passing[number].name, name, place, bool(both) and not bare)
+
+
+def _cut_at(passing: Piece, layer: Piece) -> list[Point]:
+    """Return where a sheet that is drawn right through what passes it meets its two sides."""
+    through, sheet = passing.shape, layer.shape
+    if not isinstance(through, Area) or not isinstance(sheet, Line):
+        return []
+    own = {sheet.points[0], sheet.points[-1]} if not sheet.closed else set()
+    inside = clip_run(sheet.points, through.outer, closed=sheet.closed)
+    return [
+        stretch[n] for stretch in inside for n in (0, -1) if not own & {stretch[0], stretch[-1]}
+    ]
+
+
+def _far_from(places: list[Point], seals: list[Solid], reach: float) -> list[Point]:
+    """Return the places that no seal comes near to."""
+    stubs = [solid_of(Line(((x, y), (x + STUB, y)))) for x, y in places]
+    near = {n for n, _, _ in touching_pairs(stubs, seals, reach)}
+    return [place for n, place in enumerate(places) if n not in near]
 
 
 def _seals(network: Network, piece: Piece) -> bool:

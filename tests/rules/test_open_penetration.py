@@ -106,6 +106,18 @@ def test_reports_a_pipe_drawn_across_a_sheet_that_runs_through() -> None:
     assert -50 <= finding.at[1] <= 50
 
 
+@pytest.mark.parametrize(("shown", "bare"), [((0, 1), []), ((0,), [-50]), ((1,), [50])])
+def test_a_sheet_drawn_through_a_pipe_needs_a_collar_on_either_side(
+    shown: tuple[int, ...], bare: list[float]
+) -> None:
+    drawn = section(
+        box("p", "pipe", (-200, -50), (300, 50)),
+        run("s", "self-adhered-sheet", (0, -500), (0, 500)),
+        *(collars("pipe-collar")[n] for n in shown),
+    )
+    assert [finding.at for finding in found(RULE, drawn)] == [(0, y) for y in bare]
+
+
 def test_reports_boards_cut_round_a_pipe_somewhere_across_them() -> None:
     low, up = sorted(found(RULE, board("pipe")), key=lambda finding: finding.pieces)
     assert (low.pieces, up.pieces) == (("p", "low"), ("p", "up"))
