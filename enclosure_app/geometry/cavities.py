@@ -17,7 +17,7 @@ ON_LINE = 1e-6  # mm; a corner this near to a wanted edge lies on it
 
 
 class CrossingError(ArithmeticError):
-    """Two wanted edges cross where there is no point."""
+    """Two wanted edges cross where there is no point, or two points fall on one place."""
 
 
 class Cavities:
@@ -118,6 +118,8 @@ class Cavities:
         """Return how far `corner` lies to the left of the line from `start` to `end`."""
         here = self._place(start)
         along = self._place(end) - here
+        if along == 0:
+            raise CrossingError
         return (along.conjugate() * (self._place(corner) - here)).imag / abs(along)
 
     def _place(self, point: int) -> complex:

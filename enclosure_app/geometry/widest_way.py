@@ -129,14 +129,27 @@ def widest_way(
     origin = np.asarray(frame[0], dtype=float)
     places = [np.asarray(side, dtype=float) - origin for side in marks]
     chords = np.asarray(bridges, dtype=float).reshape(-1, 2, 2) - origin
-    mesh, ties = _mesh_of(frame, solids, chords)
+    room = min(rooms[0] + rooms[1])
+    try:
+        way = _through(_triangulated(noded(frame, solids), chords), places, room, touch)
+    except CrossingError:
+        coarse = _triangulated(noded(frame, solids, COARSE), chords)
+        way = _through(coarse, places, room, touch)
+    return _moved(way, origin)
+
+
+def _through(
+    triangulated: tuple[Mesh, Ints], places: list[Floats], room: float, touch: float
+) -> Way:
+    """Return the widest way between marks (k, 2) of the two sides, the tightest with `room` mm."""
+    mesh, ties = triangulated
     outside, inside = ([Climb(place[None], inf) for place in side] for side in places)
     way = _widest(mesh, ties, (outside, inside), touch)
-    if 2 * min(rooms[0] + rooms[1]) <= max(way.width, touch):
+    if 2 * room <= max(way.width, touch):
         hills = Hills(mesh.linework)
         outside, inside = ([hills.climb(place) for place in side] for side in places)
         way = _widest(mesh, ties, (outside, inside), touch)
-    return _moved(way, origin)
+    return way
 
 
 def _room(frame: Sequence[Point], solids: Sequence[BaseGeometry], place: Point) -> float:
@@ -153,17 +166,8 @@ def _room(frame: Sequence[Point], solids: Sequence[BaseGeometry], place: Point) 
     return room
 
 
-def _mesh_of(
-    frame: Sequence[Point], solids: Sequence[BaseGeometry], bridges: Floats
-) -> tuple[Mesh, Ints]:
-    """Return the mesh, and the bridges as rows of two of its points."""
-    try:
-        return _triangulated(noded(frame, solids), bridges)
-    except CrossingError:
-        return _triangulated(noded(frame, solids, COARSE), bridges)
-
-
 def _triangulated(lines: Linework, bridges: Floats) -> tuple[Mesh, Ints]:
+    """Return the mesh, and the bridges as rows of two of its points."""
     lines, ties = tied(evened(lines), bridges)
     return triangulate(lines), ties
 

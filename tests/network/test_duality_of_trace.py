@@ -201,11 +201,6 @@ def test_a_sheet_beyond_the_frame_does_not_widen_the_opening() -> None:
     assert both.opening.width == pytest.approx(by_hand, abs=1e-3)
 
 
-@pytest.mark.xfail(
-    strict=True,
-    raises=ZeroDivisionError,
-    reason="two points of the opening's mesh fall on one place (cavities.Cavities)",
-)
 def test_sheets_drawn_on_top_of_each_other_are_judged() -> None:
     """A run that was drawn twice, once whole and once in short pieces, with one gap left."""
     frame = ((0.0, 0.0), (WIDTH, 0.0), (WIDTH, HEIGHT), (0.0, HEIGHT))
