@@ -9,7 +9,7 @@ from tempfile import mkstemp
 
 from enclosure_app.errors import EnclosureError
 
-_FORGOTTEN = 3600.0
+FORGOTTEN = 3600.0
 """Seconds after which a part file is one that a crash has left, not one being written."""
 
 
@@ -75,5 +75,5 @@ def _sweep(path: Path) -> None:
         ours = part.name.startswith(f".{path.name}.") and part.suffix == ".part"
         if ours:
             with suppress(OSError):
-                if time.time() - part.stat().st_mtime > _FORGOTTEN:
+                if time.time() - part.stat().st_mtime > FORGOTTEN:
                     part.unlink()

@@ -118,10 +118,10 @@ def _as_is(value: Any) -> Any:  # noqa: ANN401  JSON
 text = Form[str](_text, _as_is)
 flag = Form[bool](_flag, _as_is)
 whole = Form[int](_whole, _as_is)
-number = Form[float](_number, _as_is)
+number = Form[float](_number, float)
 base64 = Form[bytes](_bytes, lambda value: b64encode(value).decode("ascii"))
-point = Form[Point](_point, _as_is)
-points = Form[Points](_points, _as_is)
+point = Form[Point](_point, lambda held: [float(held[0]), float(held[1])])
+points = Form[Points](_points, lambda held: [[float(x), float(y)] for x, y in held])
 
 
 def counted(form: Form[Points], fewest: int, most: int | None = None) -> Form[Points]:

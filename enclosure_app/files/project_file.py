@@ -1,6 +1,7 @@
 """Keeps a project in one JSON file and reads it again (README, "The project file")."""
 
 import json
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 from pathlib import Path
@@ -19,6 +20,7 @@ SUFFIX = ".enclosure.json"
 """How the name of a project file ends."""
 
 _HALVES = "backslashreplace"  # half a character of a damaged text becomes \\udc80, as JSON has it
+_BEGUN = re.compile(r"[\\\w.+-]{0,8}\s*")  # nothing more, or the beginning of one value
 _MOST = 20  # so many mistakes are told one by one
 
 
@@ -146,7 +148,8 @@ def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
 def _unsound(error: json.JSONDecodeError, file: str) -> str:
     if not error.doc.strip():
         return f"{file}: the file is empty; open the autosave or a copy."
-    if not error.doc[error.pos :].strip() or error.msg.startswith("Unterminated string"):
+    begun = error.pos and _BEGUN.fullmatch(error.doc, error.pos)
+    if begun or error.msg.startswith("Unterminated string"):
         return (
             f"{file}, line {error.lineno}: the file was cut short there; open the autosave or a "
             "copy."

@@ -48,8 +48,12 @@ def _read_shape(value: object) -> Shape:
 
 def _write_shape(shape: Shape) -> dict[str, Any]:
     if isinstance(shape, Area):
-        return {"area": shape.outer, "holes": shape.holes}
-    return {"line": shape.points, "width": shape.width, "closed": shape.closed}
+        return _written({"area": shape.outer, "holes": shape.holes}, _AREA)
+    return _written({"line": shape.points, "width": shape.width, "closed": shape.closed}, _LINE)
+
+
+def _written(held: Mapping[str, object], forms: Mapping[str, Form[Any]]) -> dict[str, Any]:
+    return {name: forms[name].write(value) for name, value in held.items()}
 
 
 def _read_pair(value: object) -> tuple[str, str]:

@@ -1,0 +1,109 @@
+"""Projects of every kind, made at random; all of them can be kept."""
+
+from types import MappingProxyType
+
+from hypothesis import strategies as st
+
+from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.rule_book import books, limit_units
+from enclosure_app.model.drawing import Note, NoteLevel, Units
+from enclosure_app.model.finding import Severity
+from enclosure_app.model.place import Area, Line
+from enclosure_app.model.product import Bond, Control, Kind, Product
+from enclosure_app.model.project import Decision, Project, State, Underlay
+from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
+
+texts = st.text(max_size=8)
+numbers = st.floats(-1e9, 1e9) | st.integers(-1000, 1000)
+figures = st.none() | st.floats(0, 1e6)
+places = st.tuples(numbers, numbers)
+pairs = st.tuples(places, places)
+
+
+def many(one: st.SearchStrategy, least: int = 0, most: int = 3) -> st.SearchStrategy:
+    return st.lists(one, min_size=least, max_size=most).map(tuple)
+
+
+rings = many(places, 3, 5)
+shapes = st.builds(Line, many(places, 2, 5), numbers, st.booleans()) | st.builds(
+    Area, rings, many(rings, 0, 2)
+)
+downs = st.sampled_from([None, (0.0, -1.0), (0.6, -0.8), (1, 0)])
+
+
+def _products(draw: st.DrawFn) -> MappingProxyType[str, Product]:
+    """The program's products, with some more and some changed."""
+    keys = draw(st.sets(st.sampled_from(["housewrap", "osb", "ours", "häuschen"]), max_size=2))
+    own = {
+        key: draw(
+            st.builds(
+                Product,
+                key=st.just(key),
+                name=texts,
+                controls=st.frozensets(st.sampled_from(Control)),
+                bond=st.sampled_from(Bond),
+                kind=st.sampled_from(Kind),
+                min_lap_mm=figures,
+                thickness_mm=figures,
+                permeance_ng=figures,
+                sd_m=figures,
+                conductivity=figures,
+                source=texts,
+                confirmed=st.booleans(),
+            )
+        )
+        for key in sorted(keys)
+    }
+    return MappingProxyType({**load_products(), **own})
+
+
+@st.composite
+def sections(draw: st.DrawFn, products: MappingProxyType[str, Product] | None = None) -> Section:
+    held = _products(draw) if products is None or draw(st.booleans()) else products
+    names = draw(st.lists(texts, max_size=4, unique=True))
+    keys = st.sampled_from([*held][-4:] + [*held][:3])
+    pieces = [
+        Piece(name, draw(keys), draw(shapes), draw(many(texts)), draw(texts)) for name in names
+    ]
+    sealed = draw(st.frozensets(st.tuples(texts, texts).map(sorted).map(tuple), max_size=2))
+    return Section(
+        draw(texts),
+        draw(rings),
+        tuple(pieces),
+        held,
+        draw(many(places)),
+        draw(many(places)),
+        draw(downs),
+        draw(st.booleans()),
+        draw(many(st.builds(Break, pairs, pairs), 0, 2)),
+        sealed,
+        draw(many(st.builds(Stroke, many(places), texts, texts))),
+        draw(many(st.builds(Text, texts, places, numbers, numbers, texts, texts))),
+    )
+
+
+@st.composite
+def projects(draw: st.DrawFn) -> Project:
+    shared = _products(draw)
+    decisions = st.builds(Decision, texts, st.sampled_from(State), texts, texts, texts)
+    kinds = st.sampled_from(["png", "jpeg", "pdf"])
+    underlays = st.builds(
+        Underlay, texts, kinds, st.binary(max_size=20), places, numbers, numbers, st.integers(0, 9)
+    )
+    return Project(
+        title=draw(texts),
+        units=draw(st.sampled_from(Units)),
+        sections=draw(many(sections(shared))),
+        source=draw(texts),
+        notes=draw(many(st.builds(Note, st.sampled_from(NoteLevel), texts))),
+        book=draw(st.sampled_from(["", *books()])),
+        figures=MappingProxyType(
+            draw(st.dictionaries(st.sampled_from([*limit_units()]), numbers, max_size=2))
+        ),
+        severities=MappingProxyType(
+            draw(st.dictionaries(texts, st.sampled_from(Severity), max_size=2))
+        ),
+        decisions=draw(many(decisions)),
+        underlays=draw(many(underlays, 0, 2)),
+        layouts=draw(many(texts)),
+    )
