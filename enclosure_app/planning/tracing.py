@@ -9,9 +9,9 @@ from collections.abc import Iterable
 from math import dist
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.editing import offset_run
 from enclosure_app.geometry.linework_graph import LineworkGraph
 from enclosure_app.geometry.linework_ways import Way, parting, ways
+from enclosure_app.geometry.offsetting import offset_run
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.section import Piece, Section
 
@@ -64,7 +64,13 @@ def beside(points: Points, side: Point, distance: float = BESIDE) -> Points:
     Raises:
         EnclosureError: there is no room for it on that side.
     """
-    return offset_run(points, distance, side, closed=False)
+    run = offset_run(points, distance, side, closed=False)
+    if not run:
+        raise EnclosureError(
+            f"The traced line turns too tightly for a sheet {_written(distance)} off it on that "
+            "side: choose the other side, or a smaller distance."
+        )
+    return run
 
 
 def _edges(pieces: Iterable[Piece]) -> Iterable[Points]:

@@ -49,3 +49,10 @@ def test_a_sheet_beside_the_traced_line_is_mitred_at_corners() -> None:
     run = ((0.0, 0.0), (0.0, 100.0), (80.0, 100.0))
     assert beside(run, (-20.0, 50.0)) == ((-3, 0), (-3, 103), (80, 103))
     assert beside(run, (40.0, 50.0)) == ((3, 0), (3, 97), (80, 97))
+
+
+def test_a_line_that_turns_too_tightly_for_the_distance_is_said() -> None:
+    """A slot 4 mm wide has no room inside for a sheet 30 mm off its sides."""
+    slot = ((0.0, 0.0), (0.0, 20.0), (4.0, 20.0), (4.0, 0.0))
+    with pytest.raises(EnclosureError, match="too tightly for a sheet 30 mm off it"):
+        beside(slot, (2.0, 10.0), 30.0)
