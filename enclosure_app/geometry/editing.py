@@ -1,12 +1,12 @@
-"""Moves, cuts, lengthens and offsets runs of points, as a person does while sketching."""
+"""Moves, cuts and lengthens runs of points, as a person does while sketching."""
 
 from collections.abc import Sequence
-from math import cos, hypot, inf, radians, sin
+from math import cos, hypot, radians, sin
 
 import numpy as np
 import shapely
-from shapely.geometry.base import BaseGeometry
 
+from enclosure_app.geometry.offsetting import offset_run
 from enclosure_app.geometry.polyline import (
     Point,
     around,
@@ -16,16 +16,24 @@ from enclosure_app.geometry.polyline import (
     positions,
     stretch,
 )
+from enclosure_app.geometry.tidying import SAME, Run, tidy
 
-Run = tuple[Point, ...]
-
-SAME = 1e-6
-"""Places closer than this (mm) are one place."""
-
-_HAIR = 1e-3  # mm: an offset so small that there is room for it on both sides
-
-MITRE = 10.0
-"""How far out, in offsets, the corner of an offset run may reach before it is cut square."""
+__all__ = [
+    "SAME",
+    "Run",
+    "crossings",
+    "first_hit",
+    "length_of",
+    "mirrored",
+    "moved",
+    "offset_run",
+    "part_of",
+    "part_over_seam",
+    "position_of",
+    "sound_ring",
+    "tidy",
+    "turned",
+]
 
 
 def moved(points: Sequence[Point], by: Point) -> Run:
@@ -57,19 +65,6 @@ def mirrored(points: Sequence[Point], a: Point, b: Point) -> Run:
     nx, ny = -dy / length, dx / length
     away = [2 * ((x - a[0]) * nx + (y - a[1]) * ny) for x, y in points]
     return tuple((x - d * nx, y - d * ny) for (x, y), d in zip(points, away, strict=True))
-
-
-def tidy(points: Sequence[Point]) -> Run:
-    """Return points without those that lie on the one before."""
-    kept = [points[0]]
-    for point in points[1:]:
-        if _apart(kept[-1], point):
-            kept.append(point)
-    return tuple(kept)
-
-
-def _apart(a: Point, b: Point) -> bool:
-    return hypot(b[0] - a[0], b[1] - a[1]) > SAME
 
 
 def length_of(points: Sequence[Point]) -> float:
@@ -144,51 +139,6 @@ def first_hit(start: Point, towards: Point, others: Sequence[Sequence[Point]]) -
     far = np.hypot(*(hits - start).T)
     hits, far = hits[far > SAME], far[far > SAME]
     return as_points(hits[[np.argmin(far)]])[0] if len(far) else None
-
-
-def offset_run(points: Sequence[Point], distance: float, side: Point, *, closed: bool) -> Run:
-    """Return the run `distance` mm beside a run, on the side where `side` lies.
-
-    Corners are mitred. The result has its ends square beside those of the run, and a closed run
-    gives a closed one. It is empty where the run is too tight for it on that side.
-    """
-    sides = _ring_sides if closed else _sides
-    left, right = sides(points, min(_HAIR, distance))
-    wanted = 0 if _away(left, side) <= _away(right, side) else 1
-    return sides(points, distance)[wanted]
-
-
-def _sides(points: Sequence[Point], distance: float) -> tuple[Run, Run]:
-    line = shapely.LineString(points)
-    left, right = (
-        shapely.offset_curve(line, signed, join_style="mitre", mitre_limit=MITRE)
-        for signed in (distance, -distance)
-    )
-    return _only(left), _only(right)
-
-
-def _ring_sides(points: Sequence[Point], distance: float) -> tuple[Run, Run]:
-    ring = shapely.Polygon(points)
-    outer, inner = (
-        shapely.buffer(ring, signed, join_style="mitre", mitre_limit=MITRE)
-        for signed in (distance, -distance)
-    )
-    sides = (_only(inner.boundary), _only(outer.boundary))
-    return sides if ring.exterior.is_ccw else sides[::-1]
-
-
-def _only(found: BaseGeometry) -> Run:
-    """Return the points of what is one line, without repeating the first point of a ring."""
-    if found.is_empty or not isinstance(found, shapely.LineString):
-        return ()
-    points = tidy(as_points(shapely.get_coordinates(found)))
-    return points[:-1] if found.is_ring else points
-
-
-def _away(run: Run, place: Point) -> float:
-    if not run:
-        return inf
-    return float(shapely.distance(shapely.LineString(run), shapely.Point(place)))
 
 
 def sound_ring(points: Sequence[Point]) -> bool:
