@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from heapq import heappop, heappush
-from math import dist, inf
+from math import dist, hypot, inf
 
 import numpy as np
 import shapely
@@ -16,6 +16,8 @@ Points = tuple[Point, ...]
 AGAIN = 2.0  # a link costs so many times more in the next search for another way
 SHARED = 0.8  # a way with more than this share of another one is the same way
 DETOUR = 10.0  # a way longer than so many times the shortest is none that anybody wants
+BACK = 400.0  # mm: what it costs to turn back sharply, which no sheet does
+SHARP = -0.8  # cosine of the turn from which on it is sharp
 TRIES = 4  # searches for each further way
 
 
@@ -157,11 +159,9 @@ def _search(graph: LineworkGraph, errand: _Errand, factor: Mapping[int, float]) 
         graph.first, graph.target, graph.cost, graph.link, graph.places
     )  # fmt: skip
     to = errand.end
-    spent, came = dict[int, float](), dict[int, tuple[int, int, float]]()
-    waiting: list[tuple[float, int]] = []
-    for spot, away in errand.leave.items():
-        spent[spot] = away * factor.get(_leaving(spot), 1.0)
-        heappush(waiting, (spent[spot] + dist(spots[spot], to), spot))
+    spent = {s: away * factor.get(_leaving(s), 1.0) for s, away in errand.leave.items()}
+    came: dict[int, tuple[int, int, float]] = {}
+    waiting = sorted((gone + dist(spots[spot], to), spot) for spot, gone in spent.items())
     best, last, done = inf, -1, set[int]()
     while waiting and waiting[0][0] < best:
         spot = heappop(waiting)[1]
@@ -172,13 +172,23 @@ def _search(graph: LineworkGraph, errand: _Errand, factor: Mapping[int, float]) 
         if spot in errand.arrive:
             whole = gone + errand.arrive[spot] * factor.get(_arriving(spot), 1.0)
             best, last = min((best, last), (whole, spot))
+        behind = spots[came[spot][0]] if spot in came else errand.start
         for k in range(first[spot], first[spot + 1]):
             on, link = target[k], number[k]
             reach = gone + cost[k] * factor.get(link, 1.0)
             if reach < spent.get(on, inf):
+                reach += BACK * _turns_back(behind, spots[spot], spots[on], graph.snap)
+            if reach < spent.get(on, inf):
                 spent[on], came[on] = reach, (spot, link, cost[k])
                 heappush(waiting, (reach + dist(spots[on], to), on))
     return _retraced(errand, came, last) if last >= 0 else None
+
+
+def _turns_back(a: Point, b: Point, c: Point, snap: float) -> bool:
+    """Tell whether the way from a over b to c turns back; the little steps of a snap do not count."""
+    ux, uy, vx, vy = b[0] - a[0], b[1] - a[1], c[0] - b[0], c[1] - b[1]
+    sizes = hypot(ux, uy), hypot(vx, vy)
+    return min(sizes) > snap and ux * vx + uy * vy < SHARP * sizes[0] * sizes[1]
 
 
 def _leaving(spot: int) -> int:

@@ -72,6 +72,14 @@ def test_lines_that_only_nearly_meet_give_one_corner() -> None:
     assert [(round(x, 9), round(y, 9)) for x, y in way.points] == [(0, 0), (100, 0), (100, 50)]
 
 
+def test_a_way_that_turns_back_sharply_gives_way_to_one_that_does_not() -> None:
+    """A sheet is not folded back on itself to save a hand's breadth."""
+    spike = [((0, 0), (100, 0)), ((100, 0), (10, 5)), ((10, 5), (10, 300))]
+    around = [((100, 0), (150, 300)), ((150, 300), (10, 300))]
+    (way,) = ways(LineworkGraph.of([*spike, *around]), (50, 0), (10, 300))
+    assert way.points == ((50, 0), (100, 0), (150, 300), (10, 300))
+
+
 def test_places_that_no_lines_join_have_no_way() -> None:
     graph = LineworkGraph.of([*BOX, ((300, 0), (400, 0))])
     assert ways(graph, (20, 0), (350, 0)) == ()

@@ -1,8 +1,11 @@
 """Guided tracing in a section: words when it cannot be done, pieces' edges, sheets beside lines."""
 
+from pathlib import Path
+
 import pytest
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.planning.tracing import NotJoinedError, beside, graph_of, traced
@@ -56,3 +59,20 @@ def test_a_line_that_turns_too_tightly_for_the_distance_is_said() -> None:
     slot = ((0.0, 0.0), (0.0, 20.0), (4.0, 20.0), (4.0, 0.0))
     with pytest.raises(EnclosureError, match="too tightly for a sheet 30 mm off it"):
         beside(slot, (2.0, 10.0), 30.0)
+
+
+def test_a_real_house_is_traced_from_footing_to_ridge_in_four_clicks(
+    office_drawings: Path,
+) -> None:
+    """Footing to wall head, and roof deck over the wall to ridge; between them nothing is drawn."""
+    path = office_drawings / "sections" / "house_section.dxf"
+    drawing = read_drawing(path, ReadOptions(linework=True, require_marks=False))
+    graph = graph_of(drawing.sections[0])
+    (wall,) = traced(graph, (3645, -1225), (3632, 3600))
+    (roof,) = traced(graph, (3605, 3722), (7493, 6972))
+    rounded = [(round(x), round(y)) for x, y in wall.points]
+    assert rounded == [(3648, -1225), (3648, 762), (3629, 762), (3629, 3588)]
+    assert [(round(x), round(y)) for x, y in roof.points[1:]] == [
+        (5213, 5060), (5213, 5075), (7493, 6975)
+    ]  # fmt: skip
+    assert (wall.gaps, roof.gaps) == ((), ())
