@@ -1,7 +1,7 @@
 """The run at a distance beside a run: a sheet along a board, a board along a wall."""
 
 from collections.abc import Sequence
-from math import inf
+from math import dist, inf
 
 import numpy as np
 import shapely
@@ -24,6 +24,8 @@ def offset_run(points: Sequence[Point], distance: float, side: Point, *, closed:
     gives a closed one. It is empty where the run is too tight for it on that side.
     """
     points = tidy(points)
+    if closed and dist(points[0], points[-1]) <= SAME:
+        points = points[:-1]
     hair = min(_HAIR, distance)
     left, right = (_beside(points, signed, closed=closed) for signed in (hair, -hair))
     to_left = _away(left, side, closed=closed) <= _away(right, side, closed=closed)
