@@ -67,17 +67,6 @@ def test_breaks_are_added_and_removed(house: House) -> None:
         edits.add_break(project, 0, Break(CUT.near, (CUT.far[0], CUT.far[0])))
 
 
-def test_a_joint_is_declared_sealed_and_that_is_taken_back(house: House) -> None:
-    project = house(b=SHEET, a=Line(((0.0, 100.0), (0.0, 200.0))))
-    sealed = edits.declare_sealed(project, 0, "b", "a")
-    assert sealed.sections[0].sealed == {("a", "b")}
-    assert edits.declare_sealed(sealed, 0, "a", "b", sealed=False).sections[0].sealed == set()
-    with pytest.raises(EnclosureError, match='"a" has no joint with itself: pick two pieces'):
-        edits.declare_sealed(project, 0, "a", "a")
-    with pytest.raises(EnclosureError, match='There is no piece "c"'):
-        edits.declare_sealed(project, 0, "a", "c")
-
-
 def test_a_product_comes_into_the_list_of_every_section_and_they_go_on_sharing_it(
     house: House,
 ) -> None:
