@@ -221,9 +221,6 @@ def test_cut_into_loose_segments_in_any_order(redrawn: Callable[..., Section], s
     assert_same(told(drawn), names=False)
 
 
-@pytest.mark.xfail(
-    reason="network/links.py: between two parallel faces any nearest place is as good as another"
-)
 def test_a_gap_between_two_faces_is_shown_at_one_place_whichever_is_drawn_first() -> None:
     """A reviewer finds the flag where it was, after somebody has saved the drawing anew."""
     boards = section(

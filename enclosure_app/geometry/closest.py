@@ -8,9 +8,8 @@ from numpy.typing import NDArray
 
 from enclosure_app.geometry.rims import Floats, Ints, Rims
 
-PARALLEL = (
-    1e-12  # sine of the angle below which two segments lie in one direction but for rounding
-)
+SAME_LENGTH = 1e-7  # mm: chords this near in length are equally long
+PARALLEL = 1e-12  # sine of the angle at which rounding makes two directions differ
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +64,25 @@ def chords_between(rims: Rims, a: Ints, b: Ints) -> Chords:
     four = np.tile(crossing, 4)
     at_a[four] = at_b[four] = np.tile(where, (4, 1))[four]
     return Chords(np.tile(a, 4), np.tile(b, 4), at_a, at_b, np.hypot(*(at_a - at_b).T))
+
+
+def level_chords(chords: Chords) -> Chords:
+    """Return the chord half way along each pair of segments that face each other in parallel.
+
+    `chords` are all four of each pair, as from `chords_between`. Between parallel faces any place
+    is as near as another; the middle does not depend on which was drawn first.
+    """
+    length, at_a = chords.length.reshape(4, -1), chords.at_a.reshape(4, -1, 2)
+    shortest = length.min(axis=0, initial=np.inf)
+    least = length <= shortest + SAME_LENGTH
+    first = np.take_along_axis(at_a, least.argmax(axis=0)[None, :, None], axis=0)
+    spread = np.where(least, np.abs(at_a - first).max(axis=2), 0.0).max(axis=0, initial=0.0)
+    level = np.flatnonzero((shortest > 0) & (spread > SAME_LENGTH))
+    weights = least[:, level, None] / least[:, level].sum(axis=0)[:, None]
+    middle_a = (at_a[:, level] * weights).sum(axis=0)
+    middle_b = (chords.at_b.reshape(4, -1, 2)[:, level] * weights).sum(axis=0)
+    a, b = chords.a[level], chords.b[level]
+    return Chords(a, b, middle_a, middle_b, np.hypot(*(middle_a - middle_b).T))
 
 
 def foot(points: Floats, start: Floats, end: Floats) -> Floats:

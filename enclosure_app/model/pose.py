@@ -44,7 +44,8 @@ def settle(section: Section) -> tuple[Section, Pose]:
     down = section.gravity or DOWN
     # gravity (gx, gy) must come to (0, -1)
     xs, ys = zip(*section.frame, strict=True)
-    pose = Pose((min(xs), min(ys)), cosine=-down[1], sine=-down[0])
+    # a turn too small to move anything by an atom's width is none
+    pose = Pose((min(xs), min(ys)), cosine=round(-down[1], 15), sine=round(-down[0], 15))
     return _moved(section, pose), pose
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from enclosure_app.geometry.closest import Chords, chords_between, foot, near_pairs
+from enclosure_app.geometry.closest import Chords, chords_between, foot, level_chords, near_pairs
 from enclosure_app.geometry.nesting import chords_within
 from enclosure_app.geometry.parity import Flips
 from enclosure_app.geometry.rims import Floats, Ints, Rims
@@ -66,10 +66,26 @@ def links_of(fabric: Fabric, touch: float) -> Links:
 def jumps_of(fabric: Fabric, touch: float, reach: float) -> Links:
     """Return every chord between rims longer than `touch` and no longer than `reach`."""
     a, b = near_pairs(fabric.rims, reach)
-    chords = chords_between(fabric.rims, a, b)
-    chords = chords.take((chords.length > touch) & (chords.length <= reach))
-    runs = np.full(len(chords.a), TOUCHES)
-    return Links(chords.a, chords.b, chords.at_a, chords.at_b, chords.length, runs)
+    ends = chords_between(fabric.rims, a, b)
+    middles = level_chords(ends)
+    middles = middles.take(~_at_frame(fabric, middles))  # to the frame, a sheet's end is the place
+    chords = [
+        each.take((each.length > touch) & (each.length <= reach)) for each in (middles, ends)
+    ]
+    lift = np.concatenate([each.length for each in chords])
+    return Links(
+        a=np.concatenate([each.a for each in chords]),
+        b=np.concatenate([each.b for each in chords]),
+        at_a=np.concatenate([each.at_a for each in chords]),
+        at_b=np.concatenate([each.at_b for each in chords]),
+        lift=lift,
+        run=np.full(len(lift), TOUCHES),
+    )
+
+
+def _at_frame(fabric: Fabric, chords: Chords) -> Bools:
+    owner = fabric.rims.owner[fabric.rims.rim]
+    return np.asarray((owner[chords.a] == fabric.frame) | (owner[chords.b] == fabric.frame))
 
 
 def lap_bridges(fabric: Fabric) -> list[tuple[tuple[float, float], tuple[float, float]]]:

@@ -128,7 +128,7 @@ def _jumps_within(
     useful = (low != high) | turn
     key = np.column_stack([low, high, turn])[useful]
     jumps = jumps.take(useful)
-    order = np.argsort(jumps.lift, kind="stable")
+    order = np.argsort(np.round(jumps.lift, 7), kind="stable")
     _, first = np.unique(key[order], axis=0, return_index=True)
     return jumps.take(order[np.sort(first)])
 
