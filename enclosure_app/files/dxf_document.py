@@ -1,8 +1,9 @@
 """Opens a DXF file, whole, damaged or binary, and says what had to be repaired."""
 
+import re
 import struct
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from io import BytesIO
 from pathlib import Path
 
@@ -33,6 +34,7 @@ _UNREADABLE = (
     OSError,  # how the library says that a file is no DXF
 )
 Attempt = Callable[[Path], tuple[Drawing, tuple[Note, ...]]]
+_ENTITIES = re.compile(rb"ENTITIES\s*[\r\n\x00]")
 _BINARY = b"AutoCAD Binary DXF\r\n\x1a\x00"
 _FOREIGN = {
     b"%PDF": "a PDF",
@@ -48,7 +50,7 @@ class Document:
 
     `insunits` is $INSUNITS (0: not said), `measurement` is $MEASUREMENT (0 imperial, 1 metric, None
     where absent), `version` the release of the format such as ``R2013``, `layouts` the names of
-    the paper layouts.
+    the paper layouts. A file that is `cut_short` stops in the middle of what it draws.
     """
 
     drawing: Drawing
@@ -57,6 +59,7 @@ class Document:
     measurement: int | None
     version: str
     layouts: tuple[str, ...]
+    cut_short: bool = False
 
 
 def open_document(path: Path) -> Document:
@@ -76,7 +79,8 @@ def open_document(path: Path) -> Document:
             remarks.forget()
             try:
                 drawing, repairs = attempt(path)
-                return _document(drawing, head, (*repairs, *remarks.notes()))
+                notes = (*repairs, *remarks.notes())
+                return replace(_document(drawing, head, notes), cut_short=_is_cut_short(path))
             except _UNREADABLE:
                 continue
     raise EnclosureError(_beyond_repair(path))
@@ -158,6 +162,15 @@ def _has_end(path: Path) -> bool:
     with path.open("rb") as file:
         file.seek(max(0, path.stat().st_size - 1024))
         return b"EOF" in file.read()
+
+
+def _is_cut_short(path: Path) -> bool:
+    """Whether the file stops before, or in the middle of, the entities that it draws."""
+    if _has_end(path):
+        return False
+    data = path.read_bytes()
+    entities = _ENTITIES.search(data)
+    return entities is None or b"ENDSEC" not in data[entities.end() :]
 
 
 def _warning(path: Path) -> Note:

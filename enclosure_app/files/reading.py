@@ -54,6 +54,11 @@ def read_drawing(path: Path, options: ReadOptions | None = None) -> Drawing:
     """
     options = options or ReadOptions()
     document = open_document(path)
+    if document.cut_short and options.require_marks:
+        raise EnclosureError(
+            f"{path} is cut short in the middle of what it draws, so pieces are missing and nothing "
+            "can be judged: get the whole file again."
+        )
     meaning = Meaning(options.layer_map, linework=options.linework)
     units, content_read, notes = _in_units(path, document, meaning, options)
     material, more = _material(content_read.items, meaning, options, units.in_mm)
