@@ -4,6 +4,7 @@ The road is ``read -> check -> show or write``. Everything heavy (the DXF reader
 is imported inside the command that needs it, so that ``--help`` answers at once.
 """
 
+import os
 import sys
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
@@ -86,16 +87,33 @@ def _commands(context: click.Context) -> int:
 
 @click.command("window")
 @click.argument("file", type=_FILE)
-def _window(file: Path) -> int:  # noqa: ARG001  the window will open it
-    """Open the window on a drawing."""
-    return _open_window()
+@click.option("--layers", type=_FILE, metavar="MAP", help="Layer map: what DXF layers mean.")
+def _window(file: Path, layers: Path | None) -> int:
+    """Open the window on a drawing or a project."""
+    if not file.exists():
+        raise EnclosureError(f"{file}: there is no such file; name a drawing or a project.")
+    return _open_window(file, layers)
 
 
-def _open_window() -> int:
-    raise EnclosureError(
-        "The window is not part of this version: check a drawing with `enclosure-app check FILE`, "
-        "or write its marked-up sheet with `enclosure-app sheet FILE -o OUT.pdf`."
-    )
+def _open_window(file: Path | None = None, layers: Path | None = None) -> int:
+    """Open the window; Qt is loaded only now."""
+    if not _has_screen():
+        raise EnclosureError(
+            "There is no screen to open the window on: check a drawing with `enclosure-app check "
+            "FILE`, or write its marked-up sheet with `enclosure-app sheet FILE -o OUT.pdf`."
+        )
+    from enclosure_app.files.layer_map import load_layer_map
+    from enclosure_app.window.application import run
+    from enclosure_app.window.opening import Wish
+
+    layer_map = load_layer_map(layers, _rule_names()) if layers else None
+    return run(file, Wish(layer_map))
+
+
+def _has_screen() -> bool:
+    """Whether there is something to open a window on."""
+    named = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+    return sys.platform in ("win32", "darwin") or any(map(os.environ.get, named))
 
 
 class _Asked(TypedDict):

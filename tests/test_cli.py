@@ -69,7 +69,7 @@ FAILURES = {
 
 @pytest.fixture
 def road(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Road:
-    """Stand in for the reader, the checker and the PDF, in an empty folder to work in."""
+    """Stand in for the reader, the checker and the PDF, in an empty folder, without a screen."""
     seen = Road()
 
     def read_drawing(path: Path, options: Options) -> Drawing:
@@ -91,6 +91,8 @@ def road(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Road:
     stand_in(monkeypatch, "files.reading", read_drawing=read_drawing, ReadOptions=Options)
     stand_in(monkeypatch, "checker", check_drawing=check_drawing)
     stand_in(monkeypatch, "reports.pdf_report", write_sheets=write_sheets)
+    for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
+        monkeypatch.delenv(name, raising=False)  # there is no screen to open a window on
     monkeypatch.chdir(tmp_path)
     return seen
 
@@ -346,15 +348,22 @@ def test_the_title_block_reaches_the_sheet(road: Road, tmp_path: Path) -> None:
             "--help` to see what can be typed.",
         ),
         (
-            ["a.dxf"],
-            "The window is not part of this version: check a drawing with `enclosure-app check "
+            ["."],
+            "There is no screen to open the window on: check a drawing with `enclosure-app check "
             "FILE`, or write its marked-up sheet with `enclosure-app sheet FILE -o OUT.pdf`.",
+        ),
+        (
+            ["nowhere.dxf"],
+            "nowhere.dxf: there is no such file; name a drawing or a project.",
         ),
     ],
     ids=lambda value: value if isinstance(value, str) else " ".join(value),
 )
 def test_the_sentence_says_how_to_mend_it(
-    arguments: list[str], sentence: str, road: Road, capsys: pytest.CaptureFixture[str]
+    arguments: list[str],
+    sentence: str,
+    road: Road,
+    capsys: pytest.CaptureFixture[str],
 ) -> None:
     assert main(arguments) == UNUSABLE
     assert capsys.readouterr().err == sentence + "\n"

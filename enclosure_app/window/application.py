@@ -1,0 +1,51 @@
+"""Starts the window: the application, what it does with its own faults, and the first file."""
+
+import sys
+from pathlib import Path
+from types import TracebackType
+
+from PySide6.QtGui import QIcon
+from PySide6.QtWidgets import QApplication
+
+from enclosure_app import __version__
+from enclosure_app.resources import resource
+from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.opening import Wish
+
+
+def run(file: Path | None, wish: Wish | None = None) -> int:
+    """Open the window, on a file if there is one, and return the exit status."""
+    application = made_application()
+    window = MainWindow()
+    own_up_in(window)
+    window.show()
+    if file is not None:
+        window.filing.open(file, wish)
+    return int(application.exec())
+
+
+def made_application() -> QApplication:
+    """Return the running application, or a new one with the program's name and icon."""
+    running = QApplication.instance()
+    application = running if isinstance(running, QApplication) else QApplication(sys.argv[:1])
+    application.setApplicationName("enclosure-app")
+    application.setApplicationDisplayName("Enclosure continuity")
+    application.setApplicationVersion(__version__)
+    application.setDesktopFileName("enclosure-app")
+    application.setWindowIcon(QIcon(str(resource("icons/enclosure-app.svg"))))
+    return application
+
+
+def own_up_in(window: MainWindow) -> None:
+    """Say in the window when the program itself fails, instead of dying or of saying nothing."""
+
+    def told(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        sys.__excepthook__(kind, error, trace)
+        window.messages.say(
+            window.tr(
+                "The program itself failed ({}: {}); that is its fault and not yours. Save your "
+                "work, and please send its developers this sentence and the drawing."
+            ).format(kind.__name__, error)
+        )
+
+    sys.excepthook = told

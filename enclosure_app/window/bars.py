@@ -1,0 +1,81 @@
+"""Two bars above the drawing: the next sensible step, and what went wrong. Neither stops anybody."""
+
+from collections.abc import Callable, Mapping
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
+
+from enclosure_app.window.next_step import Step
+
+
+class StepBar(QWidget):
+    """Offers the next sensible step in one sentence. `taken`: the name of the action to do."""
+
+    taken = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("step")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.words = QLabel(self)
+        self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.button = QPushButton(self)
+        self._action = ""
+        self.button.clicked.connect(lambda: self.taken.emit(self._action))
+        line = QHBoxLayout(self)
+        line.setContentsMargins(14, 5, 10, 5)
+        line.addWidget(self.words, 1)
+        line.addWidget(self.button)
+        self.setAccessibleName(self.tr("Next step"))
+
+    def offer(self, step: Step) -> None:
+        """Offer a step."""
+        self.words.setText(step.text)
+        self.words.setToolTip(step.text)
+        self._action = step.action
+        self.button.setText(step.button)
+        self.button.setVisible(bool(step.action))
+
+
+class MessageBar(QWidget):
+    """Says in one sentence what could not be done; stays until it is closed or outdated."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("message")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.words = QLabel(self)
+        self.words.setWordWrap(True)
+        self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.answers = QHBoxLayout()
+        close = QPushButton(self.tr("Understood"), self)
+        close.clicked.connect(self.hide)
+        self.close_button = close
+        line = QHBoxLayout(self)
+        line.setContentsMargins(14, 7, 10, 7)
+        line.addWidget(self.words, 1)
+        line.addLayout(self.answers)
+        line.addWidget(close)
+        self.setAccessibleName(self.tr("Message"))
+        self.hide()
+
+    def say(self, sentence: str) -> None:
+        """Show a sentence."""
+        self._clear()
+        self.words.setText(sentence)
+        self.show()
+
+    def ask(self, question: str, answers: Mapping[str, Callable[[], object]]) -> None:
+        """Ask a question; each answer is a button with what it calls."""
+        self.say(question)
+        for text, does in answers.items():
+            button = QPushButton(text, self)
+            button.clicked.connect(self.hide)
+            button.clicked.connect(does)
+            self.answers.addWidget(button)
+
+    def _clear(self) -> None:
+        while (item := self.answers.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget:
+                widget.deleteLater()

@@ -1,0 +1,264 @@
+"""The canvas: the drawing itself, which is the window. Looks, pans, zooms, and hands on the mouse."""
+
+from PySide6.QtCore import QEvent, QPoint, QPointF, QSize, QSizeF, Qt, QTimer, Signal
+from PySide6.QtGui import (
+    QCursor,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QWidget
+
+from enclosure_app.drawing.placement import Box, box_around
+from enclosure_app.model.place import Point
+from enclosure_app.model.report import SectionResult
+from enclosure_app.window.canvas.backing import Backing, Scene
+from enclosure_app.window.canvas.camera import Camera
+from enclosure_app.window.canvas.linework import Linework
+from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.overlay import Overlay
+from enclosure_app.window.canvas.snapping import Ask, Catch, Snapper
+from enclosure_app.window.canvas.tools.tool import Pointer, Tool
+from enclosure_app.window.canvas.workplace import Workplace
+
+_REST = 70  # ms without another zoom after which a new picture is painted
+_STEP = 1.25  # of one notch of the wheel
+_REACH = 10.0  # dots within which something is caught
+
+
+class Canvas(QWidget):
+    """Shows one section and lets a tool work on it.
+
+    `pointed` says where the mouse is (a Point, None when it left); `looked` that another part is
+    in view.
+    """
+
+    pointed = Signal(object)
+    looked = Signal()
+    asked_menu = Signal(QPoint, object)
+
+    def __init__(self, place: Workplace, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.place = place
+        self.camera = Camera((0.0, 0.0), 1.0, QSizeF(1, 1))
+        self.tool: Tool = Tool(place)
+        self.tool.changed.connect(self.update)
+        self.overlay = Overlay(place)
+        self.catching = True
+        self.caught: Catch | None = None
+        self._scene: Scene | None = None
+        self._look = Look()
+        self._snapper: Snapper | None = None
+        self._backing = Backing(self)
+        self._backing.ready.connect(self.update)
+        self._grip: QPointF | None = None
+        self._space = False
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(_REST)
+        self._rest.timeout.connect(self._renew)
+        self.setMouseTracking(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self.setAccessibleName(self.tr("Drawing"))
+        self.setMinimumSize(QSize(240, 180))
+        place.picked_changed.connect(self.update)
+
+    # ---- what is shown -------------------------------------------------------------------------
+
+    def show_result(self, result: SectionResult, look: Look) -> None:
+        """Show the result of a section; the office's lines are kept while they stay the same."""
+        last = self._scene.result.section if self._scene else None
+        same = last is not None and last.strokes is result.section.strokes
+        lines = self._scene.linework if self._scene and same else None
+        self._look = look
+        self._scene = Scene(result, lines or Linework(result.section.strokes), look)
+        self.overlay.look = look
+        if not self.tool.without:
+            self._snapper = None
+        self._renew()
+
+    def fit(self) -> None:
+        """Show all of the section."""
+        box = self.content()
+        if box:
+            self._look_from(self.camera.fitted(box))
+
+    def content(self) -> Box | None:
+        """Return the box around all that the section holds."""
+        section = self.place.section
+        if section is None:
+            return None
+        points = [*section.frame, *(p for stroke in section.strokes for p in stroke.points)]
+        return box_around(points) if points else None
+
+    def go_to(self, at: Point, across: float = 600.0) -> None:
+        """Bring a place into the middle of the view, close enough to see `across` mm around it."""
+        side = min(self.camera.size.width(), self.camera.size.height())
+        zoom = max(self.camera.zoom, side / across)
+        self._look_from(Camera(at, zoom, self.camera.size))
+
+    def zoom(self, factor: float, about: QPointF | None = None) -> None:
+        """Look closer or wider, about a dot of the view or its middle."""
+        middle = QPointF(self.width() / 2, self.height() / 2)
+        self._look_from(self.camera.zoomed(factor, middle if about is None else about))
+
+    def finish_painting(self) -> None:
+        """Wait until the picture is whole, for printing and for tests."""
+        self._renew()
+        self._backing.finish()
+
+    def take_tool(self, tool: Tool) -> None:
+        """Work with another tool from now on."""
+        self.tool.cancel()
+        self.tool.changed.disconnect(self.update)
+        self.tool = tool
+        tool.changed.connect(self.update)
+        self.caught = None
+        self._show_cursor()
+        self.update()
+
+    def _look_from(self, camera: Camera) -> None:
+        zoomed = camera.zoom != self.camera.zoom
+        self.camera = camera
+        if zoomed:
+            self._rest.start()
+        elif self._scene and not self._backing.serves(self._scene, camera):
+            self._renew()
+        self.update()
+        self.looked.emit()
+
+    def _renew(self) -> None:
+        if self._scene and self.width() > 1 and not self._backing.serves(self._scene, self.camera):
+            self._backing.request(self._scene, self.camera, self.devicePixelRatioF())
+
+    # ---- Qt's events ---------------------------------------------------------------------------
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the picture, and over it what the tool does and what is picked."""
+        painter = QPainter(self)
+        painter.fillRect(event.rect(), self.overlay.paper)
+        if self._scene:
+            self._backing.paint(painter, self.camera)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.overlay.paint(painter, self.camera, self._scene.result if self._scene else None)
+        self.tool.paint(painter, self.camera)
+        if self.caught:
+            self.overlay.paint_catch(painter, self.camera, self.caught)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the same place in the middle."""
+        first = event.oldSize().width() <= 1
+        self.camera = self.camera.resized(QSizeF(event.size()))
+        if first:
+            self.fit()
+        self._rest.start()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Zoom about the mouse."""
+        notches = event.angleDelta().y() / 120
+        if notches:
+            self.zoom(_STEP**notches, event.position())
+        event.accept()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Pan with the middle button or with space held, else hand the press to the tool."""
+        self.setFocus()
+        if event.button() == Qt.MouseButton.MiddleButton or self._space:
+            self._grip = event.position()
+            self.setCursor(Qt.CursorShape.ClosedHandCursor)
+        elif event.button() == Qt.MouseButton.LeftButton:
+            self.tool.press(self._pointer(event.position(), event.modifiers()))
+        elif event.button() == Qt.MouseButton.RightButton:
+            pointer = self._pointer(event.position(), event.modifiers())
+            self.asked_menu.emit(event.globalPosition().toPoint(), pointer)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Pan, or hand the move to the tool."""
+        if self._grip is not None:
+            self._look_from(self.camera.panned(event.position() - self._grip))
+            self._grip = event.position()
+            return
+        pointer = self._pointer(event.position(), event.modifiers())
+        self.tool.move(pointer)
+        self.pointed.emit(pointer.at)
+        if self.tool.catches:
+            self.update()
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Stop panning, or hand the release to the tool."""
+        if self._grip is not None:
+            self._grip = None
+            self._show_cursor()
+        elif event.button() == Qt.MouseButton.LeftButton:
+            self.tool.release(self._pointer(event.position(), event.modifiers()))
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Hand a double click to the tool."""
+        if event.button() == Qt.MouseButton.LeftButton:
+            self.tool.double(self._pointer(event.position(), event.modifiers()))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Hand keys to the tool; Escape gives up, space is the hand that moves the paper."""
+        if self.tool.key(event):
+            self.update()
+            return
+        if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
+            self._space = True
+            self._show_cursor()
+        elif event.key() == Qt.Key.Key_Escape:
+            if not self.tool.cancel():
+                self.place.pick(())
+                self.tool.done.emit()
+        elif not self._moved_by_arrow(event):
+            super().keyPressEvent(event)
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        """Let the paper go when space comes up."""
+        if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
+            self._space = False
+            self._show_cursor()
+        else:
+            super().keyReleaseEvent(event)
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """Say that the mouse is elsewhere."""
+        del event
+        self.caught = None
+        self.pointed.emit(None)
+        self.update()
+
+    # ---- the mouse -----------------------------------------------------------------------------
+
+    def _pointer(self, dot: QPointF, keys: Qt.KeyboardModifier) -> Pointer:
+        bare = self.camera.place(dot)
+        self.caught = self._catch(bare) if self.tool.catches and self.catching else None
+        return Pointer(dot, bare, self.camera, self.caught, keys)
+
+    def _catch(self, bare: Point) -> Catch | None:
+        section = self.place.section
+        if section is None:
+            return None
+        if self._snapper is None or self._snapper.without != self.tool.without:
+            self._snapper = Snapper(section, self.tool.without)
+        ask = Ask(bare, _REACH / self.camera.zoom, self.tool.anchor, self.tool.catches_beside)
+        return self._snapper.catch(ask)
+
+    def _moved_by_arrow(self, event: QKeyEvent) -> bool:
+        steps = {
+            Qt.Key.Key_Left: QPointF(60, 0),
+            Qt.Key.Key_Right: QPointF(-60, 0),
+            Qt.Key.Key_Up: QPointF(0, 60),
+            Qt.Key.Key_Down: QPointF(0, -60),
+        }
+        step = steps.get(Qt.Key(event.key()))
+        if step is not None:
+            self._look_from(self.camera.panned(step))
+        return step is not None
+
+    def _show_cursor(self) -> None:
+        shape = Qt.CursorShape.OpenHandCursor if self._space else self.tool.cursor
+        self.setCursor(QCursor(shape))

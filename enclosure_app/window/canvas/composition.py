@@ -1,0 +1,142 @@
+"""What is to be seen of a section in the window: the sheet's own marks, for one look at it.
+
+The marks are made by the same functions as the sheet's; here it is only chosen what of the
+section is worth making marks of, and every finding gets its numbered flag beside its place.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from math import cos, radians, sin
+from types import MappingProxyType
+
+from enclosure_app.drawing.clipping import clip_ring
+from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
+from enclosure_app.drawing.marks import Mark, Stroke
+from enclosure_app.drawing.placement import Box, Placement, box_around
+from enclosure_app.drawing.section_marks import View, ring_radius, section_marks
+from enclosure_app.model.finding import Finding
+from enclosure_app.model.place import Area, Point, Points
+from enclosure_app.model.product import Control
+from enclosure_app.model.report import SectionResult
+from enclosure_app.model.section import Piece
+from enclosure_app.window.canvas.look import Look, legible
+
+_ROUND = (45, 135, -45, -135, 0, 180, 90, -90)  # degrees: where a flag may stand about its ring
+_STEM = 2.2  # mm from the ring to the flag
+
+
+@dataclass(frozen=True, slots=True)
+class Composed:
+    """The marks of a section in sheet mm: what lies under the office's lines, and over them."""
+
+    ground: tuple[Mark, ...]
+    layers: tuple[Mark, ...]
+
+
+def composed(result: SectionResult, placement: Placement, window: Box, look: Look) -> Composed:
+    """Compose what is seen of a section in `window` (section mm), for one look at it."""
+    shown = seen_in(only_control(result, look.only), window)
+    if len(shown.section.frame) < 3:
+        return Composed((), ())
+    marks = section_marks(shown, View(placement, look.units, look.theme))
+    cut = next((i for i, mark in enumerate(marks) if _is_frame(mark)), len(marks))
+    flags = flags_of(shown.findings, numbers_of(result.findings), placement, look)
+    return Composed(marks[:cut], (*marks[cut:], *flags))
+
+
+def numbers_of(findings: Sequence[Finding]) -> Mapping[str, int]:
+    """Return the number of each finding in walking order, by its key, as on the sheet."""
+    return {finding.key: number for number, finding in enumerate(findings, 1)}
+
+
+def only_control(result: SectionResult, only: Control | None) -> SectionResult:
+    """Return what of a result concerns one control: other pieces are lines without a control."""
+    if only is None:
+        return result
+    section = result.section
+    products = {
+        key: replace(product, controls=product.controls & {only})
+        for key, product in section.products.items()
+    }
+    return replace(
+        result,
+        section=replace(section, products=MappingProxyType(products)),
+        layers=MappingProxyType({c: layer for c, layer in result.layers.items() if c is only}),
+        rain=result.rain if only is Control.WATER else (),
+        findings=tuple(f for f in result.findings if f.control in (only, None)),
+    )
+
+
+def seen_in(result: SectionResult, window: Box) -> SectionResult:
+    """Return the result without the office's lines, its areas cut off outside the window.
+
+    A hatch is made line by line, so that an area far larger than the window would be slow.
+    """
+    section = result.section
+    pieces = tuple(_cut(piece, window) for piece in section.pieces)
+    texts = tuple(text for text in section.texts if window.holds(text.at, text.height * 40))
+    lean = replace(section, pieces=tuple(filter(None, pieces)), strokes=(), texts=texts)
+    return replace(result, section=lean)
+
+
+def _cut(piece: Piece, window: Box) -> Piece | None:
+    shape = piece.shape
+    if not isinstance(shape, Area):
+        return piece
+    around = box_around(shape.outer)
+    if _holds(window, around):
+        return piece
+    outer = clip_ring(shape.outer, window)
+    if not outer:
+        return None
+    holes = tuple(filter(None, (clip_ring(hole, window) for hole in shape.holes)))
+    return replace(piece, shape=Area(outer, holes))
+
+
+def _holds(window: Box, other: Box) -> bool:
+    return window.holds((other.left, other.bottom)) and window.holds((other.right, other.top))
+
+
+def _is_frame(mark: Mark) -> bool:
+    return isinstance(mark, Stroke) and mark.source == "frame"
+
+
+def flags_of(
+    findings: Sequence[Finding], numbers: Mapping[str, int], placement: Placement, look: Look
+) -> Iterator[Mark]:
+    """Yield a flag for each finding beside its ring, where it covers no other flag."""
+    radius = ring_radius(findings)
+    taken: list[Point] = [placement.point(finding.at) for finding in findings]
+    for finding in findings:
+        at = placement.point(finding.at)
+        centre = _free_place(at, radius, taken)
+        taken.append(centre)
+        site = Site(numbers[finding.key], at, finding.severity, radius, finding.key)
+        stem = Stroke(_stem(at, centre, radius), look.theme.pen("leader"), finding.key)
+        yield legible(flag_at(site, centre, look.theme, stem), dark=look.dark)
+
+
+def _free_place(at: Point, radius: float, taken: Sequence[Point]) -> Point:
+    places = [
+        _away(at, radius + _STEM + (FLAG_WIDTH / 2) * ring, angle)
+        for ring in (1.0, 3.2, 5.4)
+        for angle in _ROUND
+    ]
+    return next((place for place in places if not _covers(place, taken)), places[0])
+
+
+def _away(at: Point, by: float, degrees: float) -> Point:
+    return at[0] + by * cos(radians(degrees)), at[1] + by * sin(radians(degrees))
+
+
+def _covers(place: Point, taken: Sequence[Point]) -> bool:
+    return any(
+        abs(place[0] - x) < FLAG_WIDTH + 0.4 and abs(place[1] - y) < FLAG_HEIGHT + 0.4
+        for x, y in taken
+    )
+
+
+def _stem(at: Point, centre: Point, radius: float) -> Points:
+    dx, dy = centre[0] - at[0], centre[1] - at[1]
+    whole = max((dx * dx + dy * dy) ** 0.5, 1e-9)
+    return (at[0] + dx / whole * radius, at[1] + dy / whole * radius), centre

@@ -1,0 +1,26 @@
+"""Words over the drawing that can be read on any ground."""
+
+from PySide6.QtCore import QPointF
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter
+
+from enclosure_app.reports.pdf_fonts import font
+from enclosure_app.window.canvas.look import DOTS
+
+_SIZE = 2.3  # mm, of capitals
+_GROUND, _INK = QColor(24, 28, 32, 225), QColor("#ffffff")
+_ROOM = 5.0
+
+
+def words(painter: QPainter, at: QPointF, text: str) -> None:
+    """Write a few words on a dark tab with their base line at `at`."""
+    face = font(_SIZE, DOTS, bold=True)
+    metrics = QFontMetricsF(face)
+    box = metrics.boundingRect(text).translated(at).adjusted(-_ROOM, -_ROOM, _ROOM, _ROOM)
+    painter.save()
+    painter.setPen(_GROUND)
+    painter.setBrush(_GROUND)
+    painter.drawRoundedRect(box, 4, 4)
+    painter.setFont(face)
+    painter.setPen(_INK)
+    painter.drawText(at, text)
+    painter.restore()

@@ -1,0 +1,223 @@
+"""The ribbon along the foot: each control layer unrolled, walked with the mouse or the arrows."""
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPixmap
+from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
+
+from enclosure_app.drawing.marks import Mark
+from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.polylines import walk_to
+from enclosure_app.drawing.ribbon import HEIGHT, ribbon_marks
+from enclosure_app.drawing.unrolled import Unrolled, unrolled
+from enclosure_app.model.place import Point
+from enclosure_app.model.product import Control
+from enclosure_app.model.report import SectionResult
+from enclosure_app.reports.pdf_painter import MarkPainter
+from enclosure_app.window.canvas.composition import numbers_of
+from enclosure_app.window.canvas.look import DOTS, Look, legible
+
+_EDGE = 6.0  # mm on either side of the bands
+_STEP = 0.01  # of the walk, that an arrow key goes
+
+
+@dataclass(frozen=True, slots=True)
+class _Band:
+    """One layer that has a walk, and the box of its ribbon in mm from the lower left corner."""
+
+    control: Control
+    laid: Unrolled
+    box: Box
+
+
+class RibbonView(QWidget):
+    """Paints the ribbons of one section. `walked`: show this place in the drawing.
+
+    `reached`: the band with this number is to be seen.
+    """
+
+    walked = Signal(object)
+    reached = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._result: SectionResult | None = None
+        self._look = Look()
+        self._bands: list[_Band] = []
+        self._picture: QPixmap | None = None
+        self._at: tuple[int, float] | None = None
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAccessibleName(self.tr("The layers unrolled"))
+        self.setToolTip(self.tr("Each layer as a straight band: click to go to the place"))
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+
+    def show_result(self, result: SectionResult, look: Look) -> None:
+        """Show the layers of a section, or the one that is shown alone."""
+        self._result, self._look = result, look
+        self._picture = None
+        self.setFixedHeight(self.sizeHint().height())
+        self.update()
+
+    def show_place(self, at: Point, control: Control | None) -> None:
+        """Mark where a place of the drawing stands along the band of a control, else the first."""
+        self._lay()
+        numbers = [i for i, band in enumerate(self._bands) if control in (None, band.control)]
+        self._at = (numbers[0], self._bands[numbers[0]].laid.along(at)) if numbers else None
+        self.update()
+        if numbers:
+            self.reached.emit(numbers[0])
+
+    def sizeHint(self) -> QSize:
+        """Return the room for every layer that is shown."""
+        count = max(len(self._controls()), 1)
+        return QSize(600, round(count * HEIGHT * DOTS) + 6)
+
+    def _controls(self) -> list[Control]:
+        if self._result is None:
+            return []
+        layers = self._result.layers
+        return [
+            control
+            for control in Control
+            if control in layers and layers[control].walk and self._look.only in (None, control)
+        ]
+
+    def _lay(self) -> None:
+        """Give every band its box."""
+        if self._result is None:
+            return
+        height, width = self.height() / DOTS, self.width() / DOTS
+        self._bands = [
+            _Band(
+                control,
+                unrolled(self._result.layers[control]),
+                Box(_EDGE, height - (i + 1) * HEIGHT, width - _EDGE, height - i * HEIGHT - 1.0),
+            )
+            for i, control in enumerate(self._controls())
+        ]
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the bands, from the picture that is kept of them, and the place that is shown."""
+        del event
+        painter = QPainter(self)
+        ratio = self.devicePixelRatioF()
+        if self._picture is None or self._picture.size() != (self.size() * ratio):
+            self._picture = self._painted(ratio)
+        painter.drawPixmap(0, 0, self._picture)
+        if self._at is not None:
+            self._paint_place(painter, *self._at)
+
+    def _painted(self, ratio: float) -> QPixmap:
+        self._lay()
+        picture = QPixmap(self.size() * ratio)
+        picture.setDevicePixelRatio(ratio)
+        picture.fill(QColor(self._look.theme.paper))
+        painter = QPainter(picture)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        MarkPainter(painter, DOTS, self.height() / DOTS).paint(self._marks())
+        if not self._bands:
+            painter.setPen(QColor(self._look.theme.quiet))
+            text = self.tr("A layer is unrolled here once it runs from one edge to the other.")
+            painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignCenter), text)
+        painter.end()
+        return picture
+
+    def _marks(self) -> list[Mark]:
+        if self._result is None:
+            return []
+        numbers = dict(numbers_of(self._result.findings))
+        look = self._look
+        return [
+            legible(mark, dark=look.dark)
+            for band in self._bands
+            for mark in ribbon_marks(
+                self._result,
+                self._result.layers[band.control],
+                numbers,
+                band.box,
+                (look.units, look.theme),
+            )
+        ]
+
+    def _paint_place(self, painter: QPainter, number: int, along: float) -> None:
+        if number >= len(self._bands):
+            return
+        band = self._bands[number]
+        share = along / max(band.laid.length, 1e-9)
+        x = (band.box.left + share * band.box.width) * DOTS
+        top = self.height() - band.box.top * DOTS
+        painter.setPen(QPen(QColor(214, 51, 132), 2.0))
+        painter.drawLine(QPointF(x, top + 20), QPointF(x, top + HEIGHT * DOTS - 30))
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Go to the place that is clicked."""
+        self.setFocus()
+        self._go(event.position())
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Walk along the layer while the button is held."""
+        if event.buttons() & Qt.MouseButton.LeftButton:
+            self._go(event.position())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Walk with the arrows; up and down change the layer."""
+        self._lay()
+        if not self._bands:
+            super().keyPressEvent(event)
+            return
+        number, along = self._at or (0, 0.0)
+        step = {Qt.Key.Key_Right: _STEP, Qt.Key.Key_Left: -_STEP}.get(Qt.Key(event.key()))
+        turn = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(event.key()))
+        if step is None and turn is None:
+            super().keyPressEvent(event)
+            return
+        number = min(max(number + (turn or 0), 0), len(self._bands) - 1)
+        length = self._bands[number].laid.length
+        self._walk(number, min(max(along + (step or 0) * length, 0.0), length))
+
+    def _go(self, dot: QPointF) -> None:
+        self._lay()
+        y = (self.height() - dot.y()) / DOTS
+        for number, band in enumerate(self._bands):
+            if band.box.bottom - 1.0 <= y <= band.box.top:
+                share = (dot.x() / DOTS - band.box.left) / band.box.width
+                self._walk(number, min(max(share, 0.0), 1.0) * band.laid.length)
+
+    def _walk(self, number: int, along: float) -> None:
+        self._at = (number, along)
+        place = place_along(self._bands[number].laid, along)
+        self.update()
+        if place is not None:
+            self.walked.emit(place)
+
+
+def place_along(laid: Unrolled, along: float) -> Point | None:
+    """Return the place of the drawing that stands `along` mm from the start of a walk."""
+    for part in laid.parts:
+        if part.start <= along <= part.end and len(part.points) > 1:
+            return walk_to(part.points, along - part.start)[0]
+    return None
+
+
+class RibbonStrip(QScrollArea):
+    """The ribbons in a strip that scrolls where there is room for one or two only."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.view = RibbonView(self)
+        self.setWidget(self.view)
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setMinimumHeight(round(HEIGHT * DOTS) + 8)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.view.reached.connect(self._scroll_to)
+
+    def _scroll_to(self, number: int) -> None:
+        """Scroll so that a whole band is seen."""
+        self.verticalScrollBar().setValue(round(number * HEIGHT * DOTS))
+
+    def sizeHint(self) -> QSize:
+        """Return the room for one and a half bands, so that it is seen that there are more."""
+        return QSize(600, round(1.35 * HEIGHT * DOTS))

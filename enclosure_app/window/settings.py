@@ -1,0 +1,47 @@
+"""What the window remembers between days: its layout, its colours, the files that were open."""
+
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray, QSettings
+
+_KEPT = 8
+
+
+class Settings:
+    """The window's memory, in the place where the system keeps such things."""
+
+    def __init__(self, store: QSettings | None = None) -> None:
+        self._store = store or QSettings("enclosure-app", "enclosure-app")
+
+    @property
+    def recent(self) -> list[str]:
+        """The files that were open lately and are still there, the last one first."""
+        kept = self._store.value("recent", [])
+        paths = kept if isinstance(kept, list) else [kept]  # some stores give one path as a text
+        return [path for path in map(str, paths) if Path(path).is_file()]
+
+    def opened(self, path: Path) -> None:
+        """Remember a file that was opened."""
+        name = str(path.resolve())
+        others = [other for other in self.recent if other != name]
+        self._store.setValue("recent", [name, *others][:_KEPT])
+
+    @property
+    def ground(self) -> str:
+        """``day``, ``night`` or ``as_system``."""
+        return str(self._store.value("ground", "as_system"))
+
+    @ground.setter
+    def ground(self, name: str) -> None:
+        self._store.setValue("ground", name)
+
+    def layout(self) -> tuple[QByteArray, QByteArray] | None:
+        """Return the kept geometry and layout of the window, None the first time."""
+        kept = self._store.value("geometry"), self._store.value("layout")
+        sound = all(isinstance(part, QByteArray) for part in kept)
+        return (kept[0], kept[1]) if sound else None
+
+    def keep_layout(self, geometry: QByteArray, layout: QByteArray) -> None:
+        """Keep geometry and layout of the window."""
+        self._store.setValue("geometry", geometry)
+        self._store.setValue("layout", layout)

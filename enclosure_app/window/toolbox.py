@@ -1,0 +1,60 @@
+"""The tools by name, and which of them is in hand."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, Signal
+
+from enclosure_app.model.edits import Side
+from enclosure_app.window.canvas.canvas import Canvas
+from enclosure_app.window.canvas.tools.draw_frame import DrawFrame
+from enclosure_app.window.canvas.tools.draw_run import DrawRun
+from enclosure_app.window.canvas.tools.edit_points import EditPoints
+from enclosure_app.window.canvas.tools.mark_side import MarkSide
+from enclosure_app.window.canvas.tools.measure import Measure
+from enclosure_app.window.canvas.tools.select import Select
+from enclosure_app.window.canvas.tools.tool import Tool
+from enclosure_app.window.canvas.workplace import Workplace
+
+TOOLS: dict[str, Callable[[Workplace], Tool]] = {
+    "select": Select,
+    "points": EditPoints,
+    "sheet": DrawRun,
+    "area": lambda place: DrawRun(place, closed=True),
+    "inside": lambda place: MarkSide(place, Side.INSIDE),
+    "outside": lambda place: MarkSide(place, Side.OUTSIDE),
+    "frame": DrawFrame,
+    "measure": Measure,
+}
+
+
+class Toolbox(QObject):
+    """Gives the canvas a tool. `hinted`: what to do next; `taken`: the name of the tool in hand."""
+
+    hinted = Signal(str)
+    taken = Signal(str)
+
+    def __init__(self, canvas: Canvas) -> None:
+        super().__init__(canvas)
+        self._canvas = canvas
+        self.name = ""
+        canvas.place.picked_changed.connect(self._hint)
+        self.take("select")
+
+    def take(self, name: str) -> None:
+        """Take a tool in hand."""
+        tool = TOOLS[name](self._canvas.place)
+        tool.changed.connect(self._hint)
+        tool.done.connect(self._back)
+        before, self.name = self._canvas.tool, name
+        self._canvas.take_tool(tool)
+        before.deleteLater()
+        self.taken.emit(name)
+        self._hint()
+
+    def _back(self) -> None:
+        """Go back to picking when a tool has done its work."""
+        if self.name != "select":
+            self.take("select")
+
+    def _hint(self) -> None:
+        self.hinted.emit(self._canvas.tool.hint)
