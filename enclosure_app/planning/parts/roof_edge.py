@@ -15,6 +15,7 @@ from enclosure_app.planning.parts.assembly import (
 
 WALL = 620.0  # mm of wall below the rafters' seat
 INSIDE = 1100.0  # mm of roof inside the room's face
+SOFFIT, OUTRIGGER = 11.0, 75.0  # mm of thickness and of depth
 LAP = 160.0  # mm of roof sheet over wall sheet
 
 
@@ -73,11 +74,15 @@ def _sheets(sketch: Sketch, roof: Roof) -> None:
 
 
 def _fascia(sketch: Sketch, wall: Wall, roof: Roof, edge: float) -> None:
-    """Draw the board under the edge, and the wall's cladding up to it."""
+    """Draw the board under the edge, outriggers and soffit behind it, and the wall's cladding."""
     under = roof.top - NAIL_BASE - 0.5
     foot = roof.at(edge, under)[1] - 130
+    level = min(foot + 30, roof.at(wall.outer, roof.insulation[0])[1] - 20)
+    foot = min(foot, level - 19)
     inner = edge + 20
     board = [(edge, foot), (inner, foot), roof.at(inner, under), roof.at(edge, under)]
     sketch.area("fascia-board", board)
-    level = min(foot + 30, roof.at(wall.outer, roof.insulation[0])[1] - 20)
     wall.screen(sketch, sketch.frame[0][1], level)
+    if inner < wall.face - SOFFIT:
+        sketch.area("framing", roof.slab(inner, wall.outer - 1, under - OUTRIGGER, under))
+        sketch.area("soffit", box(inner, level + 1, wall.outer, level + SOFFIT))
