@@ -112,19 +112,13 @@ def test_gaps_come_one_after_the_other_up_the_wall() -> None:
     assert heights in ([-185, 10, 320], [320, 10, -185])
 
 
-CUT_END = pytest.mark.xfail(
-    reason="network/rain.py: a sheet that ends just short of the frame, or goes on past it, "
-    "sheds its drops to the inside"
-)
-
-
 @pytest.mark.parametrize(
     "step",
     [
         (0.6, 0.8),
         (0.0, -1.0),
-        pytest.param((-0.6, 0.8), marks=CUT_END),
-        pytest.param((1.0, 0.0), marks=CUT_END),
+        (-0.6, 0.8),
+        (1.0, 0.0),
     ],
 )
 def test_keys_stay_when_all_pieces_are_drawn_a_millimetre_further_on(step: Point) -> None:
@@ -337,7 +331,7 @@ def _rule_names(findings: tuple[Finding, ...]) -> set[str]:
 
 @pytest.mark.parametrize(
     "past",
-    [0.0, -0.5, *(pytest.param(past, marks=CUT_END) for past in (-1.0, -1.9, 5.0, 50.0))],
+    [0.0, -0.5, -1.0, -1.9, 5.0, 50.0],
 )
 def test_rain_goes_on_where_the_frame_cuts_a_roof(past: float) -> None:
     """Two millimetres short of the frame, or drawn past it, the sheet goes on beyond."""
@@ -350,9 +344,6 @@ def test_rain_goes_on_where_the_frame_cuts_a_roof(past: float) -> None:
     assert _rule_names(check_section(drawn, US).findings) == set()
 
 
-@pytest.mark.xfail(
-    reason="network/rain.py: drops land on the face at which the frame cuts a piece"
-)
 def test_rain_does_not_land_where_the_frame_cuts_a_piece() -> None:
     """Above the edge of the drawing the window goes on."""
     drawn = section(box("w", "window-frame", (0, -500), (50, 500)))

@@ -175,6 +175,21 @@ def floor_below(frame: tuple[Point, ...], points: Floats) -> Floats:
     return np.where(inside, floor, points[:, 1])
 
 
+def near_ring(ring: tuple[Point, ...], points: Floats, reach: float) -> Bools:
+    """Return which points (n, 2) lie no further than `reach` from the line of a ring."""
+    line = shapely.LinearRing(ring)
+    shapely.prepare(line)
+    near: Bools = np.asarray(shapely.dwithin(line, shapely.points(points), reach), dtype=bool)
+    return near
+
+
+def out_of_ring(ring: tuple[Point, ...], points: Floats) -> Bools:
+    """Return which points (n, 2) lie outside a ring."""
+    area = shapely.Polygon(ring)
+    shapely.prepare(area)
+    return ~np.asarray(shapely.intersects_xy(area, points), dtype=bool)
+
+
 def _segments(a: Floats, b: Floats) -> "npt.NDArray[np.object_]":
     return np.asarray(shapely.linestrings(np.stack([a, b], axis=1)), dtype=object)
 

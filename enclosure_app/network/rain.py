@@ -94,7 +94,7 @@ def find_routes(  # noqa: PLR0913  the last four are what the layer alone does n
         glued: tapes, beads, coatings and collars, which water runs over and not behind.
         walls: other solid pieces of the section, which a falling drop is to stay clear of.
     """
-    ground = Ground(surfaces_of(shapes), frame, tolerances, is_outside, over, glued)
+    ground = Ground(surfaces_of(shapes, frame), frame, tolerances, is_outside, over, glued)
     water = Water(ground, drains)
     if not len(ground.start):
         return Rain()

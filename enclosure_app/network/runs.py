@@ -14,7 +14,7 @@ from functools import cached_property
 import numpy as np
 
 from enclosure_app.geometry.faces import Bools, Floats, Ints, Point
-from enclosure_app.geometry.falling import STEEP, Beside
+from enclosure_app.geometry.falling import STEEP, Beside, near_ring, out_of_ring
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Points
 from enclosure_app.network.surfaces import LayerSurfaces
@@ -102,9 +102,44 @@ class Ground:
         return np.stack([2 * faces.after, 2 * faces.before + 1], axis=1).reshape(-1)
 
     @cached_property
+    def cut(self) -> Bools:
+        """Whether each edge is where the frame cuts its piece, which goes on beyond: no face."""
+        faces, touch = self.layer.surfaces.faces, self.tolerances.touch
+        cut = self._near_frame[::2] & self._near_frame[1::2]
+        which = np.flatnonzero(cut)
+        middle = (faces.a[which] + faces.b[which]) / 2
+        along = near_ring(self.frame, middle, touch)
+        beyond = middle + faces.normal[which] * 2 * touch
+        cut[which] = along & out_of_ring(self.frame, beyond)
+        return cut
+
+    @cached_property
+    def goes_on(self) -> Bools:
+        """Whether a run ends where the frame cuts its piece: the drop leaves along it."""
+        ends = self._near_frame & ~self._turns_on
+        which = np.flatnonzero(ends)
+        beyond = self.end[which] + self.heading[which] * 2 * self.tolerances.touch
+        ends[which] = out_of_ring(self.frame, beyond)
+        return ends | (self.cut[self.follower // 2] & self._turns_on)
+
+    @cached_property
+    def _near_frame(self) -> Bools:
+        """Whether each run ends on the frame."""
+        faces = self.layer.surfaces.faces
+        near = near_ring(self.frame, faces.a, self.tolerances.touch)
+        return np.stack([near[faces.after], near], axis=1).reshape(-1)
+
+    @cached_property
+    def _turns_on(self) -> Bools:
+        """Whether the piece goes on after each run, in another direction than back."""
+        turned = np.sum(self.heading * self.heading[self.follower], axis=1)
+        back: Bools = turned > -1 + 1e-9
+        return back
+
+    @cached_property
     def wets(self) -> Bools:
         """Whether a drop runs along each run: downhill or level, on a face that keeps it."""
-        keeps = np.repeat(self.layer.surfaces.faces.normal[:, 1] >= -STEEP, 2)
+        keeps = np.repeat((self.layer.surfaces.faces.normal[:, 1] >= -STEEP) & ~self.cut, 2)
         return keeps & (self.end[:, 1] - self.start[:, 1] <= LEVEL)
 
     @cached_property

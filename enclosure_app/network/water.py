@@ -124,6 +124,8 @@ class Water:
         if passed < len(bars):
             return self._barred(run, passed)
         length = ground.length(run // 2)
+        if ground.goes_on[run]:
+            return Step(length, leaves=ground.at(run, length))
         follower = int(ground.follower[run])
         if ground.foot[run] is Foot.FACE:
             return Step(length, (Spot(follower, 0.0),))

@@ -35,6 +35,8 @@ class FindingsPanel(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setObjectName("findings")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.model = FindingsModel(self)
         self.strip = LayerStrip(self)
         self.list = self._made_list()

@@ -46,9 +46,7 @@ class LayerRow(QAbstractButton):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         palette = self.palette()
-        if self.isChecked() or self.underMouse():
-            role = QPalette.ColorRole.Highlight if self.isChecked() else QPalette.ColorRole.Base
-            painter.fillRect(self.rect(), palette.color(role))
+        painter.fillRect(self.rect(), palette.color(self._ground()))
         if self.isChecked():
             painter.fillRect(0, 0, 4, self.height(), palette.color(QPalette.ColorRole.Link))
         if self.hasFocus():
@@ -56,6 +54,11 @@ class LayerRow(QAbstractButton):
             painter.drawRect(QRectF(self.rect()).adjusted(1.5, 1.5, -1.5, -1.5))
         self._line(painter)
         self._text(painter, palette)
+
+    def _ground(self) -> QPalette.ColorRole:
+        if self.isChecked():
+            return QPalette.ColorRole.Highlight
+        return QPalette.ColorRole.Base if self.underMouse() else QPalette.ColorRole.Window
 
     def _line(self, painter: QPainter) -> None:
         if self.pen is None:

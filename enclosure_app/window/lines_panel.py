@@ -10,6 +10,7 @@ from PySide6.QtWidgets import (
     QListView,
     QPushButton,
     QSplitter,
+    QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTreeView,
@@ -38,6 +39,8 @@ class LinesPanel(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setObjectName("lines")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.layers = LayersModel(self)
         self.products = ProductsModel(self)
         self.layer_list = self._made_layers()
@@ -109,6 +112,9 @@ class LinesPanel(QWidget):
         view = QListView(self)
         view.setModel(self.products)
         view.setItemDelegate(_ProductDelegate(view))
+        view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        view.setTextElideMode(Qt.TextElideMode.ElideRight)
+        view.setResizeMode(QListView.ResizeMode.Adjust)
         view.setAccessibleName(self.tr("Products"))
         view.selectionModel().currentChanged.connect(self._choose)
         view.doubleClicked.connect(self.given)
@@ -161,13 +167,21 @@ class _ProductDelegate(QStyledItemDelegate):
         index: QModelIndex | QPersistentModelIndex,
     ) -> None:
         """Paint the row, and the lines of its controls at the right."""
-        super().paint(painter, option, index)
         product: Product = index.data(PRODUCT)
+        controls = [control for control in Control if control in product.controls]
         rect: QRect = option.rect
         palette: QPalette = option.palette
+        state: QStyle.StateFlag = option.state
+        if state & QStyle.StateFlag.State_Selected:
+            painter.fillRect(rect, palette.color(QPalette.ColorRole.Highlight))
+        room = rect.adjusted(8, 0, -12 - 9 * len(controls), 0)
+        name = option.fontMetrics.elidedText(
+            product.name, Qt.TextElideMode.ElideRight, room.width()
+        )
+        painter.setPen(palette.color(QPalette.ColorRole.Text))
+        painter.drawText(room, Qt.AlignmentFlag.AlignVCenter, name)
         dark = palette.color(QPalette.ColorRole.Base).lightness() < 128
         theme = screen_theme(dark=dark)
-        controls = [control for control in Control if control in product.controls]
         for place, control in enumerate(reversed(controls)):
             x = rect.right() - 8 - place * 9
             painter.setPen(QPen(QColor(theme.control(control).colour), 4))
@@ -178,4 +192,6 @@ class _ProductDelegate(QStyledItemDelegate):
     ) -> QSize:
         """Return the room for a line of text."""
         size = super().sizeHint(option, index)
-        return QSize(size.width(), max(size.height(), 26))
+        widget = option.widget
+        width = widget.viewport().width() if isinstance(widget, QListView) else size.width()
+        return QSize(width, max(size.height(), 26))

@@ -105,9 +105,9 @@ def style_sheet(c: Colours) -> str:
     QPushButton#main {{ background: {c.accent}; color: {c.on_accent}; border: 0; font-weight: 600; }}
     QPushButton#main:hover {{ border: 2px solid {c.soft}; }}
     QPushButton#link {{ background: transparent; border: 0; color: {c.accent}; padding: 2px 0;
-               text-align: left; text-decoration: underline; }}
+               text-align: left; }}
+    QPushButton#link:hover {{ text-decoration: underline; }}
     QDockWidget {{ font-weight: 600; color: {c.ink}; }}
-    QDockWidget::title {{ background: {c.panel}; padding: 9px 12px 5px 12px; }}
     QDockWidget > QWidget {{ background: {c.panel}; }}
     QListView, QTreeView, QTextBrowser, QScrollArea {{ background: {c.panel}; border: 0;
                outline: 0; }}
@@ -134,6 +134,8 @@ def style_sheet(c: Colours) -> str:
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     QSplitter::handle {{ background: {c.line}; }}
     QToolTip {{ background: {c.raised}; color: {c.ink}; border: 1px solid {c.line}; padding: 5px; }}
+    QWidget#panel, QWidget#lines, QWidget#findings {{ background: {c.panel}; }}
+    QLabel#panel-title {{ font-weight: 600; color: {c.ink}; }}
     QWidget#step {{ background: {c.soft}; border-bottom: 1px solid {c.line}; }}
     QWidget#message {{ background: {c.warn}; border-bottom: 1px solid {c.line}; }}
     QLabel#quiet {{ color: {c.quiet}; }}

@@ -33,6 +33,7 @@ from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking, unjudged
 from enclosure_app.window.commands import Commands, Parts
+from enclosure_app.window.docks import made_dock
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
@@ -107,26 +108,13 @@ class MainWindow(QMainWindow):
         left, right = Qt.DockWidgetArea.LeftDockWidgetArea, Qt.DockWidgetArea.RightDockWidgetArea
         foot = Qt.DockWidgetArea.BottomDockWidgetArea
         self.docks: tuple[QDockWidget, ...] = (
-            self._dock("lines", self.tr("What the lines are"), self.lines, left),
-            self._dock("findings", self.tr("What is wrong"), self.findings, right),
-            self._dock("ribbon", self.tr("The layers unrolled"), self.ribbon, foot),
+            made_dock(self, self.tr("What the lines are"), self.lines, left),
+            made_dock(self, self.tr("What is wrong"), self.findings, right),
+            made_dock(self, self.tr("The layers unrolled"), self.ribbon, foot),
         )
         self.setCorner(Qt.Corner.BottomRightCorner, right)
         self.resizeDocks(list(self.docks[:2]), [270, 350], Qt.Orientation.Horizontal)
         self.resizeDocks([self.docks[2]], [150], Qt.Orientation.Vertical)
-
-    def _dock(
-        self, name: str, title: str, widget: QWidget, area: Qt.DockWidgetArea
-    ) -> QDockWidget:
-        dock = QDockWidget(title, self)
-        dock.setObjectName(name)
-        dock.setWidget(widget)
-        dock.setFeatures(
-            QDockWidget.DockWidgetFeature.DockWidgetClosable
-            | QDockWidget.DockWidgetFeature.DockWidgetMovable
-        )
-        self.addDockWidget(area, dock)
-        return dock
 
     def _parts(self) -> Parts:
         return Parts(

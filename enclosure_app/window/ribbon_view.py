@@ -206,6 +206,7 @@ class RibbonStrip(QScrollArea):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setObjectName("ribbon")
         self.view = RibbonView(self)
         self.setWidget(self.view)
         self.setWidgetResizable(True)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -57,6 +58,7 @@ class StartPage(QWidget):
             outer.setColumnStretch(side, 1)
             outer.setRowStretch(side, 1)
         outer.setColumnStretch(1, 6)
+        outer.setRowStretch(1, 0)
 
     def show_recent(self, paths: Sequence[str]) -> None:
         """List what was open lately."""
@@ -92,6 +94,7 @@ class StartPage(QWidget):
         line = QHBoxLayout()
         line.setSpacing(28)
         begin = QVBoxLayout()
+        begin.setSpacing(8)
         begin.addWidget(self._label(self.tr("Begin"), "quiet"))
         begin.addWidget(self._button(self.tr("Open a drawing or project…"), "open_file", "main"))
         begin.addWidget(self._button(self.tr("Sketch on an empty sheet"), "new_sheet"))
@@ -99,13 +102,16 @@ class StartPage(QWidget):
         begin.addStretch(1)
         line.addLayout(begin, 1)
         samples = QVBoxLayout()
+        samples.setSpacing(8)
         samples.addWidget(self._label(self.tr("Or look at a sample"), "quiet"))
         for file, layers, told in SAMPLES:
             button = QPushButton(self.tr(told), self)
             button.clicked.connect(
                 lambda _=False, one=file, with_map=layers: self.sample.emit(one, with_map)
             )
+            button.setMinimumHeight(32)
             samples.addWidget(button)
+        samples.addStretch(1)
         line.addLayout(samples, 1)
         return line
 
@@ -120,6 +126,7 @@ class StartPage(QWidget):
         label = QLabel(text, self)
         label.setObjectName(look)
         label.setWordWrap(True)
+        label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         return label
 
     def _caution(self) -> QLabel:

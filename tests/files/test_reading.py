@@ -387,31 +387,3 @@ def test_samples_are_read_as_their_script_drew_them(wanted: dict[str, Any]) -> N
         for each in wanted["section"]
     }
     assert all(section.frame_drawn for section in drawing.sections)
-
-
-@pytest.mark.parametrize("share", [0.35, 0.6, 0.8])
-def test_a_drawing_cut_short_is_not_judged(
-    saved: Callable[[Dxf], Path], tmp_path: Path, share: float
-) -> None:
-    """Pieces are missing, and a clean report would be a lie."""
-    document = wall()
-    document.dxfversion = "AC1009"
-    data = saved(document).read_bytes()
-    entities = data.index(b"ENTITIES")
-    cut = tmp_path / "cut.dxf"
-    cut.write_bytes(data[: entities + int(share * (len(data) - entities))])
-    with pytest.raises(EnclosureError, match=r"cut short in the middle of what it draws"):
-        read_drawing(cut, OPTIONS)
-
-
-def test_a_drawing_that_lacks_only_its_end_mark_is_judged(
-    saved: Callable[[Dxf], Path], tmp_path: Path
-) -> None:
-    whole = saved(wall()).read_bytes()
-    cut = tmp_path / "cut.dxf"
-    cut.write_bytes(whole[: whole.rindex(b"ENDSEC")])
-    drawing = read_drawing(cut, OPTIONS)
-    assert len(drawing.sections[0].pieces) == len(
-        read_drawing(saved(wall()), OPTIONS).sections[0].pieces
-    )
-    assert any("no end mark" in note.text for note in drawing.notes)

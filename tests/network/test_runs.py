@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from enclosure_app.model.limits import Tolerances
-from enclosure_app.model.place import Line, Point, Shape
+from enclosure_app.model.place import Area, Line, Point, Shape
 from enclosure_app.network.runs import Foot, Ground
 from enclosure_app.network.surfaces import surfaces_of
 
@@ -96,3 +96,28 @@ def test_which_sheet_lies_in_front(
     flanks = made.flanks[the_run(made, "U") // 2]
     assert {flank.hides for flank in flanks} == {hides}
     assert [flank.apart for flank in flanks] == pytest.approx([apart, apart])
+
+
+@pytest.mark.parametrize("end", [-500.0, -498.5])
+def test_a_drop_leaves_with_the_piece_that_the_frame_cuts(end: float) -> None:
+    made = ground(roof=line((0, 50), (end, 10)), eave=line((100, 50), (300, 40)))
+    leaving = {made.name(run // 2) for run in np.flatnonzero(made.wets & made.goes_on).tolist()}
+    assert leaving == {"roof"}
+
+
+def test_an_edge_that_hangs_beside_the_frame_is_an_edge() -> None:
+    made = ground(leg=line((499, 500), (499, 300)))
+    assert not made.goes_on.any()
+
+
+def test_where_the_frame_cuts_a_piece_there_is_no_face() -> None:
+    wall = Area(((10, 500), (60, 500), (60, 1000), (10, 1000)))
+    made = ground(wall=wall)
+    assert [made.normals[edge] for edge in np.flatnonzero(made.cut).tolist()] == [[0, 1]]
+    assert {made.normals[run // 2][0] for run in np.flatnonzero(made.wets).tolist()} == {-1, 1}
+
+
+def test_a_sheet_along_the_frame_keeps_its_face_to_the_drawing() -> None:
+    made = ground(sheet=line((499, 900), (499, 100)))
+    faces = [made.normals[run // 2][0] for run in np.flatnonzero(made.wets).tolist()]
+    assert faces == [-1]

@@ -38,3 +38,29 @@ def test_owners_are_places_in_the_list_of_names() -> None:
 @pytest.mark.parametrize("shape", [Line(((1, 1), (1, 1))), Area(((2, 2), (2, 2), (2, 2)))])
 def test_a_piece_without_extent_has_no_face(shape: Line | Area) -> None:
     assert len(surfaces_of({"dot": shape}).surfaces.faces.a) == 0
+
+
+def test_only_what_lies_in_the_frame_has_faces() -> None:
+    """A sheet that leaves the frame and comes back is two; what lies beyond is none."""
+    frame = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))
+    shapes = {
+        "far": Line(((200, 0), (200, 50))),
+        "bent": Line(((20, 50), (150, 50), (150, 70), (60, 70))),
+        "board": Area(((90, 10), (130, 10), (130, 20), (90, 20))),
+    }
+    made = surfaces_of(shapes, frame)
+    faces, names = made.surfaces.faces, made.names
+    edges = {
+        (names[owner], *map(tuple, sorted((a, b))))
+        for owner, a, b in zip(
+            faces.owner.tolist(), faces.a.tolist(), faces.b.tolist(), strict=True
+        )
+    }
+    assert edges == {
+        ("bent", (20, 50), (100, 50)),
+        ("bent", (60, 70), (100, 70)),
+        ("board", (90, 10), (100, 10)),
+        ("board", (100, 10), (100, 20)),
+        ("board", (90, 20), (100, 20)),
+        ("board", (90, 10), (90, 20)),
+    }

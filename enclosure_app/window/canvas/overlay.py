@@ -42,7 +42,6 @@ class Overlay:
         if section:
             self._layers(painter, camera, section)
             self._picked(painter, camera, section)
-            self._marks(painter, camera, section)
         if self.place_gone_to and result:
             at = camera.seen(self.place_gone_to)
             painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -79,14 +78,6 @@ class Overlay:
             for point in run[:200]:
                 at = camera.seen(point)
                 painter.drawRect(QRectF(at.x() - 2.5, at.y() - 2.5, 5.0, 5.0))
-
-    def _marks(self, painter: QPainter, camera: Camera, section: Section) -> None:
-        """Show exactly where the marks of the sides stand."""
-        painter.setPen(QPen(QColor(self.look.theme.quiet), 1.4))
-        for mark in (*section.inside, *section.outside):
-            at = camera.seen(mark)
-            painter.drawLine(at - QPointF(5, 0), at + QPointF(5, 0))
-            painter.drawLine(at - QPointF(0, 5), at + QPointF(0, 5))
 
     def _scale(self, painter: QPainter, camera: Camera) -> None:
         """Paint a bar of a round length in the lower left corner."""

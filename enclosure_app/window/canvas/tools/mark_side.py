@@ -1,8 +1,10 @@
 """Mark a side: a click says where inside or outside is; a click on a mark of it takes it away."""
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen
 
 from enclosure_app.model.edits import Side, add_mark, remove_mark
+from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.picking import vertex_at
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
 from enclosure_app.window.canvas.workplace import Workplace
@@ -41,3 +43,14 @@ class MarkSide(Tool):
             text = say("Take the mark away")
             self.edit(text, lambda p, i: remove_mark(p, i, self._side, there))
         self.done.emit()
+
+    def paint(self, painter: QPainter, camera: Camera) -> None:
+        """Show exactly where the marks of this side stand."""
+        section = self.place.section
+        if section is None:
+            return
+        painter.setPen(QPen(QColor(214, 51, 132), 2.0))
+        for mark in section.inside if self._side is Side.INSIDE else section.outside:
+            at = camera.seen(mark)
+            painter.drawLine(at - QPointF(8, 0), at + QPointF(8, 0))
+            painter.drawLine(at - QPointF(0, 8), at + QPointF(0, 8))
