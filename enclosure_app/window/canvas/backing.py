@@ -70,7 +70,7 @@ class Backing(QObject):
             return
         self._next = None
         wide = camera.resized(camera.size * (1 + 2 * _BEYOND))
-        image = QImage((wide.size * ratio).toSize(), QImage.Format.Format_ARGB32_Premultiplied)
+        image = QImage((wide.size * ratio).toSize(), QImage.Format.Format_RGB32)
         image.setDevicePixelRatio(ratio)
         self._work = _Work(scene, wide, image, _painted(scene, wide, image))
         self._timer.start()

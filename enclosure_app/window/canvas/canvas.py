@@ -92,7 +92,8 @@ class Canvas(QWidget):
         section = self.place.section
         if section is None:
             return None
-        points = [*section.frame, *(p for stroke in section.strokes for p in stroke.points)]
+        lines = self._scene.linework.box if self._scene else None
+        points = [*section.frame, *(lines.ring if lines else ())]
         return box_around(points) if points else None
 
     def go_to(self, at: Point, across: float = 600.0) -> None:

@@ -1,7 +1,9 @@
 """Words over the drawing that can be read on any ground."""
 
+from functools import cache
+
 from PySide6.QtCore import QPointF
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 
 from enclosure_app.reports.pdf_fonts import font
 from enclosure_app.window.canvas.look import DOTS
@@ -11,16 +13,24 @@ _GROUND, _INK = QColor(24, 28, 32, 225), QColor("#ffffff")
 _ROOM = 5.0
 
 
+@cache
+def face(size: float) -> QFont:
+    """Return the bold figures whose capitals are `size` mm high.
+
+    It is kept, since Qt takes longer to find a font anew than to paint everything else.
+    """
+    return font(size, DOTS, bold=True)
+
+
 def words(painter: QPainter, at: QPointF, text: str) -> None:
     """Write a few words on a dark tab with their base line at `at`."""
-    face = font(_SIZE, DOTS, bold=True)
-    metrics = QFontMetricsF(face)
+    metrics = QFontMetricsF(face(_SIZE))
     box = metrics.boundingRect(text).translated(at).adjusted(-_ROOM, -_ROOM, _ROOM, _ROOM)
     painter.save()
     painter.setPen(_GROUND)
     painter.setBrush(_GROUND)
     painter.drawRoundedRect(box, 4, 4)
-    painter.setFont(face)
+    painter.setFont(face(_SIZE))
     painter.setPen(_INK)
     painter.drawText(at, text)
     painter.restore()

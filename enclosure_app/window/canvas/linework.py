@@ -1,43 +1,35 @@
 """The office's own lines, kept so that a hundred thousand of them can be shown at once.
 
 Lines are gathered into squares of the plane and, within a square, by how long they are: what is
-outside the view is not painted, and lines that would be shorter than a dot are left out (of the
-very short ones of a square, some stand for all).
+outside the view is not painted, and lines that would be shorter than a dot are left out .
 """
 
-from collections import defaultdict
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
-from math import log
+from dataclasses import dataclass
 
+import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
-from enclosure_app.drawing.placement import Box, box_around
+from enclosure_app.drawing.placement import Box
 from enclosure_app.model.section import Stroke
 from enclosure_app.window.canvas.camera import Camera
 
 _SQUARES = 24  # along the longer side of the drawing
 _SHORTEST = 0.7  # dots: what is shorter is not painted
-_BATCH = 400  # points in one path: what is painted in one go
+_BATCH = 200  # lines in one path: what is painted in one go
 _SMOOTH = 60  # paths in view up to which lines are painted smoothly
 
 
 @dataclass(slots=True)
 class _Batch:
-    """Lines of about one length in one square; their path is made when it is first seen."""
+    """Lines no longer than `size` mm in one square; their path is made when it is first seen."""
 
     size: float
-    strokes: list[Stroke] = field(default_factory=list)
-    points: int = 0
-    box: QRectF = field(default_factory=QRectF)
+    strokes: list[Stroke]
+    box: QRectF
     path: QPainterPath | None = None
-
-    def add(self, stroke: Stroke, box: Box) -> None:
-        self.strokes.append(stroke)
-        self.points += len(stroke.points)
-        own = QRectF(box.left, box.bottom, max(box.width, 1e-6), max(box.height, 1e-6))
-        self.box = self.box.united(own)
 
     def made(self) -> QPainterPath:
         if self.path is None:
@@ -50,11 +42,21 @@ class _Batch:
 
 
 class Linework:
-    """The lines of one section, ready to be painted for any look at it."""
+    """The lines of one section, ready to be painted for any look at it.
+
+    `box` is the box around all of them in mm, None without lines.
+    """
 
     def __init__(self, strokes: Sequence[Stroke]) -> None:
-        boxes = [(stroke, box_around(stroke.points)) for stroke in strokes if stroke.points]
-        self._batches = _batches(boxes)
+        drawn = [stroke for stroke in strokes if stroke.points]
+        self.box: Box | None = None
+        self._batches: list[_Batch] = []
+        if drawn:
+            low, high = _boxes(drawn)
+            left, bottom = low.min(axis=0).tolist()
+            right, top = high.max(axis=0).tolist()
+            self.box = Box(left, bottom, right, top)
+            self._batches = _batches(drawn, low, high)
 
     def paint(self, painter: QPainter, camera: Camera, pen: QPen) -> Iterator[None]:
         """Paint what is seen, stopping after each batch so that others may have a turn."""
@@ -80,22 +82,33 @@ def office_pen(colour: str) -> QPen:
     return pen
 
 
-def _batches(boxes: Sequence[tuple[Stroke, Box]]) -> list[_Batch]:
-    if not boxes:
-        return []
-    left = min(box.left for _, box in boxes)
-    bottom = min(box.bottom for _, box in boxes)
-    across = max(box.right for _, box in boxes) - left
-    up = max(box.top for _, box in boxes) - bottom
-    side = max(across, up, 1.0) / _SQUARES
-    open_ones: dict[tuple[int, int, int], list[_Batch]] = defaultdict(list)
-    for stroke, box in boxes:
-        size = max(box.width, box.height)
-        grade = int(log(max(size, 1e-3), 4)) if size > 0 else -6
-        x, y = box.centre
-        square = (int((x - left) / side), int((y - bottom) / side), grade)
-        kept = open_ones[square]
-        if not kept or kept[-1].points > _BATCH:
-            kept.append(_Batch(4.0 ** (grade + 1)))
-        kept[-1].add(stroke, box)
-    return [batch for kept in open_ones.values() for batch in kept]
+_Places = NDArray[np.float64]
+
+
+def _boxes(strokes: Sequence[Stroke]) -> tuple[_Places, _Places]:
+    """Return the lower left and the upper right corners of the boxes around lines, shape (n, 2)."""
+    counts = [len(stroke.points) for stroke in strokes]
+    flat = np.array([point for stroke in strokes for point in stroke.points], dtype=np.float64)
+    first = np.concatenate(([0], np.cumsum(counts)[:-1]))
+    return np.minimum.reduceat(flat, first), np.maximum.reduceat(flat, first)
+
+
+def _batches(strokes: Sequence[Stroke], low: _Places, high: _Places) -> list[_Batch]:
+    """Gather lines by square and by length, the longest of a batch up to four times its shortest."""
+    side = max(float((high.max(axis=0) - low.min(axis=0)).max()), 1.0) / _SQUARES
+    squares = (((low + high) / 2 - low.min(axis=0)) / side).astype(np.int64)
+    sizes = np.maximum((high - low).max(axis=1), 1e-3)
+    grades = np.floor(np.log(sizes) / np.log(4.0)).astype(np.int64)
+    keys = np.column_stack((squares, grades))
+    order = np.lexsort(keys.T)
+    changes = np.flatnonzero((np.diff(keys[order], axis=0) != 0).any(axis=1)) + 1
+    batches = []
+    for group in np.split(order, changes):
+        size = 4.0 ** (int(grades[group[0]]) + 1)
+        for start in range(0, len(group), _BATCH):
+            some = group[start : start + _BATCH]
+            left, bottom = low[some].min(axis=0).tolist()
+            right, top = high[some].max(axis=0).tolist()
+            box = QRectF(left, bottom, max(right - left, 1e-6), max(top - bottom, 1e-6))
+            batches.append(_Batch(size, [strokes[i] for i in some], box))
+    return batches

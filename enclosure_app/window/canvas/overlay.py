@@ -3,22 +3,23 @@
 from math import cos, floor, log10, radians, sin
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.model.edits.looking_up import runs_of
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
-from enclosure_app.reports.pdf_fonts import font
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.lettering import words
-from enclosure_app.window.canvas.look import DOTS, Look
+from enclosure_app.window.canvas.lettering import face, words
+from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.snapping import Catch, Kind
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.words import word
 
 _PICKED = QColor(214, 51, 132)  # apart from every control's hue, by day and by night
+_MOST = 300  # points of what is picked that are shown
+_SCALE_SIZE = 2.1  # mm, of the capitals at the scale bar
 _LIT = QColor(214, 51, 132, 120)
 
 
@@ -30,6 +31,9 @@ class Overlay:
         self.look = Look()
         self.lit: frozenset[str] = frozenset()
         self.place_gone_to: Point | None = None
+        self._gathered: object = None
+        self._lit_path, self._picked_path = QPainterPath(), QPainterPath()
+        self._runs: list[Points] = []
 
     @property
     def paper(self) -> QColor:
@@ -40,8 +44,10 @@ class Overlay:
         """Paint what is lit and picked, the ring about the place gone to, and the scale."""
         section = self._place.section
         if section:
-            self._layers(painter, camera, section)
-            self._picked(painter, camera, section)
+            self._gather(section)
+            _trace(painter, camera, self._lit_path, QPen(_LIT, 4.0))
+            _trace(painter, camera, self._picked_path, QPen(_PICKED, 2.4))
+            self._points(painter, camera)
         if self.place_gone_to and result:
             at = camera.seen(self.place_gone_to)
             painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -57,27 +63,30 @@ class Overlay:
         painter.drawPath(_catch_shape(catch.kind, at))
         words(painter, at + QPointF(14, -12), word(catch.kind.value))
 
-    def _layers(self, painter: QPainter, camera: Camera, section: Section) -> None:
-        if not self.lit:
+    def _gather(self, section: Section) -> None:
+        """Gather the lines that are lit and picked, once for as long as these stay the same."""
+        picked = self._place.picked, self._place.picked_lines
+        wanted = (id(section), self.lit, picked)
+        if wanted == self._gathered:
             return
-        runs = [s.points for s in section.strokes if s.layer in self.lit]
-        for piece in section.pieces:
-            if piece.layer in self.lit:
-                runs += runs_of(piece.shape)
-        _trace(painter, camera, runs, QPen(_LIT, 4.0))
+        self._gathered = wanted
+        names, handles = picked
+        lines = section.strokes if self.lit or handles else ()
+        lit = [stroke.points for stroke in lines if stroke.layer in self.lit]
+        lit += _runs(section, [piece.name for piece in section.pieces if piece.layer in self.lit])
+        self._lit_path = _path(lit)
+        self._runs = [stroke.points for stroke in lines if stroke.handle in handles]
+        self._runs += _runs(section, [name for name in names if name in section.by_name])
+        self._picked_path = _path(self._runs)
 
-    def _picked(self, painter: QPainter, camera: Camera, section: Section) -> None:
-        runs = [s.points for s in section.strokes if s.handle in self._place.picked_lines]
-        for name in self._place.picked:
-            if name in section.by_name:
-                runs += runs_of(section.by_name[name].shape)
-        _trace(painter, camera, runs, QPen(_PICKED, 2.4))
+    def _points(self, painter: QPainter, camera: Camera) -> None:
+        """Show the points of what is picked, unless they are too many to be told apart."""
         painter.setPen(QPen(_PICKED, 1.2))
         painter.setBrush(self.paper)
-        for run in runs[:60]:
-            for point in run[:200]:
-                at = camera.seen(point)
-                painter.drawRect(QRectF(at.x() - 2.5, at.y() - 2.5, 5.0, 5.0))
+        points = [point for run in self._runs[:_MOST] for point in run[:_MOST]]
+        for point in points if len(points) <= _MOST else ():
+            at = camera.seen(point)
+            painter.drawRect(QRectF(at.x() - 2.5, at.y() - 2.5, 5.0, 5.0))
 
     def _scale(self, painter: QPainter, camera: Camera) -> None:
         """Paint a bar of a round length in the lower left corner."""
@@ -89,8 +98,7 @@ class Overlay:
         painter.drawPolyline(
             [QPointF(left, y - 5), QPointF(left, y), QPointF(right, y), QPointF(right, y - 5)]
         )
-        face = font(self.look.theme.small * 1.15, DOTS, bold=True)
-        painter.setFont(face)
+        painter.setFont(face(_SCALE_SIZE))
         painter.setPen(QColor(self.look.theme.ink))
         painter.drawText(QPointF(left + 4, y - 5), format_length(length, self.look.units))
 
@@ -104,12 +112,29 @@ def round_length(wanted: float, *, imperial: bool) -> float:
     return max((n * power for n in (1, 2, 5) if n * power <= wanted), default=power)
 
 
-def _trace(painter: QPainter, camera: Camera, runs: list[Points], pen: QPen) -> None:
+def _runs(section: Section, names: list[str]) -> list[Points]:
+    return [run for name in names for run in runs_of(section.by_name[name].shape)]
+
+
+def _path(runs: list[Points]) -> QPainterPath:
     path = QPainterPath()
     for run in runs:
-        path.addPolygon(QPolygonF([camera.seen(point) for point in run]))
+        path.moveTo(*run[0])
+        for point in run[1:]:
+            path.lineTo(*point)
+    return path
+
+
+def _trace(painter: QPainter, camera: Camera, path: QPainterPath, pen: QPen) -> None:
+    """Paint a path of the section (mm) with a pen of so many dots at every zoom."""
+    if path.isEmpty():
+        return
+    pen.setCosmetic(True)
+    painter.save()
+    painter.setTransform(camera.transform(), combine=True)
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.strokePath(path, pen)
+    painter.restore()
 
 
 _RAYS = {  # degrees: rays about the dot, as many as tell the kinds apart
