@@ -133,8 +133,10 @@ def _cut(a: Point, b: Point, ring: NDArray[np.float64]) -> list[Point]:
     ux, uy = b[0] - a[0], b[1] - a[1]
     det = ux * step[:, 1] - uy * step[:, 0]
     wx, wy = start[:, 0] - a[0], start[:, 1] - a[1]
-    with np.errstate(divide="ignore", invalid="ignore"):
+    # along an edge and through its corner, rounding must not miss both edges that meet there
+    slack = SLOP / np.hypot(step[:, 0], step[:, 1])
+    with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
         t = (wx * step[:, 1] - wy * step[:, 0]) / det
         s = (wx * uy - wy * ux) / det
-    met = np.sort(t[(t > 0) & (t < 1) & (s >= 0) & (s <= 1)])
+    met = np.sort(t[(t > 0) & (t < 1) & (s >= -slack) & (s <= 1 + slack)])
     return [a, *((a[0] + float(k) * ux, a[1] + float(k) * uy) for k in met), b]

@@ -3,7 +3,7 @@
 from math import cos, sin
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from enclosure_app.geometry.clipping import (
@@ -90,6 +90,8 @@ def test_samples_are_no_further_apart_than_asked() -> None:
     ]  # fmt: skip
 
 
+@example(run=[(0, 0), (0, 81)], shift=1e6, angle=1.0)  # along an edge, past its corner
+@example(run=[(0, 0), (0, 1)], shift=0.0, angle=2.225073858507e-311)  # hardly turned at all
 @settings(max_examples=60, deadline=None)
 @given(
     st.lists(st.tuples(st.integers(-50, 150), st.integers(-50, 150)), min_size=2, max_size=6),
