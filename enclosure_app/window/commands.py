@@ -199,6 +199,10 @@ class Commands(QObject):
         """Edit points."""
         self._parts.toolbox.take("points")
 
+    def tool_trace(self) -> None:
+        """Trace a sheet along drawn lines."""
+        self._parts.toolbox.take("trace")
+
     def tool_sheet(self) -> None:
         """Draw a sheet."""
         self._parts.toolbox.take("sheet")

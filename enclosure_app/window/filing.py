@@ -1,15 +1,20 @@
 """Opens and saves: DXF drawings, projects, samples, what was open lately; layer maps over a drawing."""
 
+from dataclasses import replace
+from itertools import count
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.layer_map import load_layer_map
 from enclosure_app.files.project_file import SUFFIX, load_project, save_project
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.edits import add_section
 from enclosure_app.model.project import Project
+from enclosure_app.planning.parts import PARTS, part
 from enclosure_app.resources import sample
 from enclosure_app.rules import RULES
 from enclosure_app.window.document import Document
@@ -21,12 +26,14 @@ _UNITS_ASKED = (Units.MM, Units.CM, Units.M, Units.IN, Units.FT)
 
 
 class Filing(QObject):
-    """What File in the menu does. `opened`: a project is open; `failed`: why one is not.
+    """What File in the menu does.
 
-    `asked_units`: the drawing at this path does not say its units, in the words of the reader.
+    `opened`: a project is open; `added`: so is a new section, at this place; `failed`: why one is
+    not. `asked_units`: the drawing at this path does not say its units, in the words of the reader.
     """
 
     opened = Signal()
+    added = Signal(int)
     failed = Signal(str)
     asked_units = Signal(str, str)
 
@@ -39,6 +46,10 @@ class Filing(QObject):
         self._source: Path | None = None
         self.recent = QMenu(say("Open lately"), window)
         self.recent.aboutToShow.connect(self._fill_recent)
+        self.parts = QMenu(say("Add a ready-made part"), window)
+        for each in PARTS:
+            action = self.parts.addAction(say(each.title))
+            action.triggered.connect(lambda _=False, name=each.name: self.add_part(name))
         self.samples = QMenu(say("Samples"), window)
         for file, layers, told in SAMPLES:
             action = self.samples.addAction(say(told))
@@ -80,6 +91,27 @@ class Filing(QObject):
         self._source = None
         self._document.open(new_project(units, say("New section")))
         self.opened.emit()
+
+    def add_part(self, name: str) -> None:
+        """Add a ready-made part as a section of its own; without a project it begins one."""
+        document = self._document
+        project = document.project
+        section = part(name, load_products())
+        taken = {each.name for each in project.sections}
+        numbers = (f"{section.name} {n}" for n in count(2))
+        free = (
+            section.name
+            if section.name not in taken
+            else next(n for n in numbers if n not in taken)
+        )
+        section = replace(section, name=free)
+        if not project.sections:
+            self._source = None
+            document.open(Project(title=free, units=project.units, sections=(section,)))
+            self.opened.emit()
+            return
+        document.apply(say("Add {}").format(free), add_section(project, section))
+        self.added.emit(len(project.sections))
 
     def use_layer_map(self) -> None:
         """Ask for a layer map, and read the drawing again with it."""

@@ -46,7 +46,7 @@ from enclosure_app.window.start_page import StartPage
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.words import coordinate, severity_count
 
-_TOOLBAR = ("select", "points", "sheet", "area", "inside", "outside", "frame", "measure")
+_TOOLBAR = ("select", "points", "trace", "sheet", "area", "inside", "outside", "frame", "measure")
 _STATE = 1  # of the layout that is kept; another number forgets an older one
 
 
@@ -65,7 +65,7 @@ class MainWindow(QMainWindow):
         self.findings = FindingsPanel(self)
         self.ribbon = RibbonStrip(self)
         self.steps, self.messages = StepBar(self), MessageBar(self)
-        self.start = StartPage(self)
+        self.start = StartPage(self.filing.parts, self)
         self.sections = QTabBar(self)
         self.toolbox = Toolbox(self.canvas)
         self._look = Look()
@@ -140,7 +140,12 @@ class MainWindow(QMainWindow):
         panels = QMenu(self.tr("Panels"), self)
         for dock in self.docks:
             panels.addAction(dock.toggleViewAction())
-        menus = {"recent": self.filing.recent, "samples": self.filing.samples, "panels": panels}
+        menus = {
+            "recent": self.filing.recent,
+            "samples": self.filing.samples,
+            "parts": self.filing.parts,
+            "panels": panels,
+        }
         return {"undo": undo, "redo": redo, **menus}
 
     def _lay_out_tools(self) -> None:
@@ -180,6 +185,7 @@ class MainWindow(QMainWindow):
         self.checking.checked.connect(self._show_results)
         self.checking.failed.connect(self.messages.say)
         self.filing.opened.connect(self._opened)
+        self.filing.added.connect(self._added)
         self.filing.failed.connect(self.messages.say)
         self.filing.asked_units.connect(self._ask_units)
         self.place.turned.connect(self._show_results)
@@ -235,6 +241,11 @@ class MainWindow(QMainWindow):
         self._fit_next = True
         self.checking.check_now()
         self.canvas.setFocus()
+
+    def _added(self, index: int) -> None:
+        """Turn to a section that was added."""
+        self.checking.check_now()
+        self._turn_to(index)
 
     def _show_project(self) -> None:
         project = self.document.project

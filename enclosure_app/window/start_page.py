@@ -10,6 +10,7 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLabel,
+    QMenu,
     QPushButton,
     QSizePolicy,
     QVBoxLayout,
@@ -34,7 +35,7 @@ class StartPage(QWidget):
     sample = Signal(str, str)
     recent = Signal(str)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parts: QMenu, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("start")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
@@ -47,7 +48,7 @@ class StartPage(QWidget):
         column.setSpacing(10)
         column.addLayout(self._head())
         column.addSpacing(14)
-        column.addLayout(self._ways())
+        column.addLayout(self._ways(parts))
         column.addSpacing(12)
         column.addLayout(self._recent)
         column.addSpacing(10)
@@ -90,7 +91,7 @@ class StartPage(QWidget):
         line.addLayout(words, 1)
         return line
 
-    def _ways(self) -> QHBoxLayout:
+    def _ways(self, parts: QMenu) -> QHBoxLayout:
         line = QHBoxLayout()
         line.setSpacing(28)
         begin = QVBoxLayout()
@@ -98,6 +99,10 @@ class StartPage(QWidget):
         begin.addWidget(self._label(self.tr("Begin"), "quiet"))
         begin.addWidget(self._button(self.tr("Open a drawing or project…"), "open_file", "main"))
         begin.addWidget(self._button(self.tr("Sketch on an empty sheet"), "new_sheet"))
+        ready = QPushButton(self.tr("Start from a ready-made part"), self)
+        ready.setMinimumHeight(38)
+        ready.setMenu(parts)
+        begin.addWidget(ready)
         begin.addWidget(self._label(self.tr("or drop a DXF file anywhere here."), "small"))
         begin.addStretch(1)
         line.addLayout(begin, 1)

@@ -13,11 +13,13 @@ from enclosure_app.window.canvas.tools.mark_side import MarkSide
 from enclosure_app.window.canvas.tools.measure import Measure
 from enclosure_app.window.canvas.tools.select import Select
 from enclosure_app.window.canvas.tools.tool import Tool
+from enclosure_app.window.canvas.tools.trace import Trace
 from enclosure_app.window.canvas.workplace import Workplace
 
 TOOLS: dict[str, Callable[[Workplace], Tool]] = {
     "select": Select,
     "points": EditPoints,
+    "trace": Trace,
     "sheet": DrawRun,
     "area": lambda place: DrawRun(place, closed=True),
     "inside": lambda place: MarkSide(place, Side.INSIDE),

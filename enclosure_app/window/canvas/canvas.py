@@ -202,6 +202,14 @@ class Canvas(QWidget):
         if event.button() == Qt.MouseButton.LeftButton:
             self.tool.double(self._pointer(event.position(), event.modifiers()))
 
+    def event(self, event: QEvent) -> bool:
+        """Keep keys from the menus that the tool wants."""
+        override = event.type() == QEvent.Type.ShortcutOverride
+        if override and isinstance(event, QKeyEvent) and self.tool.wants(event):
+            event.accept()
+            return True
+        return super().event(event)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Hand keys to the tool; Escape gives up, space is the hand that moves the paper."""
         if self.tool.key(event):

@@ -22,7 +22,7 @@ from enclosure_app.window.typed_length import read_typed
 
 _TURN = 15  # degrees that Shift keeps to
 _SAME = 0.01  # mm
-_TYPED = set("0123456789.,'\"/ °@at")
+_TYPED = set("0123456789.,'\"/ °@atmcinf")  # with the letters of at, mm, cm, in and ft
 _INK = QColor(214, 51, 132)
 
 
@@ -89,6 +89,12 @@ class DrawRun(Tool):
             self.changed.emit()
             return True
         return False
+
+    def wants(self, event: QKeyEvent) -> bool:
+        """Take the letters of a length before any menu does, once a digit is typed."""
+        text = event.text()
+        begun = bool(self._points) and bool(text)
+        return begun and (text.isdigit() or (bool(self._typed) and set(text) <= _TYPED))
 
     def cancel(self) -> bool:
         """Give up what is typed, else the run."""

@@ -98,6 +98,11 @@ class Tool(QObject):
         del event
         return False
 
+    def wants(self, event: QKeyEvent) -> bool:
+        """Whether a key is for the gesture although a menu has it too."""
+        del event
+        return False
+
     def cancel(self) -> bool:
         """Give up what was begun; say whether there was anything."""
         return False
