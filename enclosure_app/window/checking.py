@@ -91,6 +91,11 @@ class Checking(QObject):
         return self._last.results if self._last else ()
 
     @property
+    def limits(self) -> Limits:
+        """The rule book in force for the project as it is now."""
+        return self._limits_for(self._document.project)
+
+    @property
     def current(self) -> bool:
         """Whether the results are those of the project as it is now."""
         return self._last is not None and self._last.project is self._document.project

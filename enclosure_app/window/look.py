@@ -33,13 +33,19 @@ NIGHT = Colours(
 )  # fmt: skip
 
 
+_WORN = "wornDark"  # property of the application: whether it is dressed for the night
+
+
 def system_is_dark() -> bool:
     """Whether the desktop asks for dark windows."""
     return QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
 
 
 def dress(application: QApplication, *, dark: bool) -> None:
-    """Give the whole application its colours."""
+    """Give the whole application its colours, unless it wears them already."""
+    if application.property(_WORN) == dark:
+        return
+    application.setProperty(_WORN, dark)
     colours = NIGHT if dark else DAY
     application.setStyle("Fusion")
     application.setPalette(_palette(colours))

@@ -9,7 +9,10 @@ from enclosure_app.model.drawing import Units
 _NUMBER = r"(?:\d+(?:[.,]\d*)?|[.,]\d+)"
 _FRACTION = r"(?:(\d+)\s*/\s*(\d+))"
 _METRIC = re.compile(rf"({_NUMBER})\s*(mm|cm|m|in|ft)?", re.IGNORECASE)
-_FEET = re.compile(rf"(?:({_NUMBER})\s*(?:'|ft)\s*)?(?:({_NUMBER})?\s*{_FRACTION}?\s*(?:\"|in)?)?")
+_FEET = re.compile(
+    rf"(?:({_NUMBER})\s*(?:'|ft)\s*)?"  # feet, then inches: 4, 4 1/2 or 1/2
+    rf"(?:(?:({_NUMBER})(?:\s+{_FRACTION})?|{_FRACTION})\s*(?:\"|in)?)?"
+)
 _AT = re.compile(r"\s*(?:\bat\b|@|∠)\s*")
 _PLAIN = str.maketrans({"′": "'", "’": "'", "″": '"', "”": '"', "−": "-", "⁄": "/"})
 
@@ -46,9 +49,11 @@ def read_length(text: str, units: Units) -> float:
         unit = Units(metric[2].lower()) if metric[2] else units
         return _number(metric[1]) * unit.in_mm
     feet = _FEET.fullmatch(plain)
-    if plain and feet and (feet[3] is None or int(feet[4]) > 0):
-        inches = _number(feet[2]) + (int(feet[3]) / int(feet[4]) if feet[3] else 0.0)
-        return (_number(feet[1]) * 12 + inches) * 25.4
+    if plain and feet:
+        over, under = feet[3] or feet[5] or "0", feet[4] or feet[6] or "1"
+        if int(under):
+            inches = _number(feet[2]) + int(over) / int(under)
+            return (_number(feet[1]) * 12 + inches) * 25.4
     example = "3' 4 1/2\"" if units.imperial else "1200"
     raise EnclosureError(f"“{text}” is no length: type it as in {example} or {example} at 45.")
 

@@ -8,12 +8,16 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QSettings
+from PySide6.QtCore import QEvent, QPoint, QPointF, QSettings, Qt
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
+
+_LEFT, _PLAIN = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
 
 
 @pytest.fixture
@@ -53,3 +57,58 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     for item in items:
         if here in item.path.parents:
             item.add_marker(pytest.mark.qt_log_ignore("propagateSizeHints"))
+
+
+class Hand:
+    """A hand on the mouse over the drawing: places are mm of the section."""
+
+    def __init__(self, window: MainWindow, qtbot: QtBot) -> None:
+        self.canvas, self._qtbot = window.canvas, qtbot
+
+    def dot(self, place: tuple[float, float]) -> QPoint:
+        """Return the dot nearest to a place."""
+        return self.canvas.camera.seen(place).toPoint()
+
+    def at(self, place: tuple[float, float]) -> tuple[float, float]:
+        """Return the place of the dot that is nearest to a place."""
+        return self.canvas.camera.place(QPointF(self.dot(place)))
+
+    def click(self, place: tuple[float, float], keys: Qt.KeyboardModifier = _PLAIN) -> None:
+        self._qtbot.mouseMove(self.canvas, self.dot(place))
+        self._qtbot.mouseClick(self.canvas, _LEFT, keys, self.dot(place))
+
+    def double(self, place: tuple[float, float]) -> None:
+        self._qtbot.mouseDClick(self.canvas, _LEFT, _PLAIN, self.dot(place))
+
+    def move(self, place: tuple[float, float]) -> None:
+        event = QMouseEvent(
+            QEvent.Type.MouseMove, QPointF(self.dot(place)), self.canvas.mapToGlobal(
+            QPointF(self.dot(place))), Qt.MouseButton.NoButton, _LEFT, _PLAIN
+        )  # fmt: skip
+        QApplication.sendEvent(self.canvas, event)
+
+    def drag(self, *places: tuple[float, float]) -> None:
+        self._qtbot.mousePress(self.canvas, _LEFT, _PLAIN, self.dot(places[0]))
+        for place in places[1:]:
+            self.move(place)
+        self._qtbot.mouseRelease(self.canvas, _LEFT, _PLAIN, self.dot(places[-1]))
+
+    def keys(self, text: str) -> None:
+        self._qtbot.keyClicks(self.canvas, text)
+
+    def press(self, key: Qt.Key) -> None:
+        self._qtbot.keyClick(self.canvas, key)
+
+
+@pytest.fixture
+def sheet(window: MainWindow) -> MainWindow:
+    """Return a window on an empty sheet, 2 m by 2 m, with a self-adhered sheet to draw with."""
+    window.filing.new_sheet()
+    window.lines.choose("self-adhered-sheet")
+    window.canvas.catching = False
+    return window
+
+
+@pytest.fixture
+def hand(window: MainWindow, qtbot: QtBot) -> Hand:
+    return Hand(window, qtbot)

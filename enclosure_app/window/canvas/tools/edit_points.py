@@ -99,6 +99,10 @@ class EditPoints(Tool):
         self._last = None
         return True
 
+    def wants(self, event: QKeyEvent) -> bool:
+        """Take Delete while there is a point to take out, before it takes the whole piece."""
+        return event.key() == Qt.Key.Key_Delete and self._last is not None
+
     def cancel(self) -> bool:
         """Let go of the piece."""
         begun = bool(self._name)

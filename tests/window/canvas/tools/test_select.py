@@ -1,0 +1,73 @@
+"""Picking, moving and deleting by mouse and keys."""
+
+from collections.abc import Callable
+
+import pytest
+from PySide6.QtCore import Qt
+
+from enclosure_app.model.edits import add_piece
+from enclosure_app.model.place import Line
+from enclosure_app.window.main_window import MainWindow
+
+Opened = Callable[..., MainWindow]
+
+
+@pytest.fixture
+def two(sheet: MainWindow) -> MainWindow:
+    """Return a sheet with two upright runs."""
+    project = sheet.document.project
+    for x in (400.0, 900.0):
+        project = add_piece(project, 0, "felt", Line(((x, 300.0), (x, 1500.0))))
+    sheet.document.apply("Draw", project)
+    return sheet
+
+
+def test_a_click_picks_and_shift_picks_more(two: MainWindow, hand) -> None:  # noqa: ANN001
+    hand.click((400.0, 800.0))
+    assert two.place.picked == {"drawn-1"}
+    hand.click((900.0, 800.0), Qt.KeyboardModifier.ShiftModifier)
+    assert two.place.picked == {"drawn-1", "drawn-2"}
+    hand.click((1500.0, 800.0))
+    assert two.place.picked == frozenset()
+
+
+def test_a_drag_moves_what_is_picked_in_one_step(two: MainWindow, hand) -> None:  # noqa: ANN001
+    before = two.document.project
+    hand.drag((400.0, 800.0), (450.0, 800.0), (500.0, 900.0), (600.0, 800.0))
+    by = hand.at((600.0, 800.0))[0] - hand.at((400.0, 800.0))[0]
+    assert two.document.project.sections[0].by_name["drawn-1"].shape.points[0] == pytest.approx(
+        (400.0 + by, 300.0)
+    )
+    two.do("undo")
+    assert two.document.project is before
+
+
+def test_a_box_to_the_right_picks_what_is_whole_in_it(two: MainWindow, hand) -> None:  # noqa: ANN001
+    hand.drag((300.0, 1700.0), (400.0, 1000.0), (700.0, 100.0))
+    assert two.place.picked == {"drawn-1"}
+    hand.drag((300.0, 1000.0), (500.0, 900.0), (1000.0, 800.0))
+    assert two.place.picked == frozenset()
+
+
+def test_a_box_to_the_left_picks_what_it_touches(two: MainWindow, hand) -> None:  # noqa: ANN001
+    hand.drag((1000.0, 800.0), (600.0, 900.0), (300.0, 1000.0))
+    assert two.place.picked == {"drawn-1", "drawn-2"}
+
+
+def test_delete_takes_away_what_is_picked(two: MainWindow, hand) -> None:  # noqa: ANN001
+    hand.click((900.0, 800.0))
+    hand.press(Qt.Key.Key_Delete)
+    assert list(two.document.project.sections[0].by_name) == ["drawn-1"]
+
+
+def test_a_line_of_the_office_is_picked_and_given_a_product(opened: Opened, hand) -> None:  # noqa: ANN001
+    window = opened()
+    stroke = window.place.section.strokes[0]
+    (ax, ay), (bx, by) = stroke.points[0], stroke.points[-1]
+    window.canvas.go_to(((ax + bx) / 2, (ay + by) / 2), 60.0)
+    window.place.pick((), (stroke.handle,))
+    window.lines.choose("felt")
+    window.do("give_product")
+    piece = window.place.section.by_name[stroke.handle]
+    assert (piece.product, piece.shape) == ("felt", Line(stroke.points))
+    assert stroke not in window.place.section.strokes

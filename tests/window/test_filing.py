@@ -1,0 +1,94 @@
+"""Opening and saving."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
+from PySide6.QtGui import QDropEvent
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.edits import remove_pieces
+from enclosure_app.resources import sample
+from enclosure_app.window.main_window import MainWindow
+
+Opened = Callable[..., MainWindow]
+
+
+def test_what_is_saved_opens_again_as_it_was(opened: Opened, tmp_path: Path) -> None:
+    window = opened()
+    project = window.document.project
+    name = project.sections[0].pieces[0].name
+    window.document.apply("Delete", remove_pieces(project, 0, [name]))
+    changed = window.document.project
+    kept = tmp_path / "eave.enclosure.json"
+    window.document.path = kept
+    assert window.filing.save()
+    assert not window.document.modified
+    window.filing.open_sample("parapet.dxf", "layers-second-office.toml")
+    assert window.filing.open(kept)
+    assert window.document.project.sections == changed.sections
+    assert window.document.path == kept
+    assert str(kept.resolve()) in window.settings.recent
+
+
+def test_a_file_that_is_dropped_is_opened(window: MainWindow) -> None:
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(sample("ridge.dxf")))])
+    copy, left = Qt.DropAction.CopyAction, Qt.MouseButton.LeftButton
+    event = QDropEvent(QPointF(50, 50), copy, data, left, Qt.KeyboardModifier.NoModifier)
+    window.dropEvent(event)
+    assert window.document.project.source.endswith("ridge.dxf")
+
+
+def test_a_drawing_without_units_asks_in_the_window_and_takes_the_answer(
+    window: MainWindow, qtbot: QtBot
+) -> None:
+    path = sample("roof-to-wall.dxf")  # R12 cannot say its units
+    window.filing.asked_units.emit(str(path), "roof-to-wall.dxf does not say its units: --units")
+    assert window.messages.words.text() == "roof-to-wall.dxf does not say its units"
+    buttons = {
+        window.messages.answers.itemAt(i).widget().text(): window.messages.answers.itemAt(
+            i
+        ).widget()
+        for i in range(window.messages.answers.count())
+    }
+    assert list(buttons) == ["mm", "cm", "m", "in", "ft"]
+    qtbot.mouseClick(buttons["cm"], Qt.MouseButton.LeftButton)
+    assert window.document.project.units is Units.CM
+    assert not window.messages.isVisible()
+
+
+def test_a_ready_made_part_begins_a_project_and_another_is_added(window: MainWindow) -> None:
+    window.filing.add_part("eave")
+    window.filing.add_part("eave")
+    names = [section.name for section in window.document.project.sections]
+    assert names == ["Eave", "Eave 2"]
+    assert window.place.index == 1
+    assert window.sections.tabText(1) == "Eave 2"
+    assert window.findings.model.rows == ()
+
+
+def test_unsaved_work_is_asked_about_before_something_else_is_opened(
+    opened: Opened, qtbot: QtBot
+) -> None:
+    window = opened()
+    project = window.document.project
+    window.document.apply(
+        "Delete", remove_pieces(project, 0, [project.sections[0].pieces[0].name])
+    )
+    window.do("new_sheet")
+    assert "not kept yet" in window.messages.words.text()
+    assert window.document.project.source.endswith("eave-flush-faulty.dxf")
+    button = window.messages.answers.itemAt(1).widget()
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert window.document.project.source == ""
+
+
+def test_a_folder_that_refuses_is_told_and_nothing_is_said_to_be_saved(
+    opened: Opened, tmp_path: Path
+) -> None:
+    window = opened()
+    window.document.path = tmp_path / "no" / "such" / "x.enclosure.json"
+    assert not window.filing.save()
+    assert window.messages.isVisible()
