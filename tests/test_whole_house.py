@@ -150,9 +150,6 @@ def test_no_rain_reaches_the_gap_under_the_eave(checked: Checked) -> None:
     assert _only(house, "gap").severity is Severity.DOUBT
 
 
-@pytest.mark.xfail(
-    reason="A stretch whose first open part is under 2 mm is taken to be hidden whole."
-)
 def test_rain_is_followed_down_the_wall_from_the_eave(checked: Checked) -> None:
     """Cladding leaks at every height, so a drop starts where the sheet leaves the bead."""
     house = _section(checked("sound"), HOUSE)

@@ -1,5 +1,7 @@
 """Where rain lands: on each stretch of outer face that does not face down and that no sheet hides."""
 
+from collections.abc import Iterator
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -13,21 +15,34 @@ _CLEAR = 0.25  # how far from a face a place is asked for its side, mm
 _LEG = 200.0  # a longer face under its own sheet's overhang is a wall, mm
 
 
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """An open part of a stretch, from station `low` to `high`; `stretch` counts along the run."""
+
+    run: int
+    stretch: int
+    low: float
+    high: float
+
+
 def landings(ground: Ground) -> list[Spot]:
     """Return the highest place where rain lands on each stretch of each run."""
-    stretches = [
-        (Spot(run, low), high)
+    parts = [
+        part
         for run in np.flatnonzero(ground.wets & ~_sheltered(ground)).tolist()
-        for low, high in _stretches(ground, run)
+        for part in _parts(ground, run)
     ]
-    if not stretches:
+    if not parts:
         return []
-    probes = np.array([_probe(ground, spot, high) for spot, high in stretches])
-    edges = np.array([spot.run // 2 for spot, _ in stretches])
-    normal = ground.layer.surfaces.faces.normal[edges]
+    probes = np.array([_probe(ground, part) for part in parts])
+    normal = ground.layer.surfaces.faces.normal[[part.run // 2 for part in parts]]
     beyond = probes + normal * ground.tolerances.lap_reach
     wet = ground.is_outside(probes) & ~ground.layer.surfaces.crossed(probes, beyond)
-    return [spot for (spot, _), out in zip(stretches, wet.tolist(), strict=True) if out]
+    first: dict[tuple[int, int], Spot] = {}
+    for part, out in zip(parts, wet.tolist(), strict=True):
+        if out:
+            first.setdefault((part.run, part.stretch), Spot(part.run, part.low))
+    return list(first.values())
 
 
 def _sheltered(ground: Ground) -> Bools:
@@ -43,22 +58,24 @@ def _sheltered(ground: Ground) -> Bools:
     return sheltered
 
 
-def _probe(ground: Ground, spot: Spot, high: float) -> tuple[float, float]:
+def _probe(ground: Ground, part: _Part) -> tuple[float, float]:
     (x, y), (nx, ny) = (
-        ground.at(spot.run, (spot.station + high) / 2),
-        ground.normals[spot.run // 2],
+        ground.at(part.run, (part.low + part.high) / 2),
+        ground.normals[part.run // 2],
     )
     return x + nx * _CLEAR, y + ny * _CLEAR
 
 
-def _stretches(ground: Ground, run: int) -> list[tuple[float, float]]:
-    """Return the open part of each stretch between two bars, as stations along the run."""
+def _parts(ground: Ground, run: int) -> Iterator[_Part]:
+    """Yield the open parts of each stretch between two bars, down the run."""
     length, touch = ground.length(run // 2), ground.tolerances.touch
     cuts = [0.0, *(bar.station for bar in ground.bars.get(run, ())), length]
     hidden = _hidden(ground, run, length)
-    parts = (_open(low, high, hidden) for low, high in pairwise(cuts))
     least = min(touch, length / 2)
-    return [(low, high) for low, high in parts if high - low > least]
+    for number, (top, foot) in enumerate(pairwise(cuts)):
+        for low, high in _open(top, foot, hidden):
+            if high - low > least:
+                yield _Part(run, number, low, high)
 
 
 def _hidden(ground: Ground, run: int, length: float) -> list[tuple[float, float]]:
@@ -68,10 +85,13 @@ def _hidden(ground: Ground, run: int, length: float) -> list[tuple[float, float]
     return sorted(spans)
 
 
-def _open(low: float, high: float, hidden: list[tuple[float, float]]) -> tuple[float, float]:
-    """Return the first part of a stretch that is not hidden."""
+def _open(
+    low: float, high: float, hidden: list[tuple[float, float]]
+) -> Iterator[tuple[float, float]]:
+    """Yield the parts of a stretch that are not hidden."""
     for start, end in hidden:
-        if start > low + 1e-6:
-            return low, min(high, start)
+        if low < start:
+            yield low, min(high, start)
         low = max(low, end)
-    return low, high
+    if low < high:
+        yield low, high

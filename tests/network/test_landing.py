@@ -65,3 +65,16 @@ def test_a_pocket_behind_a_tape_stays_dry() -> None:
         T=line((6, 310), (6, 249), (2, 245), (2, 190)),
     )
     assert ("T", 6, 249) not in found
+
+
+def test_a_sliver_that_a_bead_leaves_bare_at_the_top_does_not_hide_what_is_below_the_bead() -> (
+    None
+):
+    found = wet(S=line((0, 900), (0, 0)), B=Area(((0, 880), (6, 880), (6, 899), (0, 899))))
+    assert {place for place in found if place[0] == "S"} == {("S", 0, 880)}
+
+
+def test_between_two_patches_rain_lands_once_on_a_stretch() -> None:
+    """The drop that lands above runs on behind the patches."""
+    found = wet(S=line((0, 900), (0, 0)), P=line((5, 800), (5, 600)), Q=line((5, 400), (5, 200)))
+    assert {place for place in found if place[0] == "S"} == {("S", 0, 900)}
