@@ -88,15 +88,17 @@ class Lap:
         )
 
 
-def find_laps(fabric: Fabric, curve: ClosedCurve, outside: Point) -> tuple[Lap, ...]:
-    """Return every run of two sheets side by side as a lap, outer sheet told from the trace."""
+def find_laps(fabric: Fabric, traces: Sequence[tuple[ClosedCurve, Point]]) -> tuple[Lap, ...]:
+    """Return every run of two sheets side by side as a lap, outer sheet told from the trace.
+
+    `traces` are closed curves, each with the outside mark it was traced from; a lap is told from
+    the one that comes nearest to it, since another may run along another branch of the layer.
+    """
     if not fabric.runs:
         return ()
     of_a, of_b, opposed = fabric.samples(SHARES)
     within = slice(1, -1)  # the very ends may lie beside other sheets
-    lead = _outwardness(curve, outside, of_a[:, within]) - _outwardness(
-        curve, outside, of_b[:, within]
-    )
+    lead = _lead(traces, of_a[:, within], of_b[:, within])
     lines_a, lines_b = fabric.run_lines()
     return tuple(
         _lap(fabric, number, _Sampled(a, b, (line_a, line_b), opposed=back), lead)
@@ -121,8 +123,17 @@ def _is_sheet(fabric: Fabric, rim: int) -> bool:
     return isinstance(fabric.pieces[fabric.axis_owner(rim)].shape, Line)
 
 
+def _lead(traces: Sequence[tuple[ClosedCurve, Point]], of_a: Floats, of_b: Floats) -> Floats:
+    """Return by how much each first side (k, m, 2) lies further out than its second, mm (k,)."""
+    sides = [[_outwardness(*trace, points) for points in (of_a, of_b)] for trace in traces]
+    table = np.array(sides)  # trace, side, lap
+    nearest = np.abs(table).min(axis=1).argmin(axis=0)
+    a, b = table[nearest, :, np.arange(table.shape[2])].T
+    return np.asarray(a - b)
+
+
 def _outwardness(curve: ClosedCurve, outside: Point, points: Floats) -> Floats:
-    """Return the mean signed distance (k,) of points (k, m, 2) from the trace, outside positive."""
+    """Return the mean signed distance (k,) of points (k, m, 2) from a trace, outside positive."""
     flat = points.reshape(-1, 2)
     same_side = curve.encloses(flat) == curve.encloses(np.array([outside]))[0]
     signed = np.where(same_side, 1.0, -1.0) * curve.distance(flat)

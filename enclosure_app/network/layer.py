@@ -101,7 +101,7 @@ def trace_layer(
     if not traced:
         return Layer(control, fabric, why=NOT_BETWEEN.format(control=control))
     trace, walk = max(traced, key=lambda each: (each[0].bottleneck, each[0].round.lift))
-    laps = find_laps(fabric, walk.curve, trace.outside)
+    laps = find_laps(fabric, [(each.curve, marked.outside) for marked, each in traced])
     taken = {number for _, each in traced for number in each.links}
     seams = _seams(fabric, links, laps, taken)
     joints = tuple(joints_of(seams))

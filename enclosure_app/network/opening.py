@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.geometry.cavities import CrossingError
 from enclosure_app.geometry.solids import Solid, area_solid, line_solid
 from enclosure_app.geometry.widest_way import MarkError, widest_way
 from enclosure_app.model.place import Area, Point, Points, Shape
@@ -46,7 +47,8 @@ def find_opening(  # noqa: PLR0913, PLR0917  # what is drawn, the two sides, and
         touch: passages this wide (mm) or narrower are closed.
 
     Raises:
-        EnclosureError: a side has no mark, or a mark lies in a piece or outside the frame.
+        EnclosureError: a side has no mark, a mark lies in a piece or outside the frame, or the
+            pieces lie over one another too closely to tell what is between them.
     """
     for side, marks in (("outside", outside), ("inside", inside)):
         if not marks:
@@ -60,6 +62,11 @@ def find_opening(  # noqa: PLR0913, PLR0917  # what is drawn, the two sides, and
         raise EnclosureError(
             f"The {side} mark at {x:.0f}, {y:.0f} lies on a piece or beyond the frame: "
             "move it into the open."
+        ) from error
+    except CrossingError as error:
+        raise EnclosureError(
+            "The pieces of this layer lie over one another so closely that the opening cannot be "
+            "worked out: draw each piece once, and only what belongs to the layer."
         ) from error
     return Opening(way.width, way.path, way.narrowest)
 

@@ -54,11 +54,22 @@ def summary(report: Report) -> str:
     """Return in one sentence how many findings of each severity there are."""
     found = Counter(finding.severity for finding in report.findings)
     drawings = _counted(len(report.drawings), "drawing")
+    unsure = sum(
+        layer.verdict is Verdict.UNSURE
+        for drawing in report.drawings
+        for section in drawing.sections
+        for layer in section.layers.values()
+    )
+    if unsure and not found:
+        return (
+            f"{_counted(unsure, 'layer')} in {drawings} could not be judged; nothing else found."
+        )
     if not found:
         return f"Nothing found in {drawings}."
     loudest_first = (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
     words = [_counted(found[severity], severity.value) for severity in loudest_first]
-    return f"{_listed(words)} in {drawings}."
+    rest = f"; {_counted(unsure, 'layer')} could not be judged" if unsure else ""
+    return f"{_listed(words)} in {drawings}{rest}."
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,7 @@
 
 import dataclasses
 import re
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -94,7 +95,7 @@ site/eave.dxf
        To do: Lap the sheets by 6 inches.
        Figure from: A rule book, 2021 (unconfirmed)
 
-1 fault, 1 doubt and no remarks in 1 drawing.
+1 fault, 1 doubt and no remarks in 1 drawing; 1 layer could not be judged.
 Layers: 1 continuous, 1 broken, 1 unsure and 1 absent.
 
 Caution: this check is an aid. Local codes, the makers' instructions and
@@ -141,9 +142,28 @@ def test_a_finding_that_measures_nothing_gives_no_figures() -> None:
     assert "Measured" not in text
 
 
+def sure(judged: Report) -> Report:
+    """Return the same report without the layers that could not be judged."""
+    (drawing,) = judged.drawings
+    sections = tuple(
+        replace(
+            section,
+            layers={c: la for c, la in section.layers.items() if la.verdict != Verdict.UNSURE},
+        )
+        for section in drawing.sections
+    )
+    return Report((replace(drawing, sections=sections),))
+
+
 def test_nothing_found_is_said() -> None:
-    text = write_text(report(findings=()), width=80, colour=False)
+    text = write_text(sure(report(findings=())), width=80, colour=False)
     assert "\nNothing found in 1 drawing.\n" in text
+
+
+def test_a_layer_that_could_not_be_judged_never_reads_as_clean() -> None:
+    text = write_text(report(findings=()), width=80, colour=False)
+    assert "Nothing found in" not in text
+    assert "\n1 layer in 1 drawing could not be judged; nothing else found.\n" in text
 
 
 def test_numbers_start_again_with_each_section() -> None:
