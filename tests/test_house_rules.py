@@ -61,6 +61,7 @@ IN_THE_WINDOW = (
     "window.rule_page",
     "window.settings",
     "window.start_page",
+    "window.tool_bar",
     "window.toolbox",
     "window.words",
 )

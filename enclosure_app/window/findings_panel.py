@@ -46,6 +46,7 @@ class FindingsPanel(QWidget):
         self.nothing.setWordWrap(True)
         self.nothing.setObjectName("quiet")
         self.nothing.setMargin(14)
+        self.nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.filters = {severity: self._filter() for severity in _SHOWN}
         self._lay_out()
         self.model.counted.connect(self._count)
@@ -125,7 +126,7 @@ class FindingsPanel(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addLayout(filters)
-        column.addWidget(self.nothing)
+        column.addWidget(self.nothing, 1)
         column.addWidget(self.list, 1)
         column.addWidget(self.advice)
         self.pages = QStackedWidget(self)

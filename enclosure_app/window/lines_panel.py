@@ -50,6 +50,12 @@ class LinesPanel(QWidget):
         self.search.setAccessibleName(self.tr("Find a product"))
         self.search.textChanged.connect(self._seek)
         self.product_list = self._made_products()
+        self.no_layers = QLabel(
+            self.tr("Nothing is drawn yet: choose a product below, then Sheet or Board."), self
+        )
+        self.no_layers.setObjectName("quiet")
+        self.no_layers.setWordWrap(True)
+        self.no_layers.setMargin(14)
         self.give = QPushButton(self.tr("Give it to what is picked"), self)
         self.give.clicked.connect(self.given)
         self.give.setEnabled(False)
@@ -62,6 +68,8 @@ class LinesPanel(QWidget):
         """Show the layers and products of a section."""
         kept = self.product
         self.layers.show(section)
+        self.no_layers.setVisible(not self.layers.rows)
+        self.layer_list.setVisible(bool(self.layers.rows))
         if section:
             used = frozenset(piece.product for piece in section.pieces)
             self.products.show(section.products, used)
@@ -122,7 +130,12 @@ class LinesPanel(QWidget):
 
     def _lay_out(self) -> None:
         split = QSplitter(Qt.Orientation.Vertical, self)
-        split.addWidget(self.layer_list)
+        upper = QWidget(self)
+        above = QVBoxLayout(upper)
+        above.setContentsMargins(0, 0, 0, 0)
+        above.addWidget(self.layer_list, 1)
+        above.addWidget(self.no_layers)
+        split.addWidget(upper)
         lower = QWidget(self)
         column = QVBoxLayout(lower)
         column.setContentsMargins(10, 8, 10, 10)
@@ -132,6 +145,7 @@ class LinesPanel(QWidget):
         column.addWidget(self.give)
         split.addWidget(lower)
         split.setChildrenCollapsible(False)
+        split.setSizes([220, 330])
         split.setStretchFactor(0, 2)
         split.setStretchFactor(1, 3)
         outer = QVBoxLayout(self)

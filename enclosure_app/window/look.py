@@ -105,6 +105,7 @@ def style_sheet(c: Colours) -> str:
     QToolButton:hover, QPushButton:hover {{ background: {c.soft}; }}
     QToolButton:checked {{ background: {c.accent}; color: {c.on_accent}; }}
     QPushButton:checked {{ background: {c.soft}; border-color: {c.accent}; }}
+    QPushButton:checked:disabled {{ background: transparent; border-color: {c.line}; }}
     QToolButton:disabled, QPushButton:disabled {{ color: {c.quiet}; }}
     QToolButton:focus, QPushButton:focus, QComboBox:focus, QLineEdit:focus {{
                border: 1px solid {c.accent}; }}

@@ -13,8 +13,6 @@ from PySide6.QtWidgets import (
     QMenu,
     QStackedWidget,
     QTabBar,
-    QToolBar,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
@@ -43,10 +41,10 @@ from enclosure_app.window.next_step import next_step
 from enclosure_app.window.ribbon_view import RibbonStrip
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.start_page import StartPage
+from enclosure_app.window.tool_bar import made_tool_bar
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.words import coordinate, severity_count
 
-_TOOLBAR = ("select", "points", "trace", "sheet", "area", "inside", "outside", "frame", "measure")
 _STATE = 1  # of the layout that is kept; another number forgets an older one
 
 
@@ -75,7 +73,7 @@ class MainWindow(QMainWindow):
         self._lay_out()
         self.commands = Commands(self._parts())
         self.actions_by_name = Actions(self, self.commands, self._made_actions())
-        self._lay_out_tools()
+        self.tools = made_tool_bar(self, self.actions_by_name)
         self._lay_out_status()
         self._connect()
         self.show_ground(self.settings.ground)
@@ -113,7 +111,7 @@ class MainWindow(QMainWindow):
             made_dock(self, self.tr("The layers unrolled"), self.ribbon, foot),
         )
         self.setCorner(Qt.Corner.BottomRightCorner, right)
-        self.resizeDocks(list(self.docks[:2]), [270, 350], Qt.Orientation.Horizontal)
+        self.resizeDocks(list(self.docks[:2]), [300, 350], Qt.Orientation.Horizontal)
         self.resizeDocks([self.docks[2]], [150], Qt.Orientation.Vertical)
 
     def _parts(self) -> Parts:
@@ -147,28 +145,6 @@ class MainWindow(QMainWindow):
             "panels": panels,
         }
         return {"undo": undo, "redo": redo, **menus}
-
-    def _lay_out_tools(self) -> None:
-        bar = QToolBar(self.tr("Tools"), self)
-        bar.setObjectName("tools")
-        bar.setMovable(False)
-        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
-        for name in _TOOLBAR:
-            bar.addAction(self.actions_by_name[f"tool_{name}"])
-        bar.addSeparator()
-        for name in ("undo", "redo"):
-            button = QToolButton(bar)
-            action = self.actions_by_name[name]
-            button.setText(self.tr("Undo") if name == "undo" else self.tr("Redo"))
-            button.setEnabled(action.isEnabled())
-            action.enabledChanged.connect(button.setEnabled)
-            button.clicked.connect(action.trigger)
-            bar.addWidget(button)
-        bar.addSeparator()
-        for name in ("fit", "write_pdf"):
-            bar.addAction(self.actions_by_name[name])
-        self.tools = bar
-        self.addToolBar(bar)
 
     def _lay_out_status(self) -> None:
         self.hint, self.where = QLabel(self), QLabel(self)
@@ -252,6 +228,7 @@ class MainWindow(QMainWindow):
         self.pages.setCurrentIndex(1 if project.sections else 0)
         for widget in (self.tools, *self.docks):
             widget.setEnabled(bool(project.sections))
+        self.hint.setVisible(bool(project.sections))
         if not project.sections:
             self.start.show_recent(self.settings.recent)
             for dock in self.docks:
@@ -393,5 +370,6 @@ class MainWindow(QMainWindow):
             self.commands.ask_to_save(self.commands.leave)
             return
         self.settings.keep_layout(self.saveGeometry(), self.saveState(_STATE))
+        self.document.undo_stack.cleanChanged.disconnect(self._name_window)
         self.checking.close()
         event.accept()

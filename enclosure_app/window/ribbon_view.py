@@ -19,6 +19,7 @@ from enclosure_app.window.canvas.composition import numbers_of
 from enclosure_app.window.canvas.look import DOTS, Look, legible
 
 _EDGE = 6.0  # mm on either side of the bands
+_BAND = (5.6, 13.0)  # mm below the top of a ribbon, between which its band lies
 _STEP = 0.01  # of the walk, that an arrow key goes
 
 
@@ -144,12 +145,13 @@ class RibbonView(QWidget):
     def _paint_place(self, painter: QPainter, number: int, along: float) -> None:
         if number >= len(self._bands):
             return
-        band = self._bands[number]
-        share = along / max(band.laid.length, 1e-9)
-        x = (band.box.left + share * band.box.width) * DOTS
-        top = self.height() - band.box.top * DOTS
+        shown = self._bands[number]
+        share = along / max(shown.laid.length, 1e-9)
+        x = (shown.box.left + share * shown.box.width) * DOTS
+        top = self.height() - shown.box.top * DOTS
         painter.setPen(QPen(QColor(214, 51, 132), 2.0))
-        painter.drawLine(QPointF(x, top + 20), QPointF(x, top + HEIGHT * DOTS - 30))
+        band = QPointF(x, top + _BAND[0] * DOTS), QPointF(x, top + _BAND[1] * DOTS)
+        painter.drawLine(*band)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Go to the place that is clicked."""
