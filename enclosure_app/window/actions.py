@@ -84,6 +84,8 @@ TABLE: tuple[Row, ...] = (
     Row(DRAW, "catching", "Catch ends, middles and crossings", ("F3",), check=True),
     Row(DRAW, "give_product", "Give what is picked the product", ("G",),
         "What is picked is made of the product chosen in the list"),
+    Row(DRAW, "read_notes", "Read the notes…", ("R",),
+        "Follow each note's arrow to its line, and take what the note says it is made of"),
     Row(VIEW, "fit", "Show all", ("Ctrl+0", "Home")),
     Row(VIEW, "closer", "Closer", ("Ctrl++", "Ctrl+=", "+")),
     Row(VIEW, "wider", "Wider", ("Ctrl+-", "-")),

@@ -71,7 +71,7 @@ class MessageBar(QWidget):
         for text, does in answers.items():
             button = QPushButton(text, self)
             button.clicked.connect(self.hide)
-            button.clicked.connect(does)
+            button.clicked.connect(lambda _=False, do=does: do())
             self.answers.addWidget(button)
 
     def _clear(self) -> None:

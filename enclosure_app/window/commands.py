@@ -21,6 +21,7 @@ from enclosure_app.window.document import Document
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.giving import given_product
+from enclosure_app.window.noting import Noting
 from enclosure_app.window.pages import about_html
 from enclosure_app.window.toolbox import Toolbox
 
@@ -40,6 +41,7 @@ class Parts:
     findings: FindingsPanel
     messages: MessageBar
     toolbox: Toolbox
+    noting: Noting
     show_ground: Callable[[str], None]
 
 
@@ -188,6 +190,10 @@ class Commands(QObject):
             place.refuse(error)
             return
         place.document.apply(text, after)
+
+    def read_notes(self) -> None:
+        """Read the drawing's notes, and offer what they say."""
+        self._parts.noting.read()
 
     # ---- tools ---------------------------------------------------------------------------------
 

@@ -35,9 +35,11 @@ from enclosure_app.window.docks import made_dock
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
+from enclosure_app.window.keeping import Keeping
 from enclosure_app.window.lines_panel import LinesPanel
 from enclosure_app.window.look import dress, system_is_dark
 from enclosure_app.window.next_step import next_step
+from enclosure_app.window.noting import Noting
 from enclosure_app.window.ribbon_view import RibbonStrip
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.start_page import StartPage
@@ -57,6 +59,8 @@ class MainWindow(QMainWindow):
         self.document = Document(Project("", Units.MM, ()))
         self.place = Workplace(self.document)
         self.checking = Checking(self.document)
+        self.keeping = Keeping(self.document, self.settings.folder)
+        self.noting = Noting(self.place)
         self.filing = Filing(self.document, self.settings, self)
         self.canvas = Canvas(self.place, self)
         self.lines = LinesPanel(self)
@@ -79,6 +83,7 @@ class MainWindow(QMainWindow):
         self.show_ground(self.settings.ground)
         self._show_project()
         self._restore()
+        self.keeping.look_for_unsaved()
 
     # ---- how it is put together ----------------------------------------------------------------
 
@@ -125,6 +130,7 @@ class MainWindow(QMainWindow):
             findings=self.findings,
             messages=self.messages,
             toolbox=self.toolbox,
+            noting=self.noting,
             show_ground=self.show_ground,
         )
 
@@ -163,6 +169,10 @@ class MainWindow(QMainWindow):
         self.filing.opened.connect(self._opened)
         self.filing.added.connect(self._added)
         self.filing.failed.connect(self.messages.say)
+        for who in (self.keeping, self.noting):
+            who.asked.connect(self.messages.ask)
+            who.said.connect(self.messages.say)
+        self.noting.shown.connect(self._go_to_place)
         self.filing.asked_units.connect(self._ask_units)
         self.place.turned.connect(self._show_results)
         self.place.refused.connect(self.messages.say)
@@ -213,6 +223,7 @@ class MainWindow(QMainWindow):
 
     def _opened(self) -> None:
         self.messages.hide()
+        self.keeping.opened()
         self.place.index = 0
         self._fit_next = True
         self.checking.check_now()
@@ -372,4 +383,5 @@ class MainWindow(QMainWindow):
         self.settings.keep_layout(self.saveGeometry(), self.saveState(_STATE))
         self.document.undo_stack.cleanChanged.disconnect(self._name_window)
         self.checking.close()
+        self.keeping.close()
         event.accept()

@@ -29,10 +29,11 @@ def next_step(result: SectionResult) -> Step:
         if section.strokes:
             return Step(
                 say(
-                    "Nothing says yet what the lines are. Pick a line, choose its product, or use a layer map."
+                    "Nothing says yet what the lines are. Let the notes say it, use a layer map, "
+                    "or pick a line and give it a product."
                 ),
-                "use_layer_map",
-                say("Use a layer map…"),
+                "read_notes",
+                say("Read the notes"),
             )
         return Step(
             say("The sheet is empty. Choose a product at the left and draw the first sheet."),

@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QSettings
+from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
 _KEPT = 8
 
@@ -12,6 +12,14 @@ class Settings:
 
     def __init__(self, store: QSettings | None = None) -> None:
         self._store = store or QSettings("enclosure-app", "enclosure-app")
+
+    @property
+    def folder(self) -> Path:
+        """The folder in which work that was never saved is kept."""
+        if self._store.format() is QSettings.Format.IniFormat:
+            return Path(self._store.fileName()).parent
+        data = QStandardPaths.StandardLocation.AppDataLocation
+        return Path(QStandardPaths.writableLocation(data))
 
     @property
     def recent(self) -> list[str]:
