@@ -1,9 +1,11 @@
 """Starts the window: the application, what it does with its own faults, and the first file."""
 
 import sys
+from importlib import import_module
 from pathlib import Path
 from types import TracebackType
 
+from PySide6.QtCore import QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -21,7 +23,14 @@ def run(file: Path | None, wish: Wish | None = None) -> int:
     window.show()
     if file is not None:
         window.filing.open(file, wish)
+    else:
+        QTimer.singleShot(0, make_ready)
     return int(application.exec())
+
+
+def make_ready() -> None:
+    """Load what checks drawings while the person looks at the first page."""
+    import_module("enclosure_app.checker")
 
 
 def made_application() -> QApplication:

@@ -12,7 +12,6 @@ from types import MappingProxyType
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from enclosure_app.checker import check_section
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.project import Project
@@ -53,6 +52,8 @@ def judge(project: Project, limits: Limits, last: Checked | None = None) -> Chec
 
 
 def _timed(section: Section, limits: Limits) -> tuple[SectionResult, float]:
+    from enclosure_app.checker import check_section  # noqa: PLC0415  after the window is seen
+
     start = perf_counter()
     sound = len(section.frame) > 2 and bool(section.pieces)
     result = check_section(section, limits) if sound else unjudged(section)

@@ -16,7 +16,6 @@ from enclosure_app.model.edits import add_section
 from enclosure_app.model.project import Project
 from enclosure_app.planning.parts import PARTS, part
 from enclosure_app.resources import sample
-from enclosure_app.rules import RULES
 from enclosure_app.window.document import Document
 from enclosure_app.window.opening import Wish, new_project, read_project
 from enclosure_app.window.settings import Settings
@@ -157,6 +156,8 @@ class Filing(QObject):
         return True
 
     def _with_map(self, path: Path, layers: Path) -> None:
+        from enclosure_app.rules import RULES  # noqa: PLC0415  after the window is seen
+
         try:
             layer_map = load_layer_map(layers, [rule.name for rule in RULES])
         except EnclosureError as error:

@@ -5,8 +5,6 @@ from html import escape
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
-from enclosure_app.rules import RULES
-from enclosure_app.rules.rule import page
 from enclosure_app.window.words import rule_name, word
 
 
@@ -38,6 +36,9 @@ class RulePage(QWidget):
 
 def rule_html(name: str) -> str:
     """Return the page of a rule with its headings set as such."""
+    from enclosure_app.rules import RULES  # noqa: PLC0415  after the window is seen
+    from enclosure_app.rules.rule import page  # noqa: PLC0415  as above
+
     rule = next(rule for rule in RULES if rule.name == name)
     lines = page(rule).splitlines()
     summary = lines[0].partition(": ")[2] or lines[0]
