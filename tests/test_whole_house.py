@@ -140,7 +140,6 @@ def test_both_proofs_measure_the_gap_at_the_eave(checked: Checked) -> None:
     assert _only(house, "gap", "air").severity is Severity.FAULT
 
 
-@pytest.mark.xfail(reason="Rain is taken to land on any outer face, seen from the sky or not.")
 def test_no_rain_reaches_the_gap_under_the_eave(checked: Checked) -> None:
     """The eave's edge shades the wall 13 in behind it down to y = 113 at 30 degrees off plumb.
 

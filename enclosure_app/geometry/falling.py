@@ -104,6 +104,18 @@ class Surfaces:
         crossed[hit[0]] = True
         return crossed
 
+    def first_met(self, start: Floats, end: Floats) -> tuple[Ints, Floats]:
+        """Return the first edge on each straight way (m, 2), -1 where none, and where, as a share.
+
+        The share of a way that meets nothing is infinite.
+        """
+        way, edge = self._tree.query(_segments(start, end), predicate="intersects")
+        share = _shares(self.faces, start[way], end[way], edge)
+        first, least = np.full(len(start), -1, dtype=np.intp), np.full(len(start), np.inf)
+        order = np.lexsort((-edge, -share, way))  # the last one written stands
+        first[way[order]], least[way[order]] = edge[order], share[order]
+        return first, least
+
     def touching(self, points: Floats, reach: Floats) -> tuple[Ints, Ints]:
         """Return pairs (place in `points`, edge) no further apart than `reach` (m,)."""
         near = self._tree.query(shapely.points(points), predicate="dwithin", distance=reach)
@@ -227,6 +239,15 @@ def _corners(faces: Faces, runs: Ints, f: Ints) -> Floats:
     on_f = np.clip(station, 0.0, faces.length[f])
     corner: Floats = faces.a[f] + v * on_f[:, None]
     return corner
+
+
+def _shares(faces: Faces, start: Floats, end: Floats, edge: Ints) -> Floats:
+    """Return at which share of each way from `start` to `end` it comes to the line of an edge."""
+    normal = faces.normal[edge]
+    onto = np.sum((faces.a[edge] - start) * normal, axis=1)
+    whole = np.sum((end - start) * normal, axis=1)
+    along = np.abs(whole) <= _SAME
+    return np.where(along, 0.0, np.clip(onto / np.where(along, 1.0, whole), 0.0, 1.0))
 
 
 def _landing(

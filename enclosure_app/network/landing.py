@@ -1,18 +1,22 @@
-"""Where rain lands: on each stretch of outer face that does not face down and that no sheet hides."""
+"""Where rain lands: on outer faces that do not face down, that no sheet hides, where rain gets to."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
+from math import inf
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools
+from enclosure_app.geometry.faces import Bools, Floats, Ints
 from enclosure_app.geometry.falling import STEEP
 from enclosure_app.network.edges import Spot
 from enclosure_app.network.runs import Foot, Ground
+from enclosure_app.network.sky import Sky
 
 _CLEAR = 0.25  # how far from a face a place is asked for its side, mm
 _LEG = 200.0  # a longer face under its own sheet's overhang is a wall, mm
+_APART = 50.0  # how far apart the sky is first looked for down a face, mm
+_MOST = 100  # and at how many places at most
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,8 +29,11 @@ class _Part:
     high: float
 
 
-def landings(ground: Ground) -> list[Spot]:
-    """Return the highest place where rain lands on each stretch of each run."""
+def landings(ground: Ground, sky: Sky | None = None) -> list[Spot]:
+    """Return the highest place where rain lands on each stretch of each run.
+
+    Without a `sky` all of an outer face is taken to be rained on.
+    """
     parts = [
         part
         for run in np.flatnonzero(ground.wets & ~_sheltered(ground)).tolist()
@@ -38,11 +45,70 @@ def landings(ground: Ground) -> list[Spot]:
     normal = ground.layer.surfaces.faces.normal[[part.run // 2 for part in parts]]
     beyond = probes + normal * ground.tolerances.lap_reach
     wet = ground.is_outside(probes) & ~ground.layer.surfaces.crossed(probes, beyond)
+    outer = [part for part, out in zip(parts, wet.tolist(), strict=True) if out]
+    return _first_of_each(outer, _highest(ground, sky, outer))
+
+
+def _first_of_each(parts: list[_Part], stations: list[float]) -> list[Spot]:
+    """Return the first wet place of each stretch; `stations` are infinite where it stays dry."""
     first: dict[tuple[int, int], Spot] = {}
-    for part, out in zip(parts, wet.tolist(), strict=True):
-        if out:
-            first.setdefault((part.run, part.stretch), Spot(part.run, part.low))
+    for part, station in zip(parts, stations, strict=True):
+        if station < inf:
+            first.setdefault((part.run, part.stretch), Spot(part.run, station))
     return list(first.values())
+
+
+def _highest(ground: Ground, sky: Sky | None, parts: list[_Part]) -> list[float]:
+    """Return the highest place of each part that rain gets to, infinite where there is none."""
+    if sky is None or not parts:
+        return [part.low for part in parts]
+    rays = _Rays(ground, sky, np.array([part.run for part in parts]))
+    low = np.array([part.low for part in parts])
+    high = np.array([part.high for part in parts])
+    all_parts = np.arange(len(parts))
+    slop = np.minimum(ground.tolerances.lap_reach, (high - low) / 2)
+    found = np.where(rays.wet(all_parts, low + slop), low, inf)
+    dry = np.flatnonzero(found == inf)
+    found[dry] = rays.first_wet(dry, low[dry], high[dry])
+    stations: list[float] = found.tolist()
+    return stations
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Rays:
+    """Asks the sky about places on runs, each given as its number in `runs` and a station."""
+
+    ground: Ground
+    sky: Sky
+    runs: Ints
+
+    def wet(self, which: Ints, station: Floats) -> Bools:
+        """Return whether rain gets to each place."""
+        ground, run = self.ground, self.runs[which]
+        normal = ground.layer.surfaces.faces.normal[run // 2]
+        at = ground.start[run] + ground.heading[run] * station[:, None]
+        return self.sky.wets(at + normal * _CLEAR, normal)
+
+    def first_wet(self, which: Ints, low: Floats, high: Floats) -> Floats:
+        """Return the highest wet station between `low` and `high`, to a millimetre or so."""
+        count = np.clip(np.ceil((high - low) / _APART), 1, _MOST).astype(np.intp)
+        part = np.repeat(np.arange(len(which)), count)
+        number = np.arange(len(part)) - np.repeat(np.cumsum(count) - count, count) + 1
+        station = low[part] + (high - low - _CLEAR)[part] * number / count[part]
+        wet = np.flatnonzero(self.wet(which[part], station))
+        found, at = np.full(len(which), inf), np.unique(part[wet], return_index=True)
+        dry = np.where(number > 1, station - (high - low - _CLEAR)[part] / count[part], low[part])
+        first = wet[at[1]]
+        found[at[0]] = self._between(which[at[0]], dry[first], station[first])
+        return found
+
+    def _between(self, which: Ints, dry: Floats, wet: Floats) -> Floats:
+        """Return where between two stations it begins to be wet."""
+        while len(which) and float((wet - dry).max()) > 1.0:
+            middle = (dry + wet) / 2
+            told = self.wet(which, middle)
+            dry, wet = np.where(told, dry, middle), np.where(told, middle, wet)
+        return wet
 
 
 def _sheltered(ground: Ground) -> Bools:

@@ -18,6 +18,10 @@ from enclosure_app.network.order import Order, building_order
 from enclosure_app.network.rain import Rain, find_routes
 
 SPLASH = 5.0  # mm: how near to a gap a drop must pass to get into it
+_TIGHT = frozenset({Kind.OPENING, Kind.GLASS, Kind.PENETRATION})  # no rain comes through these
+_JOINTED = frozenset(
+    {Kind.FLASHING, Kind.CLADDING}
+)  # metal and the like, which leaks at its joints
 NEAR_END = 20.0  # mm: a place this near to a sheet's end belongs to that end
 
 
@@ -133,6 +137,8 @@ def _rain(section: Section, water: Layer, tolerances: Tolerances) -> Rain | None
         },
         glued=frozenset(p.name for p in pieces if is_glued_on(section.product(p))),
         walls={piece.name: piece.shape for piece in section.pieces if _hides(section, piece)},
+        cladding=frozenset(p.name for p in section.pieces if _leaks(section, p)),
+        openings=frozenset(p.name for p in pieces if section.product(p).kind is Kind.OPENING),
     )
 
 
@@ -143,3 +149,9 @@ def _hides(section: Section, piece: Piece) -> bool:
         Kind.AIR_SPACE,
         Kind.GROUND,
     )
+
+
+def _leaks(section: Section, piece: Piece) -> bool:
+    """Whether rain gets in behind a piece, as behind a cladding or a coping."""
+    kind = section.product(piece).kind
+    return kind in _JOINTED or (_hides(section, piece) and kind not in _TIGHT)

@@ -1,6 +1,6 @@
 """Rain routes: the way of a drop from where it lands on the water layer to where it leaves.
 
-A drop lands anywhere on the outer face of the layer that does not face down: the sky wets it, or
+A drop lands on the outer face of the layer where it does not face down, and where the sky wets it or
 the cladding in front of it leaks. It runs downhill on that face. Its position is a piece, a side
 of it and a place; each straight run leads to one next run, so the routes are worked out once for
 each run and shared by all drops that pass it.
@@ -16,6 +16,7 @@ from types import MappingProxyType
 import numpy as np
 
 from enclosure_app.geometry.faces import Point
+from enclosure_app.geometry.falling import Surfaces
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Points, Shape
 from enclosure_app.model.report import RainRoute, RouteEnd
@@ -24,6 +25,7 @@ from enclosure_app.network.edges import Off, Spot
 from enclosure_app.network.landing import landings
 from enclosure_app.network.ponds import Pond
 from enclosure_app.network.runs import LEVEL, Ground, IsOutside
+from enclosure_app.network.sky import Sky
 from enclosure_app.network.surfaces import surfaces_of
 from enclosure_app.network.water import Course, Node, Place, Water
 
@@ -70,7 +72,7 @@ class Rain:
     entries: tuple[Entry, ...] = ()
 
 
-def find_routes(  # noqa: PLR0913  the last four are what the layer alone does not tell
+def find_routes(  # noqa: PLR0913  the last six are what the layer alone does not tell
     shapes: Mapping[str, Shape],
     is_outside: IsOutside,
     frame: Points,
@@ -80,6 +82,8 @@ def find_routes(  # noqa: PLR0913  the last four are what the layer alone does n
     over: Mapping[tuple[str, str], str] = MappingProxyType({}),
     glued: frozenset[str] = frozenset(),
     walls: Mapping[str, Shape] = MappingProxyType({}),
+    cladding: frozenset[str] | None = None,
+    openings: frozenset[str] = frozenset(),
 ) -> Rain:
     """Follow every drop that lands on the water layer.
 
@@ -87,18 +91,27 @@ def find_routes(  # noqa: PLR0913  the last four are what the layer alone does n
         shapes: the layer's pieces by name, mm, y up.
         is_outside: tells for points (n, 2) whether they lie on the layer's outer side.
         frame: the ring inside which the section is judged.
-        tolerances: `touch` and `lap_reach` are used.
+        tolerances: `touch`, `lap_reach` and `driving_angle` are used.
         drains: the pieces that take water away.
         over: the outer sheet of each pair (in sorted order) whose order is known; it decides
             where the two are drawn closer than `touch`.
         glued: tapes, beads, coatings and collars, which water runs over and not behind.
         walls: other solid pieces of the section, which a falling drop is to stay clear of.
+        cladding: the pieces that leak, so that rain gets to what lies along them right behind;
+            elsewhere it lands where the sky is seen within `tolerances.driving_angle`. None:
+            it lands on all of the outer face.
+        openings: windows and doors, which leak on to what is right below them.
     """
     ground = Ground(surfaces_of(shapes, frame), frame, tolerances, is_outside, over, glued)
     water = Water(ground, drains)
+    others = surfaces_of(walls)
     if not len(ground.start):
         return Rain()
-    courses = list(_courses(water, landings(ground)))
+    sky = None
+    if cladding is not None:
+        angle = tolerances.driving_angle
+        sky = Sky(ground.layer, others, cladding, openings, frame, angle)
+    courses = list(_courses(water, landings(ground, sky)))
     sides = _sides(courses, is_outside)
     routes: list[RainRoute] = []
     for course, side in zip(courses, sides, strict=True):
@@ -111,7 +124,7 @@ def find_routes(  # noqa: PLR0913  the last four are what the layer alone does n
     return Rain(
         tuple(routes),
         _ponds(courses, routes),
-        _drips(water, courses, walls),
+        _drips(water, courses, others.surfaces),
         tuple(entry for entry in entries if entry is not None),
     )
 
@@ -214,7 +227,7 @@ def _same(pond: Pond, other: Pond) -> bool:
     return all(dist(one, two) <= _SHORE for one, two in shores)
 
 
-def _drips(water: Water, courses: list[Course], walls: Mapping[str, Shape]) -> tuple[Drip, ...]:
+def _drips(water: Water, courses: list[Course], walls: Surfaces) -> tuple[Drip, ...]:
     ground = water.ground
     hung = {
         off.edge: (run, off)
@@ -224,10 +237,7 @@ def _drips(water: Water, courses: list[Course], walls: Mapping[str, Shape]) -> t
     }
     edges = np.array(list(hung)).reshape(-1, 2)
     ledges = np.array([_ledge(ground, off) for _, off in hung.values()])
-    near = [
-        clearances(surfaces, edges, ledges)
-        for surfaces in (ground.layer.surfaces, surfaces_of(walls).surfaces)
-    ]
+    near = [clearances(surfaces, edges, ledges) for surfaces in (ground.layer.surfaces, walls)]
     drips = []
     for (edge, (run, _)), clear in zip(hung.items(), map(min, *near), strict=True):
         across, rise = ground.heading[run].tolist()

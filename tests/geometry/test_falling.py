@@ -102,3 +102,14 @@ def test_a_fall_ends_at_the_frame() -> None:
     frame = ((0.0, 0.0), (100.0, 0.0), (100.0, 80.0), (50.0, 40.0), (0.0, 80.0))
     points = np.array([[25.0, 30.0], [50.0, 60.0], [150.0, 10.0]])
     assert floor_below(frame, points).tolist() == [0.0, 60.0, 10.0]
+
+
+def test_the_first_of_several_faces_on_a_way_is_met() -> None:
+    ground = surfaces([(0.0, 30.0), (9.0, 30.0)], [(0.0, 10.0), (9.0, 20.0)])
+    edge, share = ground.first_met(
+        np.array([[4.5, 0.0], [4.5, 20.0], [20.0, 0.0]]),
+        np.array([[4.5, 60.0], [4.5, 40.0], [20.0, 60.0]]),
+    )
+    assert ground.faces.owner[edge[:2]].tolist() == [1, 0]
+    assert edge[2] == -1
+    assert share.tolist() == [0.25, 0.5, np.inf]
