@@ -3,7 +3,8 @@
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from statistics import median
+
+import numpy as np
 
 from enclosure_app.files.extents import Box, box_of
 from enclosure_app.files.frames import Frame
@@ -24,7 +25,7 @@ def named(frames: Sequence[Frame], texts: Sequence[RawText]) -> tuple[Frame, ...
     title the later gets a number.
     """
     titles: dict[int, list[tuple[float, float, str]]] = {}
-    usual = median([text.height for text in texts]) if len(texts) > 2 else 0.0
+    usual = float(np.median([text.height for text in texts])) if len(texts) > 2 else 0.0
     boxes = [box_of([frame.ring]) for frame in frames]
     for text in texts:
         name = _title(text.text)

@@ -9,9 +9,9 @@ import re
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
-from statistics import median
 from types import MappingProxyType
+
+import numpy as np
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.raw import RawDimension
@@ -127,7 +127,7 @@ def _usual(evidence: Evidence, unit: Units) -> bool:
         return False
     across = evidence.extent * unit.in_mm
     lettered = len(evidence.heights) > 2 and _fits(
-        median(evidence.heights) * unit.in_mm, SURE_LETTERS
+        float(np.median(evidence.heights)) * unit.in_mm, SURE_LETTERS
     )
     return _fits(across, ACROSS) or (lettered and _fits(across, ACROSS_SHEET))
 
@@ -197,7 +197,7 @@ def _by_elimination(evidence: Evidence) -> tuple[Units, str] | None:
     """Return the one unit in which letters and extent are usual and that $MEASUREMENT allows."""
     if len(evidence.heights) < 3:
         return None
-    high = median(evidence.heights)
+    high = float(np.median(evidence.heights))
     fits = [
         unit
         for unit in Units
@@ -214,7 +214,7 @@ def _by_elimination(evidence: Evidence) -> tuple[Units, str] | None:
 def _odd_letters(evidence: Evidence, unit: Units) -> bool:
     if len(evidence.heights) < 3:
         return False
-    return not _fits(median(evidence.heights) * unit.in_mm, LETTERS)
+    return not _fits(float(np.median(evidence.heights)) * unit.in_mm, LETTERS)
 
 
 def _oddities(evidence: Evidence, unit: Units) -> str:
@@ -222,7 +222,7 @@ def _oddities(evidence: Evidence, unit: Units) -> str:
     if not _fits(evidence.extent * unit.in_mm, ACROSS):
         says.append(_across(evidence, unit))
     if _odd_letters(evidence, unit):
-        tall = median(evidence.heights) * unit.in_mm
+        tall = float(np.median(evidence.heights)) * unit.in_mm
         says.append(f"its texts would be {tall:.{0 if tall >= 10 else 2}f} mm high")
     return " and ".join(says)
 
@@ -246,7 +246,8 @@ def _fits(length: float, bounds: tuple[float, float]) -> bool:
 
 def _mixed(text: str) -> float:
     """Return the value of ``4``, ``1/2`` or ``4 1/2``."""
-    return float(sum(Fraction(part) for part in text.replace("-", " ").split()))
+    halves = (part.partition("/") for part in text.replace("-", " ").split())
+    return sum(float(over) / float(under or 1) for over, _, under in halves)
 
 
 _GLYPHS = {
