@@ -2,7 +2,7 @@
 
 from math import cos, pi, sin
 
-from enclosure_app.drawing.polylines import left_of, length, moved, unit, walk_to
+from enclosure_app.drawing.polylines import left_of, moved, unit
 from enclosure_app.model.place import Point, Points
 
 
@@ -61,15 +61,3 @@ def _between(*args: float) -> float:
     return 0.5 * (
         2 * b + (c - a) * t + (2 * a - 5 * b + 4 * c - d) * t**2 + (3 * b - a - 3 * c + d) * t**3
     )
-
-
-def wave(points: Points, height: float, step: float) -> Points:
-    """Return a polyline that swings `height` mm about `points`, a swing every `step` mm."""
-    whole = length(points)
-    count = max(int(whole / step * 8), 2)
-    result = []
-    for k in range(count + 1):
-        at, direction = walk_to(points, whole * k / count)
-        calm = min(k, count - k, 8) / 8  # starts and ends on the line
-        result.append(moved(at, left_of(direction), height * calm * sin(2 * pi * k / 8)))
-    return tuple(result)

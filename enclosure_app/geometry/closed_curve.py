@@ -6,9 +6,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from enclosure_app.geometry.rims import Floats
-
-Bools = NDArray[np.bool_]
+from enclosure_app.geometry.rims import Bools, Floats
 
 
 @dataclass(frozen=True, slots=True)

@@ -85,6 +85,11 @@ def level_chords(chords: Chords) -> Chords:
     return Chords(a, b, middle_a, middle_b, np.hypot(*(middle_a - middle_b).T))
 
 
+def cross(u: Floats, v: Floats) -> Floats:
+    """Return the cross product (k,) of vectors (k, 2): positive where v turns left of u."""
+    return np.asarray(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
+
+
 def foot(points: Floats, start: Floats, end: Floats) -> Floats:
     """Return the nearest point (k, 2) of each segment to each point (k, 2)."""
     along = end - start

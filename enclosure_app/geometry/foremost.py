@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from enclosure_app.geometry.closest import cross
 from enclosure_app.geometry.rims import Bools, Floats, Rims
 from enclosure_app.geometry.runs import SideBySide
 
@@ -61,8 +62,8 @@ def _sides(rims: Rims, runs: Sequence[SideBySide]) -> tuple[list[bool], list[boo
     middle_b, heading_b = _middle(rims, [(run.b, run.b_from, run.b_to) for run in runs])
     across = middle_b - middle_a
     return (
-        (_cross(heading_a, across) > 0).tolist(),
-        (_cross(heading_b, -across) > 0).tolist(),
+        (cross(heading_a, across) > 0).tolist(),
+        (cross(heading_b, -across) > 0).tolist(),
         ((heading_a * heading_b).sum(axis=1) < 0).tolist(),
     )
 
@@ -73,10 +74,6 @@ def _middle(rims: Rims, stretches: list[tuple[int, float, float]]) -> tuple[Floa
     step = (table[:, 2] - table[:, 1]) / 100
     before, after = (rims.locate(rim, middle + side * step)[1] for side in (-1, 1))
     return rims.locate(rim, middle)[1], after - before
-
-
-def _cross(u: Floats, v: Floats) -> Floats:
-    return np.asarray(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
 
 
 def _hidden(group: list[_View]) -> Iterator[tuple[int, Span]]:

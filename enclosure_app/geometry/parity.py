@@ -9,11 +9,8 @@ one lying on the way itself, can never disagree about it.
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
-from enclosure_app.geometry.rims import Floats, Ints, Rims
-
-Bools = NDArray[np.bool_]
+from enclosure_app.geometry.rims import Bools, Floats, Ints, Rims
 
 
 @dataclass(frozen=True, slots=True)

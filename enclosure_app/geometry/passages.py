@@ -10,6 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
+from enclosure_app.geometry.closest import cross
 from enclosure_app.geometry.triangles import Mesh
 
 Floats = npt.NDArray[np.float64]
@@ -64,7 +65,7 @@ def _first(mesh: Mesh, reach: float) -> _Search:
     left = mesh.points[mesh.ends[edge]] - mesh.points[eye]
     # Nothing may lie in the circle over a passage, so its far end lies in the triangle's circle.
     with np.errstate(divide="ignore"):
-        across = _norm(left - right) * _norm(right) * _norm(left) / np.abs(_cross(right, left))
+        across = _norm(left - right) * _norm(right) * _norm(left) / np.abs(cross(right, left))
     search = _Search(eye, edge, right, left, np.minimum(across, reach))
     return search[_in_reach(mesh, search)]
 
@@ -76,8 +77,8 @@ def _beyond(mesh: Mesh, search: _Search) -> _Search:
     to_right = 3 * triangle + (side + 1) % 3
     to_left = 3 * triangle + (side + 2) % 3
     corner = mesh.points[mesh.starts[to_left]] - mesh.points[search.eye]
-    is_left = _cross(search.left, corner) >= 0
-    is_right = _cross(search.right, corner) <= 0
+    is_left = cross(search.left, corner) >= 0
+    is_right = cross(search.right, corner) <= 0
     narrowed_left = np.where(is_left[:, None], search.left, corner)
     narrowed_right = np.where(is_right[:, None], search.right, corner)
     both = _Search(
@@ -108,7 +109,7 @@ def _feet_on(mesh: Mesh, search: _Search) -> tuple[Ints, Floats]:
     foot = start + part[:, None] * along
     margin = END / _norm(along)
     within = (part > margin) & (part < 1 - margin) & (_norm(foot) < search.bound)
-    within &= (_cross(search.right, foot) >= 0) & (_cross(foot, search.left) >= 0)
+    within &= (cross(search.right, foot) >= 0) & (cross(foot, search.left) >= 0)
     return search.edge[within], (foot + mesh.points[search.eye])[within]
 
 
@@ -116,11 +117,6 @@ def _share(start: Floats, along: Floats) -> Floats:
     """Return where along each segment its point nearest to the origin lies, 0 to 1 within it."""
     share: Floats = -(start * along).sum(axis=1) / np.maximum((along * along).sum(axis=1), 1e-300)
     return share
-
-
-def _cross(a: Floats, b: Floats) -> Floats:
-    cross: Floats = a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
-    return cross
 
 
 def _norm(a: Floats) -> Floats:

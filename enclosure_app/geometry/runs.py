@@ -11,7 +11,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from enclosure_app.geometry.closest import near_pairs
+from enclosure_app.geometry.closest import cross, near_pairs
 from enclosure_app.geometry.rims import Floats, Ints, Rims
 
 SAME_WAY = np.cos(np.radians(40.0))
@@ -75,8 +75,8 @@ def _stretches(rims: Rims, a: Ints, b: Ints, half: Floats, reach: float) -> _Str
     u, length_a = _direction(rims, a)
     v, length_b = _direction(rims, b)
     from_b = rims.start[a] - rims.start[b]
-    cosine, sine = (u * v).sum(axis=1), _cross(u, v)
-    foot, off = (from_b * v).sum(axis=1), _cross(from_b, v)
+    cosine, sine = (u * v).sum(axis=1), cross(u, v)
+    foot, off = (from_b * v).sum(axis=1), cross(from_b, v)
     thick = half[rims.rim[a]] + half[rims.rim[b]]
     low, high = _between(foot, cosine, np.zeros_like(foot), length_b)
     near, far = _between(off, sine, -(reach + thick), reach + thick)
@@ -112,10 +112,6 @@ def _direction(rims: Rims, segments: Ints) -> tuple[Floats, Floats]:
     step = rims.end[segments] - rims.start[segments]
     length = np.hypot(step[:, 0], step[:, 1])
     return step / length[:, None], length
-
-
-def _cross(u: Floats, v: Floats) -> Floats:
-    return np.asarray(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
 
 
 def _grouped(rims: Rims, stretches: _Stretches) -> Iterator[tuple[tuple[int, int], Floats]]:

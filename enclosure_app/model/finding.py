@@ -16,6 +16,11 @@ class Severity(StrEnum):
     OFF = "off"
 
 
+def begun(words: str) -> str:
+    """Return words as the beginning of a sentence; only the first letter changes ("OSB" stays)."""
+    return words[:1].upper() + words[1:]
+
+
 @dataclass(frozen=True, slots=True)
 class Finding:
     """One thing wrong.

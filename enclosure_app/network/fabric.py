@@ -4,11 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
 from enclosure_app.geometry.between import not_parted
 from enclosure_app.geometry.foremost import foremost
-from enclosure_app.geometry.rims import Floats, Rims, rims_of
+from enclosure_app.geometry.rims import Bools, Floats, Rims, rims_of
 from enclosure_app.geometry.runs import SideBySide, is_lap, runs_between
 from enclosure_app.geometry.solids import Solid, line_solid
 from enclosure_app.model.limits import Tolerances
@@ -17,7 +16,6 @@ from enclosure_app.model.product import Control, is_glued_on
 from enclosure_app.model.section import Break, Piece, Section
 from enclosure_app.network.bodies import Bodies, bodies_of, solid_of
 
-Bools = NDArray[np.bool_]
 FRAME = ""
 
 

@@ -7,10 +7,11 @@ from dataclasses import dataclass
 import numpy as np
 
 from enclosure_app.geometry.polyline import as_points
+from enclosure_app.geometry.rims import Bools
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Bond, Kind, Product
 from enclosure_app.network.fabric import Fabric
-from enclosure_app.network.links import TOUCHES, Bools, Links
+from enclosure_app.network.links import TOUCHES, Links
 
 WHOLE = frozenset({Kind.GLASS, Kind.OPENING})
 """Frame and pane come joined from the works."""

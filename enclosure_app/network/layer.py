@@ -7,7 +7,7 @@ from itertools import product
 import numpy as np
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.rims import Floats
+from enclosure_app.geometry.rims import Bools, Floats
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
@@ -17,7 +17,7 @@ from enclosure_app.network.bodies import Bodies
 from enclosure_app.network.fabric import Fabric, break_strip, weave
 from enclosure_app.network.joints import meetings, sealed_by_products
 from enclosure_app.network.laps import Lap, find_laps
-from enclosure_app.network.links import Bools, Links, lap_bridges, links_of
+from enclosure_app.network.links import Links, links_of
 from enclosure_app.network.opening import Opening, find_opening
 from enclosure_app.network.sealing import Seams, joints_of
 from enclosure_app.network.trace import Trace, find_trace
@@ -94,7 +94,7 @@ def trace_layer(
         return Layer(control, fabric)
     links = links_of(fabric, tolerances.touch)
     try:
-        opening = _opening(fabric, tolerances)
+        opening = _opening(fabric, links, tolerances)
     except EnclosureError as error:
         return Layer(control, fabric, why=str(error))
     traced = list(_traces(fabric, links, tolerances))
@@ -122,12 +122,12 @@ def trace_layer(
     )
 
 
-def _opening(fabric: Fabric, tolerances: Tolerances) -> Opening:
+def _opening(fabric: Fabric, links: Links, tolerances: Tolerances) -> Opening:
     section = fabric.section
     return find_opening(
         section.frame,
         [*(piece.shape for piece in fabric.pieces), *map(break_strip, section.breaks)],
-        lap_bridges(fabric),
+        links.bridges(),
         section.outside,
         section.inside,
         tolerances.touch,

@@ -7,15 +7,15 @@ the first points of both rims, changes the side of the straight way between the 
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
 from enclosure_app.geometry.closest import Chords, chords_between, foot, level_chords, near_pairs
 from enclosure_app.geometry.nesting import chords_within
 from enclosure_app.geometry.parity import Flips
-from enclosure_app.geometry.rims import Floats, Ints, Rims
+from enclosure_app.geometry.polyline import as_points
+from enclosure_app.geometry.rims import Bools, Floats, Ints, Rims
+from enclosure_app.model.place import Point
 from enclosure_app.network.fabric import Fabric
 
-Bools = NDArray[np.bool_]
 TOUCHES = -1
 
 
@@ -42,6 +42,11 @@ class Links:
         """Return for each link whether it changes sides, reckoned along both rims."""
         crossed = flips.way.crossed(self.at_a, self.at_b)
         return np.asarray(crossed ^ flips.at(self.a, self.at_a) ^ flips.at(self.b, self.at_b))
+
+    def bridges(self) -> list[tuple[Point, Point]]:
+        """Return the chord across the middle of each lap, from face to face."""
+        laps = self.take(self.run != TOUCHES)
+        return list(zip(as_points(laps.at_a), as_points(laps.at_b), strict=True))
 
 
 def links_of(fabric: Fabric, touch: float) -> Links:
@@ -86,13 +91,6 @@ def jumps_of(fabric: Fabric, touch: float, reach: float) -> Links:
 def _at_frame(fabric: Fabric, chords: Chords) -> Bools:
     owner = fabric.rims.owner[fabric.rims.rim]
     return np.asarray((owner[chords.a] == fabric.frame) | (owner[chords.b] == fabric.frame))
-
-
-def lap_bridges(fabric: Fabric) -> list[tuple[tuple[float, float], tuple[float, float]]]:
-    """Return one chord across each lap, through its middle."""
-    chords, _ = _lap_chords(fabric)
-    ends = zip(chords.at_a.tolist(), chords.at_b.tolist(), strict=True)
-    return [((ax, ay), (bx, by)) for (ax, ay), (bx, by) in ends]
 
 
 def _lap_chords(fabric: Fabric) -> tuple[Chords, Ints]:

@@ -10,10 +10,10 @@ import numpy as np
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.product import Control, Kind
 from enclosure_app.model.section import Piece
+from enclosure_app.network.drainage import STEEP
 from enclosure_app.network.network import Network
 
 ROOF = frozenset({Kind.ROOFING, Kind.UNDERLAYMENT, Kind.EAVE_MEMBRANE})
-STEEP = tan(radians(60.0))
 SHALLOW = tan(radians(45.0))
 LEAST_DECK = 25.0  # mm on the roof before the fold; less is a hem or a drip
 SAME_FOLD = 60.0  # mm: sheets folded this near to each other turn up at one joint

@@ -10,9 +10,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from enclosure_app.geometry.closed_curve import ClosedCurve
-from enclosure_app.geometry.parity import Bools, Way, flips_along
+from enclosure_app.geometry.parity import Way, flips_along
 from enclosure_app.geometry.polyline import around, as_points, nearest_positions, stretch
-from enclosure_app.geometry.rims import Floats, Ints
+from enclosure_app.geometry.rims import Bools, Floats, Ints
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import Lift, Run
 from enclosure_app.network.fabric import Fabric

@@ -16,7 +16,7 @@ import click
 
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import DrawingResult, LayerResult, Report, SectionResult, Verdict
 
@@ -54,12 +54,7 @@ def summary(report: Report) -> str:
     """Return in one sentence how many findings of each severity there are."""
     found = Counter(finding.severity for finding in report.findings)
     drawings = _counted(len(report.drawings), "drawing")
-    unsure = sum(
-        layer.verdict is Verdict.UNSURE
-        for drawing in report.drawings
-        for section in drawing.sections
-        for layer in section.layers.values()
-    )
+    unsure = _verdicts(report)[Verdict.UNSURE]
     if unsure and not found:
         return (
             f"{_counted(unsure, 'layer')} in {drawings} could not be judged; nothing else found."
@@ -209,14 +204,18 @@ def _sentences(finding: Finding, units: Units) -> Iterator[str]:
 
 def _sum(page: _Page, report: Report) -> Iterator[str]:
     yield from (page.bold(line) for line in page.wrapped(summary(report), ""))
-    verdicts = Counter(
+    verdicts = _verdicts(report)
+    counts = [f"{verdicts[verdict]} {verdict.value}" for verdict in Verdict if verdicts[verdict]]
+    yield from page.wrapped(f"Layers: {_listed(counts) or 'none'}.", "")
+
+
+def _verdicts(report: Report) -> Counter[Verdict]:
+    return Counter(
         layer.verdict
         for drawing in report.drawings
         for section in drawing.sections
         for layer in section.layers.values()
     )
-    counts = [f"{verdicts[verdict]} {verdict.value}" for verdict in Verdict if verdicts[verdict]]
-    yield from page.wrapped(f"Layers: {_listed(counts) or 'none'}.", "")
 
 
 def _counted(count: int, word: str) -> str:
@@ -226,4 +225,4 @@ def _counted(count: int, word: str) -> str:
 def _listed(words: Iterable[str]) -> str:
     *most, last = list(words) or [""]
     text = f"{', '.join(most)} and {last}" if most else last
-    return text[:1].upper() + text[1:]
+    return begun(text)

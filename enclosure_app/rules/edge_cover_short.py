@@ -22,7 +22,7 @@ Source
 
 from collections.abc import Iterator
 
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
 from enclosure_app.network.eaves import Eave, eaves
@@ -49,7 +49,7 @@ def _finding(network: Network, eave: Eave, needed: float, basis: str) -> Finding
         severity=Severity.FAULT,
         at=eave.top,
         pieces=eave.pieces,
-        message=f"{words[:1].upper()}{words[1:]} ends too near the eave, measured along the slope.",
+        message=f"{begun(words)} ends too near the eave, measured along the slope.",
         advice="Carry it further up the roof, past the wall line, or lap a second sheet over its end.",
         measured=eave.reach,
         required=needed,

@@ -20,7 +20,7 @@ Source
 
 from collections.abc import Iterator
 
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
 from enclosure_app.network.drainage import is_level, is_rake, is_reversed, is_sheet_lap
@@ -57,7 +57,7 @@ def _finding(network: Network, lap: Lap) -> Finding:
         severity=Severity.FAULT,
         at=lap.at,
         pieces=(lap.outer.name, lap.inner.name),
-        message=f"{both[:1].upper()}{both[1:]} lap on the level and nothing seals the lap.",
+        message=f"{begun(both)} lap on the level and nothing seals the lap.",
         advice="Seal the lap with a tape, a bead or an adhered sheet, or give the surface a fall.",
         extent=(lap.outer.run, lap.inner.run),
     )

@@ -20,7 +20,7 @@ Source
 
 from collections.abc import Iterator
 
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
 from enclosure_app.network.network import Network
@@ -48,7 +48,7 @@ def _finding(network: Network, control: Control, passage: Passage) -> Finding:
         severity=Severity.FAULT,
         at=passage.at,
         pieces=(passage.passing, passage.layer),
-        message=f"{through[:1].upper()}{through[1:]} goes through {layer} and nothing seals the hole.",
+        message=f"{begun(through)} goes through {layer} and nothing seals the hole.",
         advice=f"Seal it with a collar, or with bead and tape, to both {through} and {layer}.",
         extent=((passage.at, passage.at),),
     )

@@ -24,7 +24,7 @@ Source
 
 from collections.abc import Iterator
 
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
 from enclosure_app.network.drainage import is_level, is_reversed, is_sheet_lap
@@ -52,7 +52,7 @@ def _reversed(network: Network, lap: Lap) -> Finding:
             f"Put {upper} over {lower} here; only at an eave does the sheet go over the metal."
         )
     else:
-        message = f"{_words(upper)} laps under {lower}: water running down goes in behind {lower}."
+        message = f"{begun(upper)} laps under {lower}: water running down goes in behind {lower}."
         advice = (
             f"Put {upper} over {lower}; where that cannot be, cover the upper edge of {lower} "
             "with a strip that laps over it."
@@ -72,9 +72,7 @@ def _cannot_be_told(network: Network, lap: Lap) -> bool:
 
 def _untold(network: Network, lap: Lap) -> Finding:
     both = network.both(lap.outer.name, lap.inner.name)
-    message = (
-        f"{_words(both)} are drawn on top of each other: the drawing does not show the order."
-    )
+    message = f"{begun(both)} are drawn on top of each other: the drawing does not show the order."
     advice = "Draw them 3 mm apart, with the sheet that comes from above on the outside."
     return _finding(network, lap, Severity.DOUBT, (message, advice))
 
@@ -100,10 +98,6 @@ def _finding(
 def _end_in(sheet: Sheet) -> tuple[float, float]:
     """Return the sheet's end inside the lap: what names the place."""
     return sheet.run[-1] if sheet.beyond_upper < sheet.beyond_lower else sheet.run[0]
-
-
-def _words(text: str) -> str:
-    return text[:1].upper() + text[1:]
 
 
 RULE = Rule("reverse-lap", (Control.WATER,), Severity.FAULT, check)

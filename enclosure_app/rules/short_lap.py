@@ -20,7 +20,7 @@ Source
 
 from collections.abc import Iterator
 
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Control
 from enclosure_app.network.drainage import (
@@ -71,7 +71,7 @@ def _finding(network: Network, control: Control, lap: Lap, required: Limit) -> F
         severity=Severity.FAULT,
         at=lap.at,
         pieces=(lap.outer.name, lap.inner.name),
-        message=f"{both[:1].upper()}{both[1:]} lap by less than is required.",
+        message=f"{begun(both)} lap by less than is required.",
         advice="Lengthen one of the two sheets, or move the joint to where both reach.",
         measured=lap.length,
         required=required.value,

@@ -21,7 +21,7 @@ Source
 
 from collections.abc import Iterator
 
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control, Kind
 from enclosure_app.model.report import Joint, JointKind
@@ -49,7 +49,7 @@ def _finding(network: Network, joint: Joint) -> Finding:
         at=joint.at,
         pieces=(joint.a, joint.b),
         message=(
-            f"{both[:1].upper()}{both[1:]} {'lap' if lapped else 'meet'} "
+            f"{begun(both)} {'lap' if lapped else 'meet'} "
             "and nothing seals them: air gets through."
         ),
         advice=(

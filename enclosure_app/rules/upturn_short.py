@@ -19,7 +19,7 @@ Source
 
 from collections.abc import Iterator
 
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Control
 from enclosure_app.network.drainage import DRAWN
@@ -52,7 +52,7 @@ def _finding(network: Network, upturn: Upturn, required: Limit) -> Finding:
         severity=Severity.FAULT,
         at=upturn.top,
         pieces=(upturn.piece,),
-        message=f"{words[:1].upper()}{words[1:]} does not turn up far enough where the roof meets the wall.",
+        message=f"{begun(words)} does not turn up far enough where the roof meets the wall.",
         advice="Carry it higher up the wall and lap the wall's sheet over it.",
         measured=upturn.height,
         required=required.value,

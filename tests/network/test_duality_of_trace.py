@@ -20,7 +20,7 @@ from enclosure_app.model.place import Line, Point, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.fabric import Fabric, weave
-from enclosure_app.network.links import lap_bridges, links_of
+from enclosure_app.network.links import links_of
 from enclosure_app.network.opening import Opening, find_opening
 from enclosure_app.network.trace import Trace, find_trace
 
@@ -44,7 +44,12 @@ def judged(layer: RandomLayer) -> Both:
     pieces = tuple(Piece(f"p{n}", "loose", shape) for n, shape in enumerate(layer.shapes))
     fabric = weave(Section("random", layer.frame, pieces, PRODUCTS), Control.AIR, TOLERANCES)
     opening = find_opening(
-        layer.frame, layer.shapes, lap_bridges(fabric), [layer.outside], [layer.inside], TOUCH
+        layer.frame,
+        layer.shapes,
+        links_of(fabric, TOUCH).bridges(),
+        [layer.outside],
+        [layer.inside],
+        TOUCH,
     )
     links = links_of(fabric, TOUCH)
     loose = np.zeros(len(links), dtype=bool)
@@ -180,7 +185,7 @@ def test_the_bottleneck_agrees_with_a_raster(layer: RandomLayer) -> None:
     assume(both.trace is not None)
     assert both.trace is not None
     assume(2 * layer.room > max(both.opening.width, TOUCH) * 1.01)
-    raster = widest_on_raster(layer, lap_bridges(both.fabric))
+    raster = widest_on_raster(layer, links_of(both.fabric, TOUCH).bridges())
     if both.trace.bottleneck:
         assert both.trace.bottleneck == pytest.approx(raster, abs=1.5 * PIXEL)
     else:

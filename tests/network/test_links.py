@@ -6,7 +6,7 @@ from sections import area, box, sheet, woven
 
 from enclosure_app.model.section import Piece
 from enclosure_app.network.fabric import Fabric
-from enclosure_app.network.links import TOUCHES, Links, jumps_of, lap_bridges, links_of
+from enclosure_app.network.links import TOUCHES, Links, jumps_of, links_of
 
 TOUCH = 2.0
 
@@ -99,12 +99,14 @@ def test_links_lift_nothing_and_lie_on_both_pieces() -> None:
 
 
 def test_a_bridge_runs_across_the_middle_of_each_lap() -> None:
-    assert lap_bridges(woven(LOW, sheet("b", (10, 50), (10, 200)))) == [((0, 75), (10, 75))]
+    assert links_of(woven(LOW, sheet("b", (10, 50), (10, 200))), TOUCH).bridges() == [
+        ((0, 75), (10, 75))
+    ]
 
 
 def test_a_bridge_between_sheets_drawn_with_a_width_ends_on_their_faces() -> None:
     wide = woven(sheet("a", (0, 0), (0, 100), width=4), sheet("b", (10, 50), (10, 200), width=4))
-    (((ax, ay), (bx, by)),) = lap_bridges(wide)
+    (((ax, ay), (bx, by)),) = links_of(wide, TOUCH).bridges()
     assert (ay, by) == (75, 75)
     assert abs(ax) == 2
     assert abs(bx - 10) == 2
