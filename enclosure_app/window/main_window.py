@@ -3,7 +3,7 @@
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QByteArray, QPoint, Qt
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QIcon, QKeySequence
 from PySide6.QtWidgets import (
     QApplication,
@@ -47,7 +47,7 @@ from enclosure_app.window.tool_bar import made_tool_bar
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.words import coordinate, severity_count
 
-_STATE = 1  # of the layout that is kept; another number forgets an older one
+_STATE = 2  # of the layout that is kept; another number forgets an older one
 
 
 class MainWindow(QMainWindow):
@@ -81,8 +81,8 @@ class MainWindow(QMainWindow):
         self._lay_out_status()
         self._connect()
         self.show_ground(self.settings.ground)
+        self._restore_place()
         self._show_project()
-        self._restore()
         self.keeping.look_for_unsaved()
 
     # ---- how it is put together ----------------------------------------------------------------
@@ -246,9 +246,7 @@ class MainWindow(QMainWindow):
                 dock.hide()
             self.tools.hide()
         elif self.tools.isHidden():
-            self.tools.show()
-            for dock in self.docks:
-                dock.show()
+            self._show_panels()
         self.lines.show_section(self.place.section)
         self._name_window()
         self.canvas.update()
@@ -355,12 +353,26 @@ class MainWindow(QMainWindow):
         self.canvas.overlay.look = self._look
         self._show_results()
 
-    def _restore(self) -> None:
+    def _restore_place(self) -> None:
         self.resize(1366, 768)
         kept = self.settings.layout()
         if kept:
             self.restoreGeometry(kept[0])
+
+    def _show_panels(self) -> None:
+        """Show the panels as the person left them; the first-run page, which has none, is past."""
+        kept = self.settings.layout()
+        for part in (self.tools, *self.docks):
+            part.show()
+        if kept:
             self.restoreState(kept[1], _STATE)
+
+    def _layout_of_work(self) -> QByteArray:
+        """Return how the panels stand, or stood when a drawing was last open."""
+        kept = self.settings.layout()
+        if self.tools.isHidden():
+            return kept[1] if kept else QByteArray()
+        return self.saveState(_STATE)
 
     # ---- Qt's events ---------------------------------------------------------------------------
 
@@ -380,7 +392,7 @@ class MainWindow(QMainWindow):
             event.ignore()
             self.commands.ask_to_save(self.commands.leave)
             return
-        self.settings.keep_layout(self.saveGeometry(), self.saveState(_STATE))
+        self.settings.keep_layout(self.saveGeometry(), self._layout_of_work())
         self.document.undo_stack.cleanChanged.disconnect(self._name_window)
         self.checking.close()
         self.keeping.close()
