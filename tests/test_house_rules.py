@@ -30,6 +30,7 @@ DRAWN = ("drawing", "reports", "window")  # the only places where a colour may s
 # Modules without a test file of their own, each with the one that tries it.
 IN_THE_WINDOW = (
     # begun last: tried together through real mouse and key events, until each has its own file
+    "window.action_table",
     "window.application",
     "window.bars",
     "window.canvas.backing",
@@ -44,7 +45,11 @@ IN_THE_WINDOW = (
     "window.canvas.tools.measure",
     "window.canvas.tools.tool",
     "window.canvas.workplace",
-    "window.commands",
+    "window.commands.editing",
+    "window.commands.files",
+    "window.commands.finding",
+    "window.commands.looking",
+    "window.commands.parts",
     "window.docks",
     "window.findings_delegate",
     "window.findings_model",
@@ -60,9 +65,11 @@ IN_THE_WINDOW = (
     "window.products_model",
     "window.rule_page",
     "window.settings",
+    "window.showing",
     "window.start_page",
     "window.tool_bar",
     "window.toolbox",
+    "window.views",
     "window.words",
 )
 TESTED_ELSEWHERE = {

@@ -33,7 +33,7 @@ def window(qtbot: QtBot, settings: Settings) -> Iterator[MainWindow]:
     qtbot.addWidget(shown)
     shown.show()
     yield shown
-    shown.commands.leaving = True
+    shown.commands.files.leaving = True
     shown.close()
 
 

@@ -68,7 +68,7 @@ def test_a_ready_made_part_begins_a_project_and_another_is_added(
     assert names == ["Eave", "Eave 2"]
     assert window.place.index == 1
     # the tabs come with the check's answer, which a busy machine gives later
-    qtbot.waitUntil(lambda: window.sections.tabText(1) == "Eave 2", timeout=5000)
+    qtbot.waitUntil(lambda: window.views.sections.tabText(1) == "Eave 2", timeout=5000)
     assert window.findings.model.rows == ()
 
 

@@ -36,7 +36,7 @@ def test_what_was_never_saved_is_offered_after_a_crash(
     qtbot.mouseClick(again.messages.answers.itemAt(0).widget(), Qt.MouseButton.LeftButton)
     assert again.document.project.sections == changed.sections
     assert again.document.modified
-    again.commands.leaving = True
+    again.commands.files.leaving = True
 
 
 def test_closing_leaves_nothing_to_be_recovered(opened: Opened, settings: Settings) -> None:
@@ -45,7 +45,7 @@ def test_closing_leaves_nothing_to_be_recovered(opened: Opened, settings: Settin
     window.keeping.copy()
     copy = autosave_path(settings.folder / f"unsaved{SUFFIX}")
     assert copy.exists()
-    window.commands.leave()
+    window.commands.files.leave()
     assert not copy.exists()
 
 

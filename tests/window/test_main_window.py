@@ -14,26 +14,28 @@ Opened = Callable[..., MainWindow]
 
 
 def test_a_window_without_a_file_offers_three_ways_to_begin(window: MainWindow) -> None:
-    assert window.pages.currentWidget() is window.start
+    assert window.views.pages.currentWidget() is window.views.start
     assert not any(dock.isVisible() for dock in window.docks)
 
 
 def test_a_sample_is_opened_and_judged_in_one_click(window: MainWindow, qtbot: QtBot) -> None:
     button = next(
-        b for b in window.start.findChildren(type(window.steps.button)) if "eave" in b.text()
+        b
+        for b in window.views.start.findChildren(type(window.views.steps.button))
+        if "eave" in b.text()
     )
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
     assert window.document.project.source.endswith("eave-flush-faulty.dxf")
     rules = [row.finding.rule for row in window.findings.model.rows]
     assert rules == ["wet-route", "reverse-lap", "edge-cover-short"]
-    assert window.pages.currentIndex() == 1
+    assert window.views.pages.currentIndex() == 1
 
 
 def test_the_next_step_leads_through_the_findings(opened: Opened, qtbot: QtBot) -> None:
     window = opened()
-    assert window.steps.words.text().startswith("3 faults")
+    assert window.views.steps.words.text().startswith("3 faults")
     for key in ("wet-route", "reverse-lap", "edge-cover-short", "wet-route"):
-        qtbot.mouseClick(window.steps.button, Qt.MouseButton.LeftButton)
+        qtbot.mouseClick(window.views.steps.button, Qt.MouseButton.LeftButton)
         finding = window.findings.current
         assert finding is not None
         assert finding.rule == key
@@ -48,14 +50,15 @@ def test_a_click_on_a_finding_goes_there(opened: Opened, qtbot: QtBot) -> None:
     finding = window.findings.model.rows[2].finding
     assert window.canvas.camera.centre == finding.at
     assert (
-        "Carry it further up" in window.findings.advice.findChildren(type(window.hint))[0].text()
+        "Carry it further up"
+        in window.findings.advice.findChildren(type(window.views.hint))[0].text()
     )
 
 
 def test_why_shows_the_page_of_the_rule_and_leads_back(opened: Opened, qtbot: QtBot) -> None:
     window = opened()
-    window.commands.next_finding()
-    window.commands.next_finding()
+    window.commands.finding.next_finding()
+    window.commands.finding.next_finding()
     qtbot.mouseClick(window.findings.advice.button, Qt.MouseButton.LeftButton)
     told = window.findings.rule.text.toPlainText()
     assert told.startswith("Reverse lap")

@@ -32,7 +32,7 @@ def test_a_click_in_the_band_goes_to_the_place_in_the_drawing(
 def test_a_finding_is_shown_in_its_own_band(opened: Opened, qtbot: QtBot) -> None:
     window = opened()
     with qtbot.waitSignal(window.ribbon.view.reached) as told:
-        window.commands.next_finding()
+        window.commands.finding.next_finding()
     assert told.args == [0]
 
 

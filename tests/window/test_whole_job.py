@@ -77,5 +77,5 @@ def keep_and_issue(window: MainWindow, qtbot: QtBot, tmp_path: Path) -> None:
     assert window.filing.save()
     assert window.filing.open(kept)
     assert verdict(window, qtbot) is Verdict.CONTINUOUS
-    window.commands.write_pdf_to(tmp_path / "eave.pdf")
+    window.commands.files.write_pdf_to(tmp_path / "eave.pdf")
     assert (tmp_path / "eave.pdf").read_bytes().startswith(b"%PDF")

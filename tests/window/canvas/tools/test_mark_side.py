@@ -39,6 +39,6 @@ def test_measuring_says_the_length_and_changes_nothing(sheet: MainWindow, hand) 
     sheet.do("tool_measure")
     hand.click((200.0, 500.0))
     hand.click((1200.0, 500.0))
-    assert "across" in sheet.hint.text()
-    assert "∠ 0.0°" in sheet.hint.text()
+    assert "across" in sheet.views.hint.text()
+    assert "∠ 0.0°" in sheet.views.hint.text()
     assert sheet.document.project is before

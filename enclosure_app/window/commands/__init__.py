@@ -1,0 +1,48 @@
+"""What every action of the menus does, by the name it has in the table of actions.
+
+Each menu's doings have a room of their own; an action is done by the method of its name, and each
+tool and each control by the row that names it.
+"""
+
+from collections.abc import Callable
+from functools import partial
+
+from enclosure_app.model.product import Control
+from enclosure_app.window.action_table import TABLE
+from enclosure_app.window.commands.editing import EditCommands
+from enclosure_app.window.commands.files import FileCommands
+from enclosure_app.window.commands.finding import FindingCommands
+from enclosure_app.window.commands.looking import LookCommands
+from enclosure_app.window.commands.parts import Parts
+
+Doing = Callable[..., object]
+
+
+class Commands:
+    """The doings of one window."""
+
+    def __init__(self, parts: Parts) -> None:
+        self.files = FileCommands(parts)
+        self.editing = EditCommands(parts)
+        self.looking = LookCommands(parts)
+        self.finding = FindingCommands(parts)
+        self._made = _choices(parts)
+
+    def __getitem__(self, name: str) -> Doing:
+        """Return what the action called `name` does."""
+        if name in self._made:
+            return self._made[name]
+        rooms = (self.files, self.editing, self.looking, self.finding)
+        does: Doing = next(getattr(room, name) for room in rooms if hasattr(room, name))
+        return does
+
+
+def _choices(parts: Parts) -> dict[str, Doing]:
+    """Return what takes each tool in hand, and what shows each control alone."""
+    tools = {
+        row.name: partial(parts.toolbox.take, row.name.removeprefix("tool_"))
+        for row in TABLE
+        if row.choice == "tool"
+    }
+    only = {f"only_{each.value}": partial(parts.place.show_only, each) for each in Control}
+    return {**tools, **only, "only_all": partial(parts.place.show_only, None)}

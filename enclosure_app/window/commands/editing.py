@@ -1,0 +1,71 @@
+"""What Edit in the menu does, and what gives lines a product."""
+
+from PySide6.QtCore import QObject
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.window.canvas.tools.select import Select
+from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.giving import given_product
+
+
+class EditCommands(QObject):
+    """Picking, deleting, and saying what the lines are."""
+
+    def __init__(self, parts: Parts) -> None:
+        super().__init__(parts.window)
+        self._parts = parts
+
+    def delete(self) -> None:
+        """Remove what is picked, or what the tool in hand takes out."""
+        if self._parts.place.picked:
+            Select(self._parts.place).delete()
+
+    def pick_all(self) -> None:
+        """Pick every piece."""
+        section = self._parts.place.section
+        self._parts.place.pick(section.by_name if section else ())
+
+    def pick_same(self) -> None:
+        """Pick every piece of the same products as those that are picked."""
+        place, section = self._parts.place, self._parts.place.section
+        if section:
+            products = {section.by_name[name].product for name in place.picked}
+            place.pick([piece.name for piece in section.pieces if piece.product in products])
+
+    def pick_none(self) -> None:
+        """Pick nothing."""
+        self._parts.place.pick(())
+
+    def pick_layer(self, layer: str) -> None:
+        """Pick everything on a layer of the drawing."""
+        section = self._parts.place.section
+        if section:
+            names = [piece.name for piece in section.pieces if piece.layer == layer]
+            lines = [stroke.handle for stroke in section.strokes if stroke.layer == layer]
+            self._parts.place.pick(names, lines)
+
+    def give_product(self) -> None:
+        """Say that what is picked is made of the product that is chosen."""
+        place = self._parts.place
+        section = place.section
+        if section is None or place.product not in section.products:
+            return
+        if not (place.picked or place.picked_lines):
+            place.refused.emit(self.tr("Pick the lines first that are made of this product."))
+            return
+        text = self.tr("Make it {}").format(section.products[place.product].name)
+        try:
+            after = given_product(
+                place.document.project,
+                place.index,
+                (place.picked, place.picked_lines),
+                place.product,
+            )
+        except EnclosureError as error:
+            place.refuse(error)
+            return
+        place.document.apply(text, after)
+
+    def read_notes(self) -> None:
+        """Read the drawing's notes, and offer what they say."""
+        self._parts.noting.read()

@@ -1,0 +1,33 @@
+"""The parts of one window that what its menus do works on."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtWidgets import QMainWindow
+
+from enclosure_app.window.bars import MessageBar
+from enclosure_app.window.canvas.canvas import Canvas
+from enclosure_app.window.canvas.workplace import Workplace
+from enclosure_app.window.checking import Checking
+from enclosure_app.window.document import Document
+from enclosure_app.window.filing import Filing
+from enclosure_app.window.findings_panel import FindingsPanel
+from enclosure_app.window.noting import Noting
+from enclosure_app.window.toolbox import Toolbox
+
+
+@dataclass(frozen=True, slots=True)
+class Parts:
+    """The parts of one window that its actions work on."""
+
+    window: QMainWindow
+    document: Document
+    place: Workplace
+    checking: Checking
+    filing: Filing
+    canvas: Canvas
+    findings: FindingsPanel
+    messages: MessageBar
+    toolbox: Toolbox
+    noting: Noting
+    show_ground: Callable[[str], None]

@@ -1,0 +1,148 @@
+"""Shows the document and what was found in it, in every view, and takes each view to a place."""
+
+from PySide6.QtCore import QObject, Signal
+
+from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.place import Point
+from enclosure_app.model.report import SectionResult
+from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.workplace import Workplace
+from enclosure_app.window.checking import Checking, unjudged
+from enclosure_app.window.next_step import next_step
+from enclosure_app.window.views import Views
+from enclosure_app.window.words import coordinate, severity_count
+
+
+class Showing(QObject):
+    """Keeps the views of one window up to date.
+
+    `shown`: the results of the section in view are on the screen.
+    """
+
+    shown = Signal()
+
+    def __init__(self, place: Workplace, checking: Checking, views: Views) -> None:
+        super().__init__(place)
+        self._place, self._checking, self._views = place, checking, views
+        self._look = Look()
+        self._fit_next = True
+        self._connect()
+
+    def _connect(self) -> None:
+        views, place = self._views, self._place
+        place.document.changed.connect(self.show_project)
+        place.turned.connect(self.show_results)
+        place.picked_changed.connect(self._show_picked)
+        self._checking.checked.connect(self.show_results)
+        views.findings.asked.connect(self._go_to_finding)
+        views.findings.chosen.connect(place.show_only)
+        views.ribbon.view.walked.connect(self.go_to)
+        views.canvas.pointed.connect(self._point)
+        views.sections.currentChanged.connect(self.turn_to)
+        views.lines.lit.connect(self._light)
+
+    @property
+    def result(self) -> SectionResult | None:
+        """What was found in the section in view; of its latest state once that is checked."""
+        section, results = self._place.section, self._checking.results
+        if section is None:
+            return None
+        at = self._place.index
+        return results[at] if at < len(results) else unjudged(section)
+
+    def begin(self) -> None:
+        """Show a project that was just opened: its first section, whole."""
+        self._views.messages.hide()
+        self._place.index = 0
+        self._fit_next = True
+        self._checking.check_now()
+        self._views.canvas.setFocus()
+
+    def show_added(self, index: int) -> None:
+        """Turn to a section that was added."""
+        self._checking.check_now()
+        self.turn_to(index)
+
+    def turn_to(self, index: int) -> None:
+        """Turn to another section."""
+        self._views.canvas.overlay.place_gone_to = None
+        self._fit_next = True
+        self._place.turn_to(index)
+
+    def show_dark(self, *, dark: bool) -> None:
+        """Show everything light or dark."""
+        self._look = Look(self._look.units, dark, self._look.only)
+        self._views.canvas.overlay.look = self._look
+        self.show_results()
+
+    def show_project(self) -> None:
+        """Show the project as it is now, before it is judged."""
+        views = self._views
+        views.lines.show_section(self._place.section)
+        views.canvas.update()
+
+    def show_results(self) -> None:
+        """Show what was found in the section in view."""
+        result = self.result
+        if result is None:
+            return
+        views = self._views
+        self._look = Look(self._place.document.project.units, self._look.dark, self._place.only)
+        self._name_sections()
+        views.canvas.show_result(result, self._look)
+        views.findings.show_result(result, self._look)
+        views.ribbon.view.show_result(result, self._look)
+        views.steps.offer(next_step(result))
+        views.lines.show_section(self._place.section)
+        if self._fit_next:
+            self._fit_next = False
+            views.canvas.fit()
+        self.shown.emit()
+
+    def go_to(self, at: Point) -> None:
+        """Take the drawing to a place."""
+        self._views.canvas.overlay.place_gone_to = at
+        self._views.canvas.go_to(at)
+
+    def _go_to_finding(self, finding: Finding) -> None:
+        self.go_to(finding.at)
+        self._views.ribbon.view.show_place(finding.at, finding.control)
+
+    def _name_sections(self) -> None:
+        """Name the sections on tabs, with how many faults each has; a single one needs none."""
+        tabs, results = self._views.sections, self._checking.results
+        tabs.blockSignals(True)
+        while tabs.count() > len(results):
+            tabs.removeTab(tabs.count() - 1)
+        while tabs.count() < len(results):
+            tabs.addTab("")
+        for number, result in enumerate(results):
+            tabs.setTabText(number, _told(result))
+        tabs.setCurrentIndex(self._place.index)
+        tabs.setVisible(len(results) > 1)
+        tabs.blockSignals(False)
+
+    def _point(self, at: Point | None) -> None:
+        units = self._place.document.project.units
+        if at is None:
+            self._views.where.setText("")
+            return
+        x, y = (coordinate(value, units) for value in at)
+        self._views.where.setText(f"x {x}   y {y} {units.value}")
+
+    def _light(self, layers: frozenset[str]) -> None:
+        self._views.canvas.overlay.lit = layers
+        self._views.canvas.update()
+
+    def _show_picked(self) -> None:
+        place = self._place
+        self._views.lines.show_picked(len(place.picked) + len(place.picked_lines))
+        if place.section and len(place.picked) == 1:
+            piece = place.section.by_name[next(iter(place.picked))]
+            self._views.lines.choose(piece.product)
+
+
+def _told(result: SectionResult) -> str:
+    faults = sum(finding.severity is Severity.FAULT for finding in result.findings)
+    told = f"  ·  {severity_count(Severity.FAULT, faults)}" if faults else ""
+    return f"{result.section.name}{told}"

@@ -1,0 +1,105 @@
+"""What the window shows a project in: the drawing in the middle, few and quiet panels round it."""
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import (
+    QDockWidget,
+    QLabel,
+    QMainWindow,
+    QMenu,
+    QStackedWidget,
+    QTabBar,
+    QVBoxLayout,
+    QWidget,
+)
+
+from enclosure_app.window.bars import MessageBar, StepBar
+from enclosure_app.window.canvas.canvas import Canvas
+from enclosure_app.window.canvas.workplace import Workplace
+from enclosure_app.window.docks import made_dock
+from enclosure_app.window.filing import Filing
+from enclosure_app.window.findings_panel import FindingsPanel
+from enclosure_app.window.lines_panel import LinesPanel
+from enclosure_app.window.ribbon_view import RibbonStrip
+from enclosure_app.window.start_page import StartPage
+
+_LEFT = Qt.DockWidgetArea.LeftDockWidgetArea
+_RIGHT = Qt.DockWidgetArea.RightDockWidgetArea
+_FOOT = Qt.DockWidgetArea.BottomDockWidgetArea
+
+
+class Views:
+    """The parts of a window that show its project, laid out in it."""
+
+    def __init__(self, window: QMainWindow, place: Workplace, filing: Filing) -> None:
+        self.canvas = Canvas(place, window)
+        self.lines = LinesPanel(window)
+        self.findings = FindingsPanel(window)
+        self.ribbon = RibbonStrip(window)
+        self.steps, self.messages = StepBar(window), MessageBar(window)
+        self.start = StartPage(filing.parts, window)
+        self.sections = _tabs(window)
+        self.hint, self.where = QLabel(window), _coordinates(window)
+        self.pages = QStackedWidget(window)
+        self.pages.addWidget(self.start)
+        self.pages.addWidget(_column(window, self.sections, self.steps, self.canvas))
+        window.setCentralWidget(_column(window, self.messages, self.pages))
+        self.docks = self._made_docks(window)
+        self._lay_out_status(window)
+
+    def _made_docks(self, window: QMainWindow) -> tuple[QDockWidget, ...]:
+        docks = (
+            made_dock(window, say("What the lines are"), self.lines, _LEFT),
+            made_dock(window, say("What is wrong"), self.findings, _RIGHT),
+            made_dock(window, say("The layers unrolled"), self.ribbon, _FOOT),
+        )
+        window.setCorner(Qt.Corner.BottomRightCorner, _RIGHT)
+        window.resizeDocks(list(docks[:2]), [300, 350], Qt.Orientation.Horizontal)
+        window.resizeDocks([docks[2]], [150], Qt.Orientation.Vertical)
+        return docks
+
+    def _lay_out_status(self, window: QMainWindow) -> None:
+        bar = window.statusBar()
+        bar.addWidget(self.hint, 1)
+        bar.addPermanentWidget(self.where)
+        bar.setSizeGripEnabled(False)
+
+    def made_menu_of_panels(self, window: QMainWindow) -> QMenu:
+        """Return the menu that shows and hides the panels."""
+        panels = QMenu(say("Panels"), window)
+        actions: list[QAction] = [dock.toggleViewAction() for dock in self.docks]
+        panels.addActions(actions)
+        return panels
+
+
+def _column(window: QMainWindow, *parts: QWidget) -> QWidget:
+    """Return widgets one under the other; the last one takes what room there is."""
+    whole = QWidget(window)
+    column = QVBoxLayout(whole)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(0)
+    for part in parts:
+        column.addWidget(part)
+    column.setStretch(len(parts) - 1, 1)
+    return whole
+
+
+def _tabs(window: QMainWindow) -> QTabBar:
+    tabs = QTabBar(window)
+    tabs.setDrawBase(False)
+    tabs.setExpanding(False)
+    tabs.setAccessibleName(say("Sections"))
+    return tabs
+
+
+def _coordinates(window: QMainWindow) -> QLabel:
+    where = QLabel(window)
+    where.setAccessibleName(say("Where the mouse is, in the drawing's units"))
+    where.setMinimumWidth(220)
+    where.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+    return where
+
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("Views", text)
