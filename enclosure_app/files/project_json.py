@@ -172,6 +172,14 @@ _PROJECT = record(
             mm_per_pixel=form.number,
             angle=form.number,
             page=form.whole,
+            size=form.point,
+            paper_mm=form.number,
+            to_scale=form.flag,
+            section=form.text,
+            key=form.text,
+            shown=form.flag,
+            locked=form.flag,
+            strength=form.number,
         )
     ),
 )

@@ -88,7 +88,22 @@ def projects(draw: st.DrawFn) -> Project:
     decisions = st.builds(Decision, texts, st.sampled_from(State), texts, texts, texts)
     kinds = st.sampled_from(["png", "jpeg", "pdf"])
     underlays = st.builds(
-        Underlay, texts, kinds, st.binary(max_size=20), places, numbers, numbers, st.integers(0, 9)
+        Underlay,
+        texts,
+        kinds,
+        st.binary(max_size=20),
+        places,
+        numbers,
+        numbers,
+        st.integers(0, 9),
+        size=places,
+        paper_mm=numbers,
+        to_scale=st.booleans(),
+        section=texts,
+        key=texts,
+        shown=st.booleans(),
+        locked=st.booleans(),
+        strength=numbers,
     )
     return Project(
         title=draw(texts),

@@ -92,16 +92,27 @@ def add_section(project: Project, section: Section) -> Project:
 
 
 def replace_section(project: Project, which: Which, section: Section) -> Project:
-    """Put another section in the place of one."""
-    if section.name != section_of(project, which).name:
+    """Put another section in the place of one; what lies under it stays under it."""
+    before = section_of(project, which).name
+    if section.name != before:
         _must_be_new(project, section.name)
+        underlays = tuple(
+            replace(each, section=section.name) if each.section == before else each
+            for each in project.underlays
+        )
+        project = replace(project, underlays=underlays)
     return with_section(project, which, section)
 
 
 def remove_section(project: Project, which: Which) -> Project:
-    """Remove a section with everything in it."""
+    """Remove a section with everything in it and under it."""
     at = index_of(project, which)
-    return replace(project, sections=(*project.sections[:at], *project.sections[at + 1 :]))
+    gone = project.sections[at].name
+    return replace(
+        project,
+        sections=(*project.sections[:at], *project.sections[at + 1 :]),
+        underlays=tuple(each for each in project.underlays if each.section != gone),
+    )
 
 
 def rename_section(project: Project, which: Which, name: str) -> Project:
