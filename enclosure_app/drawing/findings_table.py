@@ -15,6 +15,7 @@ from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width, wrap
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
+from enclosure_app.model.report import SectionResult
 
 LINE = 1.78  # line distance, in heights of capitals
 _MARGIN = FLAG_WIDTH + ICON_WIDTH + 4.0  # from the left edge to the words: flag and picture
@@ -107,13 +108,23 @@ def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Ite
             yield Label(line, (left, y), size, colour, bold=bold, source=row.finding.key)
 
 
-def no_findings(box: Box, theme: Theme) -> Iterator[Mark]:
-    """Yield the words of an empty table."""
-    text = "Nothing was found by the checks that were run."
+def no_findings(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
+    """Yield the words of an empty table: that nothing was found, or what could not be judged."""
     y = box.top - HEAD - _PAD - theme.small
-    for line in wrap(text, theme.small, box.width):
-        yield Label(line, (box.left, y), theme.small, theme.ink)
-        y -= theme.small * LINE
+    for text in _why_empty(result):
+        for line in wrap(text, theme.small, box.width):
+            yield Label(line, (box.left, y), theme.small, theme.ink)
+            y -= theme.small * LINE
+
+
+def _why_empty(result: SectionResult) -> Iterator[str]:
+    for layer in result.unjudged:
+        why = layer.why or "Look at this layer yourself."
+        yield f"The {layer.control.value} layer could not be judged. {why}"
+    if result.unjudged:
+        yield "Nothing else was found by the checks that were run."
+    else:
+        yield "Nothing was found by the checks that were run."
 
 
 def more_words(count: int, box: Box, theme: Theme) -> Label:

@@ -147,7 +147,7 @@ def _pages(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Page]:
     foot, table = _column(sheet)
     filled = fill_column(left, table, theme)
     marks = [*_paper(sheet), *_drawing(sheet, findings), *_ribbons(sheet, findings), *foot]
-    marks += head_marks(table, theme) if findings else no_findings(table, theme)
+    marks += head_marks(table, theme) if findings else no_findings(sheet.result, table, theme)
     marks += filled.marks
     left = left[filled.count :]
     if left:

@@ -85,12 +85,15 @@ def heading_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mar
 
 
 def tally(result: SectionResult) -> str:
-    """Return how many findings there are of each severity, in words."""
+    """Return how many findings there are of each severity, and what could not be judged, in words."""
     found = []
     for severity in (Severity.FAULT, Severity.DOUBT, Severity.REMARK):
         count = sum(f.severity is severity for f in result.findings)
         if count:
             found.append(f"{count} {severity.value}{'' if count == 1 else 's'}")
+    unsure = [layer.control.value for layer in result.unjudged]
+    if unsure:
+        found.append(f"{' and '.join(unsure)} could not be judged")
     return ", ".join(found) or "nothing found"
 
 

@@ -131,6 +131,11 @@ class SectionResult:
     order: tuple[str, ...] = ()
     findings: tuple[Finding, ...] = ()
 
+    @property
+    def unjudged(self) -> tuple[LayerResult, ...]:
+        """The layers of which nothing can be said: that nothing was found there proves nothing."""
+        return tuple(layer for layer in self.layers.values() if layer.verdict is Verdict.UNSURE)
+
 
 @dataclass(frozen=True, slots=True)
 class DrawingResult:

@@ -22,7 +22,7 @@ from enclosure_app.window.findings_delegate import FindingsDelegate
 from enclosure_app.window.findings_model import ROW, FindingsModel, Row
 from enclosure_app.window.layer_strip import LayerStrip
 from enclosure_app.window.rule_page import RulePage
-from enclosure_app.window.words import severity_count
+from enclosure_app.window.words import control_word, severity_count
 
 _SHOWN = (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
 
@@ -155,7 +155,14 @@ class FindingsPanel(QWidget):
             return self.tr("Nothing is judged yet. Say what the lines are, or draw a sheet.")
         if not (result.section.inside and result.section.outside):
             return self.tr("Nothing is judged yet. Say which side is inside and which is outside.")
+        if result.unjudged:
+            return self._what_is_unsure(result)
         return self.tr("Nothing is wrong here: every layer can be followed from end to end.")
+
+    def _what_is_unsure(self, result: SectionResult) -> str:
+        told = self.tr("The {} layer could not be judged. {}")
+        lines = [told.format(control_word(r.control).lower(), r.why) for r in result.unjudged]
+        return "\n\n".join([*lines, self.tr("Nothing else was found.")])
 
     def _refilter(self) -> None:
         hidden = frozenset(s for s, button in self.filters.items() if not button.isChecked())

@@ -223,6 +223,12 @@ def result(**changes: object) -> SectionResult:
     return replace(made, **changes)  # type: ignore[arg-type]
 
 
+def unsure(*findings: Finding) -> SectionResult:
+    """Return the wall with an air layer of which the two proofs say different things."""
+    air = LayerResult(A, Verdict.UNSURE, why="The two proofs differ: look at it yourself.")
+    return result(layers={W: WATER, A: air}, findings=findings)
+
+
 def drawing(
     *sections: SectionResult, units: Units = Units.MM, file: str = "boathouse.dxf"
 ) -> DrawingResult:

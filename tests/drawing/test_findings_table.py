@@ -2,13 +2,21 @@
 
 from dataclasses import replace
 
-from enclosure_app.drawing.findings_table import head_marks, more_words, row_marks, rows, title
+from enclosure_app.drawing.findings_table import (
+    head_marks,
+    more_words,
+    no_findings,
+    row_marks,
+    rows,
+    title,
+)
 from enclosure_app.drawing.marks import Flag, Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.report import SectionResult
 from tests.drawing import eave
 
 THEME = load_theme()
@@ -71,3 +79,19 @@ def test_the_flag_in_the_row_is_the_flag_of_the_drawing() -> None:
 
 def test_the_reader_is_sent_on() -> None:
     assert more_words(12, Box(0, 0, 90, 60), THEME).text == "12 more on the next sheet"
+
+
+def test_an_empty_table_says_that_nothing_was_found() -> None:
+    assert told(eave.result(findings=())) == "Nothing was found by the checks that were run."
+
+
+def test_an_empty_table_says_first_what_could_not_be_judged() -> None:
+    assert told(eave.unsure()) == (
+        "The air layer could not be judged. The two proofs differ: look at it yourself. "
+        "Nothing else was found by the checks that were run."
+    )
+
+
+def told(result: SectionResult) -> str:
+    marks = no_findings(result, Box(0, 0, 90, 60), THEME)
+    return " ".join(mark.text for mark in marks if isinstance(mark, Label))

@@ -235,3 +235,11 @@ def test_a_finding_far_outside_the_frame_leaves_nothing_beyond_the_border() -> N
 def test_lines_in_a_name_become_one_line() -> None:
     (page,) = pages(eave.drawing(eave.result(section=eave.section("North\nwall\tat  the slip"))))
     assert "North wall at the slip" in texts(page)
+
+
+def test_a_sheet_without_findings_says_which_layer_could_not_be_judged() -> None:
+    (page,) = pages(eave.drawing(eave.unsure()))
+    told = texts(page)
+    assert "air could not be judged" in told
+    assert any(text.startswith("The air layer could not be judged.") for text in told)
+    assert not any(text.startswith(("nothing found", "Nothing was found")) for text in told)

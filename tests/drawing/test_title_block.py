@@ -61,6 +61,11 @@ def test_the_heading_tells_how_much_was_found() -> None:
     assert tally(eave.result(findings=())) == "nothing found"
 
 
+def test_a_layer_that_could_not_be_judged_is_never_told_as_clean() -> None:
+    assert tally(eave.unsure()) == "air could not be judged"
+    assert tally(eave.unsure(eave.SHORT)) == "1 fault, air could not be judged"
+
+
 @pytest.mark.parametrize("units", [Units.MM, Units.M, Units.IN])
 @pytest.mark.parametrize("scale", [*METRIC, *IMPERIAL[:-1]])
 def test_a_scale_bar_is_handy_at_every_scale(scale: Scale, units: Units) -> None:

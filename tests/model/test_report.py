@@ -44,3 +44,15 @@ def test_a_report_has_the_findings_of_all_its_sections_in_order() -> None:
     )
     two = DrawingResult(drawing, (SectionResult(SECTION, {}, findings=(found[2],)),))
     assert Report((one, two)).findings == tuple(found)
+
+
+def test_a_layer_of_which_nothing_can_be_said_is_told_apart() -> None:
+    unsure = LayerResult(Control.AIR, Verdict.UNSURE, why="The proofs differ.")
+    layers = {
+        Control.WATER: LayerResult(Control.WATER, Verdict.CONTINUOUS),
+        Control.AIR: unsure,
+        Control.HEAT: LayerResult(Control.HEAT, Verdict.ABSENT),
+    }
+    assert SectionResult(SECTION, layers).unjudged == (unsure,)
+    del layers[Control.AIR]
+    assert SectionResult(SECTION, layers).unjudged == ()
