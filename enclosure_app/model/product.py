@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from enclosure_app.language import later, say
+
 
 class Control(StrEnum):
     """What a layer of the enclosure keeps apart."""
@@ -11,6 +13,19 @@ class Control(StrEnum):
     AIR = "air"
     VAPOUR = "vapour"
     HEAT = "heat"
+
+
+_LAYERS = {
+    Control.WATER: later("water layer"),
+    Control.AIR: later("air layer"),
+    Control.VAPOUR: later("vapour layer"),
+    Control.HEAT: later("heat layer"),
+}
+
+
+def layer_words(control: Control) -> str:
+    """Return how the layer of a control is called within a sentence: "air layer"."""
+    return say(_LAYERS[control])
 
 
 class Bond(StrEnum):

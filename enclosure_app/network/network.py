@@ -8,6 +8,7 @@ from types import MappingProxyType
 import numpy as np
 
 from enclosure_app.geometry.polyline import within
+from enclosure_app.language import in_sentence, say
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.product import Control, Kind, Product, is_glued_on
@@ -42,19 +43,22 @@ class Network:
     def words(self, name: str) -> str:
         """Return a builder's words for a piece: its product's name, not capitalised."""
         if name not in self.section.by_name:
-            return name or "edge of the drawing"
-        words = self.product(name).name.split(",")[0]
-        return words if words[:2].isupper() else words[:1].lower() + words[1:]
+            return name or say("edge of the drawing")
+        return in_sentence(self.product(name).name).split(",")[0]
 
     def both(self, a: str, b: str) -> str:
         """Return a builder's words for two pieces: "two pieces of felt" where they are alike."""
         first, second = self.words(a), self.words(b)
-        return f"two pieces of {first}" if first == second else f"{first} and {second}"
+        if first == second:
+            return say("two pieces of {sheet}", sheet=first)
+        return say("{first} and {second}", first=first, second=second)
 
     def upper_and_lower(self, upper: str, lower: str) -> tuple[str, str]:
         """Return a builder's words for the two sheets of a lap, told apart where they are alike."""
         first, second = self.words(upper), self.words(lower)
-        return (f"the upper {first}", "the lower one") if first == second else (first, second)
+        if first == second:
+            return say("the upper {sheet}", sheet=first), say("the lower one")
+        return first, second
 
     def rain_reaches(self, a: Point, b: Point) -> bool:
         """Whether a rain route passes through, or along the edge of, the way from a to b."""

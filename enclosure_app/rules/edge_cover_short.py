@@ -22,6 +22,7 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
@@ -49,8 +50,12 @@ def _finding(network: Network, eave: Eave, needed: float, basis: str) -> Finding
         severity=Severity.FAULT,
         at=eave.top,
         pieces=eave.pieces,
-        message=f"{begun(words)} ends too near the eave, measured along the slope.",
-        advice="Carry it further up the roof, past the wall line, or lap a second sheet over its end.",
+        message=say(
+            "{sheet} ends too near the eave, measured along the slope.", sheet=begun(words)
+        ),
+        advice=say(
+            "Carry it further up the roof, past the wall line, or lap a second sheet over its end."
+        ),
         measured=eave.reach,
         required=needed,
         basis=basis,

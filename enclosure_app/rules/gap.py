@@ -22,9 +22,10 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
-from enclosure_app.model.product import Control
+from enclosure_app.model.product import Control, layer_words
 from enclosure_app.model.report import Lift
 from enclosure_app.network.network import Network
 from enclosure_app.rules.rule import Rule
@@ -47,11 +48,14 @@ def _finding(network: Network, control: Control, lift: Lift) -> Finding:
         severity=_severity(network, control, lift),
         at=((lift.start[0] + lift.end[0]) / 2, (lift.start[1] + lift.end[1]) / 2),
         pieces=(lift.a, lift.b) if lift.a != lift.b else (lift.a,),
-        message=(
-            f"The {control} layer has a gap between {network.both(lift.a, lift.b)}: "
-            "they neither touch nor lap."
+        message=say(
+            "The {layer} has a gap between {both}: they neither touch nor lap.",
+            layer=layer_words(control),
+            both=network.both(lift.a, lift.b),
         ),
-        advice="Carry one on to lap the other, or add the tape, bead or flashing that joins them.",
+        advice=say(
+            "Carry one on to lap the other, or add the tape, bead or flashing that joins them."
+        ),
         measured=lift.width,
         required=0.0,
         extent=((lift.start, lift.end),),

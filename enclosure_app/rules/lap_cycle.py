@@ -19,6 +19,7 @@ Source
 from collections.abc import Iterator
 from itertools import pairwise
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.place import Point
@@ -35,7 +36,10 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
 
 def _finding(network: Network, cycle: tuple[str, ...]) -> Finding:
     words = [network.words(name) for name in (*cycle, cycle[0])]
-    chain = ", ".join(f"the {over} over the {under}" for under, over in pairwise(words))
+    chain = ", ".join(
+        say("the {over} over the {under}", over=over, under=under)
+        for under, over in pairwise(words)
+    )
     return Finding(
         key=f"lap-cycle:{'+'.join(_turned(cycle))}",
         rule="lap-cycle",
@@ -43,8 +47,10 @@ def _finding(network: Network, cycle: tuple[str, ...]) -> Finding:
         severity=Severity.FAULT,
         at=_first_lap(network, cycle),
         pieces=cycle,
-        message=f"These sheets cannot go on in any order: {chain}.",
-        advice="Turn one of these laps round, so that each sheet goes on after the one it covers.",
+        message=say("These sheets cannot go on in any order: {chain}.", chain=chain),
+        advice=say(
+            "Turn one of these laps round, so that each sheet goes on after the one it covers."
+        ),
     )
 
 

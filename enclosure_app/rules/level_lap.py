@@ -20,6 +20,7 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
@@ -57,8 +58,10 @@ def _finding(network: Network, lap: Lap) -> Finding:
         severity=Severity.FAULT,
         at=lap.at,
         pieces=(lap.outer.name, lap.inner.name),
-        message=f"{begun(both)} lap on the level and nothing seals the lap.",
-        advice="Seal the lap with a tape, a bead or an adhered sheet, or give the surface a fall.",
+        message=say("{both} lap on the level and nothing seals the lap.", both=begun(both)),
+        advice=say(
+            "Seal the lap with a tape, a bead or an adhered sheet, or give the surface a fall."
+        ),
         extent=(lap.outer.run, lap.inner.run),
     )
 

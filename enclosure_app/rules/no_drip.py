@@ -21,6 +21,7 @@ from collections import Counter
 from collections.abc import Iterator
 from math import isfinite
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control, Kind
@@ -48,11 +49,16 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
 def _finding(network: Network, limits: Limits, drip: Drip, key: str) -> Finding:
     figure, words = limits.figure("drip-clear"), network.words(drip.piece)
     if drip.turns_down:
-        message = f"The lower edge of the {words} drips too near to the wall beneath it."
-        advice = "Carry the edge further out, so that the drop falls clear of the wall."
+        message = say(
+            "The lower edge of the {sheet} drips too near to the wall beneath it.", sheet=words
+        )
+        advice = say("Carry the edge further out, so that the drop falls clear of the wall.")
     else:
-        message = f"The lower edge of the {words} does not turn down: the drop runs back under it."
-        advice = "Turn the edge down and out, so that the drop lets go."
+        message = say(
+            "The lower edge of the {sheet} does not turn down: the drop runs back under it.",
+            sheet=words,
+        )
+        advice = say("Turn the edge down and out, so that the drop lets go.")
     return Finding(
         key=key,
         rule="no-drip",

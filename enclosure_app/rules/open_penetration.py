@@ -20,6 +20,7 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
@@ -39,7 +40,7 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
 
 
 def _finding(network: Network, control: Control, passage: Passage) -> Finding:
-    through, layer = network.words(passage.passing), network.words(passage.layer)
+    through, sheet = network.words(passage.passing), network.words(passage.layer)
     parts = sorted(network.part(n, passage.at) for n in (passage.passing, passage.layer))
     return Finding(
         key=f"open-penetration:{control}:{'+'.join(parts)}",
@@ -48,8 +49,16 @@ def _finding(network: Network, control: Control, passage: Passage) -> Finding:
         severity=Severity.FAULT,
         at=passage.at,
         pieces=(passage.passing, passage.layer),
-        message=f"{begun(through)} goes through {layer} and nothing seals the hole.",
-        advice=f"Seal it with a collar, or with bead and tape, to both {through} and {layer}.",
+        message=say(
+            "{through} goes through {sheet} and nothing seals the hole.",
+            through=begun(through),
+            sheet=sheet,
+        ),
+        advice=say(
+            "Seal it with a collar, or with bead and tape, to both {through} and {sheet}.",
+            through=through,
+            sheet=sheet,
+        ),
         extent=((passage.at, passage.at),),
     )
 

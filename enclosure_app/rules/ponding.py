@@ -20,6 +20,7 @@ Source
 from collections import Counter
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
@@ -45,8 +46,10 @@ def _key(network: Network, pond: Pond) -> str:
 
 
 def _finding(network: Network, pond: Pond, key: str) -> Finding:
-    held = " and the ".join(dict.fromkeys(network.words(name) for name in pond.pieces))
-    more = "" if pond.bounded else " It may stand deeper: the drawing ends before it runs over."
+    held = say(" and the ").join(dict.fromkeys(network.words(name) for name in pond.pieces))
+    message = say("Water stands on the {sheets} here and cannot run off.", sheets=held)
+    if not pond.bounded:
+        message += " " + say("It may stand deeper: the drawing ends before it runs over.")
     return Finding(
         key=key,
         rule="ponding",
@@ -54,8 +57,10 @@ def _finding(network: Network, pond: Pond, key: str) -> Finding:
         severity=Severity.FAULT,
         at=pond.place,
         pieces=pond.pieces,
-        message=f"Water stands on the {held} here and cannot run off.{more}",
-        advice="Slope the face to an edge or a drain, or lower the edge that holds the water back.",
+        message=message,
+        advice=say(
+            "Slope the face to an edge or a drain, or lower the edge that holds the water back."
+        ),
         measured=pond.depth,
         required=0.0,
         extent=(pond.extent,),

@@ -24,6 +24,7 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
@@ -45,17 +46,27 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
 def _reversed(network: Network, lap: Lap) -> Finding:
     upper, lower = network.upper_and_lower(lap.inner.name, lap.outer.name)
     if is_level(network, lap):
-        message = (
-            f"Along this level edge {upper} lies under {lower}: water runs in over the metal."
+        message = say(
+            "Along this level edge {upper} lies under {lower}: water runs in over the metal.",
+            upper=upper,
+            lower=lower,
         )
-        advice = (
-            f"Put {upper} over {lower} here; only at an eave does the sheet go over the metal."
+        advice = say(
+            "Put {upper} over {lower} here; only at an eave does the sheet go over the metal.",
+            upper=upper,
+            lower=lower,
         )
     else:
-        message = f"{begun(upper)} laps under {lower}: water running down goes in behind {lower}."
-        advice = (
-            f"Put {upper} over {lower}; where that cannot be, cover the upper edge of {lower} "
-            "with a strip that laps over it."
+        message = say(
+            "{upper} laps under {lower}: water running down goes in behind {lower}.",
+            upper=begun(upper),
+            lower=lower,
+        )
+        advice = say(
+            "Put {upper} over {lower}; where that cannot be, cover the upper edge of {lower} "
+            "with a strip that laps over it.",
+            upper=upper,
+            lower=lower,
         )
     return _finding(network, lap, Severity.FAULT, (message, advice))
 
@@ -72,8 +83,11 @@ def _cannot_be_told(network: Network, lap: Lap) -> bool:
 
 def _untold(network: Network, lap: Lap) -> Finding:
     both = network.both(lap.outer.name, lap.inner.name)
-    message = f"{begun(both)} are drawn on top of each other: the drawing does not show the order."
-    advice = "Draw them 3 mm apart, with the sheet that comes from above on the outside."
+    message = say(
+        "{both} are drawn on top of each other: the drawing does not show the order.",
+        both=begun(both),
+    )
+    advice = say("Draw them 3 mm apart, with the sheet that comes from above on the outside.")
     return _finding(network, lap, Severity.DOUBT, (message, advice))
 
 

@@ -20,6 +20,7 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Control
@@ -71,8 +72,8 @@ def _finding(network: Network, control: Control, lap: Lap, required: Limit) -> F
         severity=Severity.FAULT,
         at=lap.at,
         pieces=(lap.outer.name, lap.inner.name),
-        message=f"{begun(both)} lap by less than is required.",
-        advice="Lengthen one of the two sheets, or move the joint to where both reach.",
+        message=say("{both} lap by less than is required.", both=begun(both)),
+        advice=say("Lengthen one of the two sheets, or move the joint to where both reach."),
         measured=lap.length,
         required=required.value,
         basis=required.basis,

@@ -20,9 +20,10 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
-from enclosure_app.model.product import Control
+from enclosure_app.model.product import Control, layer_words
 from enclosure_app.model.report import Lift
 from enclosure_app.network.network import Network
 from enclosure_app.rules.rule import Rule
@@ -47,11 +48,15 @@ def _finding(network: Network, control: Control, lift: Lift) -> Finding:
         severity=Severity.FAULT if control in LOUD else Severity.DOUBT,
         at=end,
         pieces=(name,),
-        message=(
-            f"The {control} layer stops short: {network.words(name)} ends here and nothing goes "
-            "on to the edge of the drawing."
+        message=say(
+            "The {layer} stops short: {name} ends here and nothing goes on to the edge of the "
+            "drawing.",
+            layer=layer_words(control),
+            name=network.words(name),
         ),
-        advice="Carry it on to the edge of the drawing, or draw the piece that takes over from it.",
+        advice=say(
+            "Carry it on to the edge of the drawing, or draw the piece that takes over from it."
+        ),
         measured=lift.width,
         required=0.0,
         extent=((lift.start, lift.end) if lift.a else (lift.end, lift.start),),

@@ -21,6 +21,7 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control, Kind
@@ -39,8 +40,15 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
 
 def _finding(network: Network, joint: Joint) -> Finding:
     parts = sorted((network.part(joint.a, joint.at), network.part(joint.b, joint.at)))
-    lapped = joint.kind is JointKind.LAP
-    both = network.both(joint.a, joint.b)
+    both = begun(network.both(joint.a, joint.b))
+    if joint.kind is JointKind.LAP:
+        message = say("{both} lap and nothing seals them: air gets through.", both=both)
+        advice = say("Tape the lap, lay a bead in it, or use an adhered sheet on the outside.")
+    else:
+        message = say("{both} meet and nothing seals them: air gets through.", both=both)
+        advice = say(
+            "Tape over the joint, lay a bead or gasket between them, or seal them with a coat."
+        )
     return Finding(
         key=f"unsealed-joint:air:{'+'.join(parts)}",
         rule="unsealed-joint",
@@ -48,15 +56,8 @@ def _finding(network: Network, joint: Joint) -> Finding:
         severity=Severity.FAULT,
         at=joint.at,
         pieces=(joint.a, joint.b),
-        message=(
-            f"{begun(both)} {'lap' if lapped else 'meet'} "
-            "and nothing seals them: air gets through."
-        ),
-        advice=(
-            "Tape the lap, lay a bead in it, or use an adhered sheet on the outside."
-            if lapped
-            else "Tape over the joint, lay a bead or gasket between them, or seal them with a coat."
-        ),
+        message=message,
+        advice=advice,
         extent=(joint.run_a, joint.run_b) if joint.run_a else ((joint.at, joint.at),),
     )
 

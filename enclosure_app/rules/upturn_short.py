@@ -19,6 +19,7 @@ Source
 
 from collections.abc import Iterator
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Control
@@ -52,8 +53,11 @@ def _finding(network: Network, upturn: Upturn, required: Limit) -> Finding:
         severity=Severity.FAULT,
         at=upturn.top,
         pieces=(upturn.piece,),
-        message=f"{begun(words)} does not turn up far enough where the roof meets the wall.",
-        advice="Carry it higher up the wall and lap the wall's sheet over it.",
+        message=say(
+            "{sheet} does not turn up far enough where the roof meets the wall.",
+            sheet=begun(words),
+        ),
+        advice=say("Carry it higher up the wall and lap the wall's sheet over it."),
         measured=upturn.height,
         required=required.value,
         basis=required.basis,

@@ -22,6 +22,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from math import dist
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.place import Point
@@ -46,7 +47,14 @@ def check(network: Network, limits: Limits) -> Iterator[Finding]:
 
 def _finding(network: Network, entry: Entry, key: str) -> Finding:
     left = network.words(entry.piece)
-    into = f"behind the {network.words(entry.into)}" if entry.into else "to the inside"
+    if entry.into:
+        message = say(
+            "Rain that runs down the {left} gets in behind the {into} here.",
+            left=left,
+            into=network.words(entry.into),
+        )
+    else:
+        message = say("Rain that runs down the {left} gets in to the inside here.", left=left)
     return Finding(
         key=key,
         rule="wet-route",
@@ -54,9 +62,11 @@ def _finding(network: Network, entry: Entry, key: str) -> Finding:
         severity=Severity.FAULT,
         at=entry.place,
         pieces=tuple(dict.fromkeys(name for name in (entry.piece, entry.into) if name)),
-        message=f"Rain that runs down the {left} gets in {into} here.",
-        advice="Lap the upper sheet over the outside of the lower one, or close the gap, so that "
-        "the water stays in front.",
+        message=message,
+        advice=say(
+            "Lap the upper sheet over the outside of the lower one, or close the gap, so that the "
+            "water stays in front."
+        ),
         extent=(entry.route.points,),
     )
 
