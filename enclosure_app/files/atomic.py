@@ -8,6 +8,7 @@ from pathlib import Path
 from tempfile import mkstemp
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 
 FORGOTTEN = 3600.0
 """Seconds after which a part file is one that a crash has left, not one being written."""
@@ -27,8 +28,13 @@ def write_atomically(path: Path, data: bytes) -> None:
         _write(path, data)
     except OSError as error:
         raise EnclosureError(
-            f"{path.name}: the file cannot be written in {path.parent} "
-            f"({error.strerror or error}); the old one is as it was: make room or save elsewhere."
+            say(
+                "{file}: the file cannot be written in {folder} ({reason}); the old one is as it "
+                "was: make room or save elsewhere.",
+                file=path.name,
+                folder=path.parent,
+                reason=error.strerror or error,
+            )
         ) from error
     _sweep(path)
 

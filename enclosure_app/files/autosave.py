@@ -11,6 +11,7 @@ from pathlib import Path
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
 from enclosure_app.files.project_file import load_project, project_bytes
+from enclosure_app.language import say
 from enclosure_app.model.project import Project
 
 
@@ -65,8 +66,13 @@ def find_recovery(path: Path) -> Recovery | None:
         return None
     except OSError as error:
         raise EnclosureError(
-            f"{copy.name}: the autosave cannot be read ({error.strerror}); look at the "
-            f"permissions of {copy.parent.resolve()}."
+            say(
+                "{name}: the autosave cannot be read ({reason}); look at the permissions of "
+                "{folder}.",
+                name=copy.name,
+                reason=error.strerror,
+                folder=copy.parent.resolve(),
+            )
         ) from error
     return Recovery(path, copy, datetime.fromtimestamp(written / 1e9, UTC))
 
@@ -82,5 +88,9 @@ def discard_autosave(path: Path) -> None:
         copy.unlink(missing_ok=True)
     except OSError as error:
         raise EnclosureError(
-            f"{copy.name}: the autosave cannot be removed ({error.strerror}); remove it by hand."
+            say(
+                "{name}: the autosave cannot be removed ({reason}); remove it by hand.",
+                name=copy.name,
+                reason=error.strerror,
+            )
         ) from error

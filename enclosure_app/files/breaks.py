@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from enclosure_app.geometry.clipping import sampled, without_strip
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.section import Break, Piece
@@ -113,7 +114,11 @@ def cut_off(ring: Points, line: Points, runs: Sequence[Points]) -> tuple[Points,
     drawn = [bool((across & (left > clear)).any()), bool((across & (left < -clear)).any())]
     if all(drawn):
         x, y = chord.middle
-        text = f"The break line at {x:.0f},{y:.0f} has no second one; material goes on beyond it."
+        text = say(
+            "The break line at {x:.0f},{y:.0f} has no second one; material goes on beyond it.",
+            x=x,
+            y=y,
+        )
         return ring, (Note(NoteLevel.IGNORED, text),)
     if not any(drawn):
         return ring, ()

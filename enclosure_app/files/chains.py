@@ -11,6 +11,7 @@ from enclosure_app.files.outlines import Region, encloses, shape_of, without_twi
 from enclosure_app.files.raw import RawPath
 from enclosure_app.files.symbols import symbols_among
 from enclosure_app.geometry.chaining import chain, tidy
+from enclosure_app.language import later, say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Line, Shape
 from enclosure_app.model.product import Product
@@ -147,15 +148,23 @@ def _left_out(symbols: Collection[str]) -> list[Note]:
     if not symbols:
         return []
     names = listed(symbols, NAMED)
-    text = f"Lines across areas of their own product are taken for drafting symbols: {names}."
+    text = say(
+        "Lines across areas of their own product are taken for drafting symbols: {names}.",
+        names=names,
+    )
     return [Note(NoteLevel.IGNORED, text)]
 
 
 _SAYS = {
-    _OPEN: ("does not close and is read as a line", "do not close and are read as lines"),
+    _OPEN: (
+        later("One outline of {product} does not close and is read as a line: {names}."),
+        later("{count} outlines of {product} do not close and are read as lines: {names}."),
+    ),
     _UNEVEN: (
-        "is of no even thickness and is read as an area",
-        "are of no even thickness and are read as areas",
+        later("One outline of {product} is of no even thickness and is read as an area: {names}."),
+        later(
+            "{count} outlines of {product} are of no even thickness and are read as areas: {names}."
+        ),
     ),
 }
 
@@ -172,6 +181,5 @@ def _notes(made: Sequence[_Made], products: Mapping[str, Product]) -> tuple[Note
 
 
 def _sentence(says: tuple[str, str], product: str, names: Sequence[str]) -> str:
-    if len(names) == 1:
-        return f"One outline of {product} {says[0]}: {names[0]}."
-    return f"{len(names)} outlines of {product} {says[1]}: {listed(names, NAMED)}."
+    shown = names[0] if len(names) == 1 else listed(names, NAMED)
+    return say_count(len(names), *says, product=say(product), names=shown)

@@ -12,6 +12,7 @@ from enclosure_app.files.dxf_placement import Placement
 from enclosure_app.files.dxf_reading import Content, Reading, Wanted
 from enclosure_app.files.dxf_styles import Styles
 from enclosure_app.files.dxf_words import listed, printable
+from enclosure_app.language import say
 
 
 def content(
@@ -57,7 +58,13 @@ def _layout(document: Document, name: str) -> BaseLayout:
         if printable(space.name).casefold() == name.casefold():
             return space
     known_names = listed(["Model", *document.layouts])
-    raise EnclosureError(f"The drawing has no layout “{name}”: choose one of {known_names}.")
+    raise EnclosureError(
+        say(
+            "The drawing has no layout “{name}”: choose one of {names}.",
+            name=name,
+            names=known_names,
+        )
+    )
 
 
 def _paper(document: Document) -> dict[str, int]:

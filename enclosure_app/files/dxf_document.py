@@ -16,7 +16,8 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.dxf_notes import audit_notes, heard
 from enclosure_app.files.dxf_salvage import as_text, mended
-from enclosure_app.files.dxf_words import counted, printable
+from enclosure_app.files.dxf_words import printable
+from enclosure_app.language import later, say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 
 # What the library raises on damaged files (found by cutting and scrambling files, see the tests).
@@ -37,10 +38,10 @@ Attempt = Callable[[Path], tuple[Drawing, tuple[Note, ...]]]
 _ENTITIES = re.compile(rb"ENTITIES\s*[\r\n\x00]")
 _BINARY = b"AutoCAD Binary DXF\r\n\x1a\x00"
 _FOREIGN = {
-    b"%PDF": "a PDF",
-    b"PK\x03\x04": "a ZIP archive",
-    b"\x89PNG": "a picture",
-    b"\xff\xd8\xff": "a picture",
+    b"%PDF": later("a PDF"),
+    b"PK\x03\x04": later("a ZIP archive"),
+    b"\x89PNG": later("a picture"),
+    b"\xff\xd8\xff": later("a picture"),
 }
 
 
@@ -109,22 +110,30 @@ def _head(path: Path) -> bytes:
     name = _name(path)
     try:
         if path.is_dir():
-            raise EnclosureError(f"{name} is a folder: name a DXF file in it.")
+            raise EnclosureError(say("{name} is a folder: name a DXF file in it.", name=name))
         if path.exists() and not path.is_file():
-            raise EnclosureError(f"{name} is not a regular file: name a DXF file.")
+            raise EnclosureError(say("{name} is not a regular file: name a DXF file.", name=name))
         with path.open("rb") as file:
             head = file.read(65_536)
     except FileNotFoundError:
-        raise EnclosureError(f"There is no file {name}: check its name and its folder.") from None
+        raise EnclosureError(
+            say("There is no file {name}: check its name and its folder.", name=name)
+        ) from None
     except PermissionError:
         raise EnclosureError(
-            f"{name} may not be read: ask for the right to read it, or take a copy of your own."
+            say(
+                "{name} may not be read: ask for the right to read it, or take a copy of your "
+                "own.",
+                name=name,
+            )
         ) from None
     except (OSError, ValueError) as fault:
-        reason = fault.strerror if isinstance(fault, OSError) else "its name is not valid"
-        raise EnclosureError(f"{name} cannot be opened ({reason}): check its name.") from None
+        reason = fault.strerror if isinstance(fault, OSError) else say("its name is not valid")
+        raise EnclosureError(
+            say("{name} cannot be opened ({reason}): check its name.", name=name, reason=reason)
+        ) from None
     if not head.strip():
-        raise EnclosureError(f"{name} is empty: export the drawing as DXF again.")
+        raise EnclosureError(say("{name} is empty: export the drawing as DXF again.", name=name))
     return head
 
 
@@ -154,7 +163,12 @@ def _mended(path: Path) -> tuple[Drawing, tuple[Note, ...]]:
     data = path.read_bytes()
     text, lost = mended(as_text(data) if data.startswith(_BINARY) else data)
     drawing, auditor = recover.read(BytesIO(text))
-    note = Note(NoteLevel.IGNORED, f"Damaged beyond repair and left out: {counted(lost, 'part')}.")
+    text_of_loss = say_count(
+        lost,
+        "Damaged beyond repair and left out: {count} part.",
+        "Damaged beyond repair and left out: {count} parts.",
+    )
+    note = Note(NoteLevel.IGNORED, text_of_loss)
     return drawing, (_warning(path), *((note,) if lost else ()), *audit_notes(auditor))
 
 
@@ -175,29 +189,36 @@ def _is_cut_short(path: Path) -> bool:
 
 def _warning(path: Path) -> Note:
     if _has_end(path):
-        text = (
+        text = say(
             "The file does not follow the DXF format and was repaired: look whether all is there."
         )
     else:
-        text = "The file has no end mark: what is there was read, but more may be missing."
+        text = say("The file has no end mark: what is there was read, but more may be missing.")
     return Note(NoteLevel.REPAIRED, text)
 
 
 def _beyond_repair(path: Path) -> str:
-    return (
-        f"{_name(path)} is damaged so badly that nothing in it can be read: "
-        "export the drawing as DXF again."
+    return say(
+        "{name} is damaged so badly that nothing in it can be read: export the drawing as DXF "
+        "again.",
+        name=_name(path),
     )
 
 
 def _no_dxf(path: Path, head: bytes) -> str:
     name = _name(path)
     if head[:4] == b"AC10" and head[4:6].isdigit():
-        return f"{name} is a DWG drawing: save it as DXF and open that."
+        return say("{name} is a DWG drawing: save it as DXF and open that.", name=name)
     for start, what in _FOREIGN.items():
         if head.startswith(start):
-            return f"{name} is {what}, not a DXF drawing: export the drawing as DXF."
-    return f"{name} is not a DXF drawing: export the drawing as DXF, ASCII or binary."
+            return say(
+                "{name} is {what}, not a DXF drawing: export the drawing as DXF.",
+                name=name,
+                what=say(what),
+            )
+    return say(
+        "{name} is not a DXF drawing: export the drawing as DXF, ASCII or binary.", name=name
+    )
 
 
 def _name(path: Path) -> str:

@@ -8,7 +8,8 @@ from contextlib import contextmanager
 
 from ezdxf.audit import AuditError, Auditor, ErrorEntry
 
-from enclosure_app.files.dxf_words import counted, printable
+from enclosure_app.files.dxf_words import printable
+from enclosure_app.language import later, say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 
 _LOGGER = logging.getLogger("ezdxf")
@@ -64,8 +65,8 @@ _REMARKS = (
 def audit_notes(auditor: Auditor) -> tuple[Note, ...]:
     """Return one note for each kind of repair and of fault that could not be repaired."""
     return (
-        *_grouped(auditor.fixes, NoteLevel.REPAIRED, "Repaired"),
-        *_grouped(auditor.errors, NoteLevel.IGNORED, "Could not be repaired"),
+        *_grouped(auditor.fixes, NoteLevel.REPAIRED, later("Repaired: {what}.")),
+        *_grouped(auditor.errors, NoteLevel.IGNORED, later("Could not be repaired: {what}.")),
     )
 
 
@@ -88,7 +89,7 @@ class Remarks(logging.Handler):
         """Return one note for each kind of remark."""
         kinds = Counter(_kind(message) for message in self._messages)
         return tuple(
-            Note(NoteLevel.REPAIRED, f"Read all the same: {_times(count, kind)}.")
+            Note(NoteLevel.REPAIRED, say("Read all the same: {what}.", what=_times(count, kind)))
             for kind, count in kinds.items()
         )
 
@@ -107,25 +108,26 @@ def heard() -> Iterator[Remarks]:
         _LOGGER.propagate = passed_on
 
 
-def _grouped(entries: Iterable[ErrorEntry], level: NoteLevel, verb: str) -> Iterator[Note]:
+def _grouped(entries: Iterable[ErrorEntry], level: NoteLevel, told: str) -> Iterator[Note]:
     for code, count in Counter(entry.code for entry in entries).items():
-        yield Note(level, f"{verb}: {_times(count, _words(code))}.")
+        yield Note(level, say(told, what=_times(count, _words(code))))
 
 
 def _words(code: int) -> str:
     try:
         known = AuditError(code)
     except ValueError:
-        return f"fault of an unknown kind ({code})"
-    return _FOUND.get(known) or known.name.lower().replace("_", " ")
+        return say("fault of an unknown kind ({code})", code=code)
+    words = _FOUND.get(known)
+    return say(words) if words else known.name.lower().replace("_", " ")
 
 
 def _kind(message: str) -> str:
     for pattern, words in _REMARKS:
         if pattern.search(message):
-            return words
+            return say(words)
     return printable(re.sub(r"[#\"']?\b[0-9A-F]*\d[0-9A-F]*\b[\"']?", "…", message).rstrip("."))
 
 
 def _times(count: int, words: str) -> str:
-    return f"{words} ({counted(count, 'time')})"
+    return say_count(count, "{what} ({count} time)", "{what} ({count} times)", what=words)

@@ -4,37 +4,42 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from enclosure_app.files.dxf_words import counted, listed, printable
+from enclosure_app.files.dxf_words import listed, printable
+from enclosure_app.language import later, say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 
-_OTHER_THINGS = {
-    "IMAGE": "picture",
-    "OLEFRAME": "embedded object",
-    "OLE2FRAME": "embedded object",
-    "ACAD_PROXY_ENTITY": "object of an add-on program",
-    "WIPEOUT": "masking area",
-    "PDFUNDERLAY": "attached page",
-    "DWFUNDERLAY": "attached page",
-    "DGNUNDERLAY": "attached page",
-    "PDFREFERENCE": "attached page",
-    "3DSOLID": "solid",
-    "BODY": "solid",
-    "REGION": "solid region",
-    "SURFACE": "surface",
-    "EXTRUDEDSURFACE": "surface",
-    "LOFTEDSURFACE": "surface",
-    "REVOLVEDSURFACE": "surface",
-    "SWEPTSURFACE": "surface",
-    "PLANESURFACE": "surface",
-    "MESH": "surface mesh",
-    "POLYLINE": "surface mesh",
-    "XLINE": "endless construction line",
-    "RAY": "endless construction line",
-    "POINT": "point",
-    "SHAPE": "shape symbol",
-    "TOLERANCE": "tolerance frame",
-    "ACAD_TABLE": "table",
+_OTHER_THINGS = {  # kind of entity: what it is called, one and many of them
+    "IMAGE": ("{count} picture", "{count} pictures"),
+    "OLEFRAME": ("{count} embedded object", "{count} embedded objects"),
+    "OLE2FRAME": ("{count} embedded object", "{count} embedded objects"),
+    "ACAD_PROXY_ENTITY": (
+        "{count} object of an add-on program",
+        "{count} objects of an add-on program",
+    ),
+    "WIPEOUT": ("{count} masking area", "{count} masking areas"),
+    "PDFUNDERLAY": ("{count} attached page", "{count} attached pages"),
+    "DWFUNDERLAY": ("{count} attached page", "{count} attached pages"),
+    "DGNUNDERLAY": ("{count} attached page", "{count} attached pages"),
+    "PDFREFERENCE": ("{count} attached page", "{count} attached pages"),
+    "3DSOLID": ("{count} solid", "{count} solids"),
+    "BODY": ("{count} solid", "{count} solids"),
+    "REGION": ("{count} solid region", "{count} solid regions"),
+    "SURFACE": ("{count} surface", "{count} surfaces"),
+    "EXTRUDEDSURFACE": ("{count} surface", "{count} surfaces"),
+    "LOFTEDSURFACE": ("{count} surface", "{count} surfaces"),
+    "REVOLVEDSURFACE": ("{count} surface", "{count} surfaces"),
+    "SWEPTSURFACE": ("{count} surface", "{count} surfaces"),
+    "PLANESURFACE": ("{count} surface", "{count} surfaces"),
+    "MESH": ("{count} surface mesh", "{count} surface meshes"),
+    "POLYLINE": ("{count} surface mesh", "{count} surface meshes"),
+    "XLINE": ("{count} endless construction line", "{count} endless construction lines"),
+    "RAY": ("{count} endless construction line", "{count} endless construction lines"),
+    "POINT": ("{count} point", "{count} points"),
+    "SHAPE": ("{count} shape symbol", "{count} shape symbols"),
+    "TOLERANCE": ("{count} tolerance frame", "{count} tolerance frames"),
+    "ACAD_TABLE": ("{count} table", "{count} tables"),
 }
+_UNKNOWN = later("{count} {kind} entity"), later("{count} {kind} entities")
 
 
 @dataclass(slots=True)
@@ -56,7 +61,7 @@ class Tally:
 
     hidden: Counter[str] = field(default_factory=Counter)
     invisible: Group = field(default_factory=Group)
-    other: dict[str, Group] = field(default_factory=dict)
+    other: dict[tuple[tuple[str, str], str], Group] = field(default_factory=dict)
     wild: Group = field(default_factory=Group)
     broken: Group = field(default_factory=Group)
     empty: Group = field(default_factory=Group)
@@ -69,9 +74,8 @@ class Tally:
 
     def leave_out(self, kind: str, handle: str) -> None:
         """Count one entity of a type that has no place in a section drawing's check."""
-        self.other.setdefault(_OTHER_THINGS.get(kind, f"{printable(kind)} entity"), Group()).add(
-            handle
-        )
+        key = _OTHER_THINGS.get(kind, _UNKNOWN), "" if kind in _OTHER_THINGS else printable(kind)
+        self.other.setdefault(key, Group()).add(handle)
 
     def notes(self) -> tuple[Note, ...]:
         """Return one note for each reason."""
@@ -80,64 +84,94 @@ class Tally:
     def _sentences(self) -> Iterator[str]:
         yield from self._hidden()
         yield from self._blocks()
-        for one, group in sorted(self.other.items()):
-            yield f"Left out: {_plural(group.count, one)} (first: {group.first})."
+        for (words, kind), group in sorted(self.other.items(), key=_name):
+            things = say_count(group.count, *words, kind=kind)
+            yield say("Left out: {things} (first: {first}).", things=things, first=group.first)
         yield from self._faulty()
         for name, count in self.paper.items():
-            yield f"The paper layout “{name}” was not read; it holds {_entities(count)}."
+            yield say(
+                "The paper layout “{name}” was not read; it holds {entities}.",
+                name=name,
+                entities=_entities(count),
+            )
 
     def _hidden(self) -> Iterator[str]:
         if self.hidden:
-            layers = f"{'a layer that is' if len(self.hidden) == 1 else 'layers that are'}"
-            yield (
-                f"Left out: {_entities(self.hidden.total())} on {layers} frozen or switched off: "
-                f"{listed(self.hidden)}. To read them as well, add --all-layers."
+            yield say_count(
+                len(self.hidden),
+                "Left out: {entities} on a layer that is frozen or switched off: {names}. "
+                "To read them as well, add --all-layers.",
+                "Left out: {entities} on layers that are frozen or switched off: {names}. "
+                "To read them as well, add --all-layers.",
+                entities=_entities(self.hidden.total()),
+                names=listed(self.hidden),
             )
         if self.invisible.count:
-            yield (
-                f"Left out: {counted(self.invisible.count, 'invisible entity', 'invisible entities')}"
-                f" (first: {self.invisible.first}). To read them as well, add --all-layers."
+            yield say_count(
+                self.invisible.count,
+                "Left out: {count} invisible entity (first: {first}). "
+                "To read them as well, add --all-layers.",
+                "Left out: {count} invisible entities (first: {first}). "
+                "To read them as well, add --all-layers.",
+                first=self.invisible.first,
             )
 
     def _blocks(self) -> Iterator[str]:
         for name, group in self.outside.items():
-            yield (
-                f"The drawing “{name}” is attached from outside and was not read "
-                f"({counted(group.count, 'place')}): bind it into this drawing to have it checked."
+            yield say(
+                "The drawing “{name}” is attached from outside and was not read ({places}): bind "
+                "it into this drawing to have it checked.",
+                name=name,
+                places=_places(group.count),
             )
         for name, group in self.missing.items():
-            yield (
-                f"The block “{name}” is missing from the file and was left out "
-                f"({counted(group.count, 'place')}; first: {group.first})."
+            yield say(
+                "The block “{name}” is missing from the file and was left out ({places}; first: "
+                "{first}).",
+                name=name,
+                places=_places(group.count),
+                first=group.first,
             )
         for name, group in self.clipped.items():
-            yield (
-                f"The block “{name}” is clipped at {counted(group.count, 'place')} "
-                f"(first: {group.first}); its content was read whole."
+            yield say(
+                "The block “{name}” is clipped at {places} (first: {first}); its content was read "
+                "whole.",
+                name=name,
+                places=_places(group.count),
+                first=group.first,
             )
         for name, group in self.cyclic.items():
-            yield f"The block “{name}” contains itself; the inner one was left out ({group.first})."
+            yield say(
+                "The block “{name}” contains itself; the inner one was left out ({first}).",
+                name=name,
+                first=group.first,
+            )
         if self.crowded.count:
-            yield (
-                "Blocks repeat too often in this drawing; the repeats after the first "
-                f"{MOST_INSERTS} were left out (first: {self.crowded.first})."
+            yield say(
+                "Blocks repeat too often in this drawing; the repeats after the first {most} were "
+                "left out (first: {first}).",
+                most=MOST_INSERTS,
+                first=self.crowded.first,
             )
 
     def _faulty(self) -> Iterator[str]:
         if self.wild.count:
-            yield (
-                f"Left out: {_entities(self.wild.count)} with impossible coordinates "
-                f"(first: {self.wild.first})."
+            yield say(
+                "Left out: {entities} with impossible coordinates (first: {first}).",
+                entities=_entities(self.wild.count),
+                first=self.wild.first,
             )
         if self.broken.count:
-            yield (
-                f"Left out: {_entities(self.broken.count)} with damaged data "
-                f"(first: {self.broken.first})."
+            yield say(
+                "Left out: {entities} with damaged data (first: {first}).",
+                entities=_entities(self.broken.count),
+                first=self.broken.first,
             )
         if self.empty.count:
-            yield (
-                f"Left out: {_entities(self.empty.count)} without length or area "
-                f"(first: {self.empty.first})."
+            yield say(
+                "Left out: {entities} without length or area (first: {first}).",
+                entities=_entities(self.empty.count),
+                first=self.empty.first,
             )
 
 
@@ -145,12 +179,14 @@ MOST_INSERTS = 200_000
 
 
 def _entities(count: int) -> str:
-    return counted(count, "entity", "entities")
+    return say_count(count, "{count} entity", "{count} entities")
 
 
-def _plural(count: int, one: str) -> str:
-    if one.endswith(" entity"):
-        return counted(count, one, one[:-1] + "ies")
-    head, of, tail = one.partition(" of ")
-    many = f"{head}{'es' if head.endswith(('sh', 'x')) else 's'}{of}{tail}"
-    return counted(count, one, many)
+def _places(count: int) -> str:
+    return say_count(count, "{count} place", "{count} places")
+
+
+def _name(item: tuple[tuple[tuple[str, str], str], Group]) -> str:
+    """Return the English name of a kind of thing, by which kinds are told in order."""
+    (one, _), kind = item[0]
+    return one.format(count=1, kind=kind)

@@ -1,4 +1,4 @@
-"""Makes texts and names from a drawing fit for printing, and counts fit for a sentence."""
+"""Makes texts and names from a drawing fit for printing and for a sentence."""
 
 import re
 from collections.abc import Iterable
@@ -9,6 +9,8 @@ from ezdxf.lldxf.encoding import (
     has_dxf_unicode,
     has_mif_encoding,
 )
+
+from enclosure_app.language import say
 
 _SURROGATE = re.compile("[\ud800-\udfff]")
 _LONE_BYTE = re.compile("(?<![\ud800-\udbff])[\udc80-\udcff]")
@@ -31,16 +33,13 @@ def printable(text: str) -> str:
     return text.encode("utf-16-le", "surrogatepass").decode("utf-16-le", "replace")
 
 
-def counted(count: int, one: str, many: str = "") -> str:
-    """Return ``1 entity`` or ``2 entities``; `many` defaults to `one` with an s."""
-    return f"{count} {one if count == 1 else many or one + 's'}"
-
-
 def listed(names: Iterable[str], most: int = 6) -> str:
     """Return names as ``"A", "B" and 3 more``."""
     every = sorted(names)
     shown = ", ".join(f"“{name}”" for name in every[:most])
-    return shown if len(every) <= most else f"{shown} and {len(every) - most} more"
+    if len(every) <= most:
+        return shown
+    return say("{shown} and {count} more", shown=shown, count=len(every) - most)
 
 
 def _western(match: re.Match[str]) -> str:

@@ -6,6 +6,7 @@ from math import dist
 from enclosure_app.files.dxf_words import listed
 from enclosure_app.files.frames import Frame
 from enclosure_app.files.marks import Marks
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.section import Piece
@@ -42,7 +43,7 @@ def frame_around(
     x0, y0, x1, y1 = grown
     ring = ((x0, y0), (x1, y0), (x1, y1), (x0, y1))
     return Frame(ring, drawn=False, marks=moved), (
-        Note(NoteLevel.GUESSED, "No frame is drawn: the extent of the pieces is the frame."),
+        Note(NoteLevel.GUESSED, say("No frame is drawn: the extent of the pieces is the frame.")),
         *_moved_notes(near, moved),
         *_far_notes(far),
     )
@@ -128,7 +129,12 @@ def _moved_notes(before: Marks, after: Marks) -> list[Note]:
     return [
         Note(
             NoteLevel.GUESSED,
-            f"The {word} mark stands beyond the cut ends; it counts at {to[0]:.0f},{to[1]:.0f}.",
+            say(
+                "The {word} mark stands beyond the cut ends; it counts at {x:.0f},{y:.0f}.",
+                word=say(word),
+                x=to[0],
+                y=to[1],
+            ),
         )
         for word, start, to in pairs
         if start != to
@@ -139,4 +145,9 @@ def _far_notes(far: Points) -> list[Note]:
     if not far:
         return []
     places = listed([f"{x:.0f},{y:.0f}" for x, y in far], 4)
-    return [Note(NoteLevel.IGNORED, f"Marks far away from every piece are left out: {places}.")]
+    return [
+        Note(
+            NoteLevel.IGNORED,
+            say("Marks far away from every piece are left out: {places}.", places=places),
+        )
+    ]

@@ -11,6 +11,7 @@ from enclosure_app.files.outlines import Region, encloses, without_twins
 from enclosure_app.files.raw import RawPath
 from enclosure_app.geometry.chaining import canonical_ring, chain, signed_area, tidy
 from enclosure_app.geometry.clipping import within
+from enclosure_app.language import later, say
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Points
 
@@ -42,8 +43,14 @@ def drawn_frames(paths: Sequence[RawPath]) -> tuple[tuple[Frame, ...], tuple[Not
     around = [each for each in single if _holds_another(each, single)]
     border = [_first_name(each.handles) for each in around]
     notes = [
-        *_left_out(border, "hold other frames: taken for the border of the sheet"),
-        *_left_out(loose, "do not close: left out"),
+        *_left_out(
+            border,
+            later(
+                "Outlines of frames that hold other frames: taken for the border of the sheet "
+                "({names})."
+            ),
+        ),
+        *_left_out(loose, later("Outlines of frames that do not close: left out ({names}).")),
     ]
     frames = tuple(Frame(canonical_ring(each.points)) for each in single if each not in around)
     return frames, tuple(notes)
@@ -85,4 +92,4 @@ def _holds_another(outer: Region, regions: Sequence[Region]) -> bool:
 def _left_out(names: Sequence[str], why: str) -> list[Note]:
     if not names:
         return []
-    return [Note(NoteLevel.IGNORED, f"Outlines of frames that {why} ({listed(names)}).")]
+    return [Note(NoteLevel.IGNORED, say(why, names=listed(names)))]

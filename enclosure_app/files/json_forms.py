@@ -16,6 +16,7 @@ from types import MappingProxyType
 from typing import Any, ClassVar, Generic, Protocol, TypeVar
 
 from enclosure_app.files.map_tables import meant
+from enclosure_app.language import say
 from enclosure_app.model.place import Point, Points
 
 
@@ -56,31 +57,31 @@ class Form(Generic[T]):
 
 def _text(value: object) -> str:
     if not isinstance(value, str):
-        raise wrong(f"must be a text in quotes, not {shown(value)}.")
+        raise wrong(say("must be a text in quotes, not {shown}.", shown=shown(value)))
     return value
 
 
 def _flag(value: object) -> bool:
     if not isinstance(value, bool):
-        raise wrong(f"must be true or false, not {shown(value)}.")
+        raise wrong(say("must be true or false, not {shown}.", shown=shown(value)))
     return value
 
 
 def _whole(value: object) -> int:
     if isinstance(value, bool) or not isinstance(value, int):
-        raise wrong(f"must be a whole number, not {shown(value)}.")
+        raise wrong(say("must be a whole number, not {shown}.", shown=shown(value)))
     return value
 
 
 def _number(value: object) -> float:
     if isinstance(value, bool) or not isinstance(value, int | float):
-        raise wrong(f"must be a number, not {shown(value)}.")
+        raise wrong(say("must be a number, not {shown}.", shown=shown(value)))
     try:
         number = float(value)
     except OverflowError:
-        raise wrong("is too large: write a finite number.") from None
+        raise wrong(say("is too large: write a finite number.")) from None
     if not isfinite(number):
-        raise wrong(f"is {number}: write a finite number.")
+        raise wrong(say("is {number}: write a finite number.", number=number))
     return number
 
 
@@ -88,19 +89,21 @@ def _bytes(value: object) -> bytes:
     try:
         return b64decode(_text(value), validate=True)
     except (Base64Error, ValueError):
-        raise wrong("is not sound base64: lay the underlay in again.") from None
+        raise wrong(say("is not sound base64: lay the underlay in again.")) from None
 
 
 def _point(value: object) -> Point:
     if not isinstance(value, list) or len(value) != 2:
-        raise wrong(f"must be a point [x, y], not {shown(value)}.")
+        raise wrong(say("must be a point [x, y], not {shown}.", shown=shown(value)))
     x, y = _each(_number, value)
     return (x, y)
 
 
 def _points(value: object) -> Points:
     if not isinstance(value, list):
-        raise wrong(f"must be a list of points [[x, y], ...], not {shown(value)}.")
+        raise wrong(
+            say("must be a list of points [[x, y], ...], not {shown}.", shown=shown(value))
+        )
     try:
         if set(map(type, chain.from_iterable(value))) <= {int, float}:
             quick = tuple([(float(x), float(y)) for x, y in value])
@@ -130,8 +133,13 @@ def counted(form: Form[Points], fewest: int, most: int | None = None) -> Form[Po
     def read(value: object) -> Points:
         held = form.read(value)
         if len(held) < fewest or (most is not None and len(held) > most):
-            more = "" if most == fewest else " or more"
-            raise wrong(f"must hold {fewest} points{more}, not {len(held)}.")
+            if most == fewest:
+                raise wrong(
+                    say("must hold {count} points, not {held}.", count=fewest, held=len(held))
+                )
+            raise wrong(
+                say("must hold {count} points or more, not {held}.", count=fewest, held=len(held))
+            )
         return held
 
     return Form(read, form.write)
@@ -150,8 +158,12 @@ def word(kind: type[S]) -> Form[S]:
 
     def read(value: object) -> S:
         if not isinstance(value, str) or value not in set(kind):
-            hint = meant(value, kind) if isinstance(value, str) else f"; use {', '.join(kind)}."
-            raise wrong(f"cannot be {shown(value)}{hint}")
+            hint = (
+                meant(value, kind)
+                if isinstance(value, str)
+                else say("; use {words}.", words=", ".join(kind))
+            )
+            raise wrong(say("cannot be {shown}{hint}", shown=shown(value), hint=hint))
         return kind(value)
 
     return Form(read, str)
@@ -162,7 +174,7 @@ def several(form: Form[T]) -> Form[tuple[T, ...]]:
 
     def read(value: object) -> tuple[T, ...]:
         if not isinstance(value, list):
-            raise wrong(f"must be a list, not {shown(value)}.")
+            raise wrong(say("must be a list, not {shown}.", shown=shown(value)))
         return tuple(_each(form.read, value))
 
     return Form(read, lambda values: [form.write(value) for value in values])
@@ -216,7 +228,7 @@ def table_of(value: object) -> dict[str, Any]:
         Mistakes: it is something else.
     """
     if not isinstance(value, dict):
-        raise wrong(f"must be an object {{...}}, not {shown(value)}.")
+        raise wrong(say("must be an object {{...}}, not {shown}.", shown=shown(value)))
     return value
 
 
@@ -250,19 +262,23 @@ def must_know(table: Mapping[str, Any], known: Mapping[str, Any], needed: Sequen
     if not lacking and table.keys() <= known.keys():
         return
     found: list[tuple[Place, str]] = [
-        ((name,), f"is not known here{meant(name, known)}") for name in table if name not in known
+        ((name,), say("is not known here{hint}", hint=meant(name, known)))
+        for name in table
+        if name not in known
     ]
     if lacking:
-        found.append(((), f"lacks {' and '.join(repr(name) for name in lacking)}: add it."))
+        found.append(
+            ((), say("lacks {keys}: add it.", keys=" and ".join(repr(name) for name in lacking)))
+        )
     raise Mistakes(*found)
 
 
 def shown(value: object) -> str:
     """Return a value as it stands in the file, cut short."""
     if isinstance(value, dict):
-        return "an object"
+        return say("an object")
     if isinstance(value, list):
-        return f"a list of {len(value)}"
+        return say("a list of {count}", count=len(value))
     if value is None or isinstance(value, bool):
         return {None: "null", True: "true", False: "false"}[value]
     words = repr(value)

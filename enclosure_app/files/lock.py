@@ -17,6 +17,7 @@ from uuid import uuid4
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.processes import runs, started
+from enclosure_app.language import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,18 +37,26 @@ class Holder:
 
     def __str__(self) -> str:
         """Return the holder in words."""
-        who = self.who or "Somebody"
-        return f"{who} on {self.host} since {self.since.replace('T', ' ')[:16]} UTC"
+        return say(
+            "{who} on {host} since {since} UTC",
+            who=self.who or say("Somebody"),
+            host=self.host,
+            since=self.since.replace("T", " ")[:16],
+        )
 
 
 class HeldError(EnclosureError):
     """Somebody has the project open; `holder` says who, None where the lock cannot be read."""
 
     def __init__(self, path: Path, holder: Holder | None) -> None:
-        who = f"by {holder}" if holder else "by somebody else"
+        who = say("by {holder}", holder=holder) if holder else say("by somebody else")
         super().__init__(
-            f"{path.name} is open {who}: ask them to close it, or open it to read only; whoever "
-            "saves last overwrites the other's work."
+            say(
+                "{file} is open {who}: ask them to close it, or open it to read only; whoever "
+                "saves last overwrites the other's work.",
+                file=path.name,
+                who=who,
+            )
         )
         self.holder = holder
 
@@ -181,15 +190,23 @@ def _taken_over(path: Path, held: Holder | None) -> str:
     if held is None:
         return ""
     if held.gone:
-        return (
-            f"{path.name} was not closed properly by {held}: what was not saved then may be in "
-            "the autosave."
+        return say(
+            "{file} was not closed properly by {held}: what was not saved then may be in the "
+            "autosave.",
+            file=path.name,
+            held=held,
         )
-    return f"{path.name} was taken over; it is still open by {held}: tell them before you save."
+    return say(
+        "{file} was taken over; it is still open by {held}: tell them before you save.",
+        file=path.name,
+        held=held,
+    )
 
 
 def _unwarned(path: Path, error: OSError) -> str:
-    return (
-        f"Nobody is warned that {path.name} is open here, because its folder cannot be written "
-        f"to ({error.strerror}): save it elsewhere."
+    return say(
+        "Nobody is warned that {file} is open here, because its folder cannot be written "
+        "to ({reason}): save it elsewhere.",
+        file=path.name,
+        reason=error.strerror,
     )

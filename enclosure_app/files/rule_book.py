@@ -9,6 +9,7 @@ from types import MappingProxyType
 from typing import Any
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.model.limits import Limit, Limits, Tolerances
 from enclosure_app.resources import resource
 
@@ -50,8 +51,12 @@ def limit_units() -> Mapping[str, str]:
 def unknown_book(book: str) -> str:
     """Return the sentence that says that there is no such book, and names those there are."""
     close = get_close_matches(book.casefold(), books(), n=1)
-    hint = f"; did you mean '{close[0]}'?" if close else f": use one of {', '.join(books())}."
-    return f"There is no rule book '{book}'{hint}"
+    hint = (
+        say("; did you mean '{name}'?", name=close[0])
+        if close
+        else say(": use one of {names}.", names=", ".join(books()))
+    )
+    return say("There is no rule book '{book}'{hint}", book=book, hint=hint)
 
 
 @cache

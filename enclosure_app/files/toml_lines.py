@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 
 KeyPath = tuple[str | int, ...]
 """The way to a value: keys, and the place in the list for ``[[tables]]``."""
@@ -50,9 +51,13 @@ def read_toml(path: Path) -> tuple[dict[str, Any], TomlLines]:
     try:
         tables = tomllib.loads(text)
     except RecursionError:
-        raise EnclosureError(f"{path.name}: the brackets are nested too deeply.") from None
+        raise EnclosureError(
+            say("{file}: the brackets are nested too deeply.", file=path.name)
+        ) from None
     except ValueError as error:
-        raise EnclosureError(f"{path.name}: this is not sound TOML: {error}.") from None
+        raise EnclosureError(
+            say("{file}: this is not sound TOML: {error}.", file=path.name, error=error)
+        ) from None
     return tables, locate(text)
 
 
@@ -74,18 +79,34 @@ def locate(text: str) -> TomlLines:
 
 def _text(path: Path) -> str:
     if not path.exists():
-        raise EnclosureError(f"{path.name}: there is no such file in {path.resolve().parent}.")
+        raise EnclosureError(
+            say(
+                "{file}: there is no such file in {folder}.",
+                file=path.name,
+                folder=path.resolve().parent,
+            )
+        )
     if not path.is_file():
-        raise EnclosureError(f"{path.name}: this is not a file; name a file in TOML.")
+        raise EnclosureError(
+            say("{file}: this is not a file; name a file in TOML.", file=path.name)
+        )
     try:
         return path.read_text(encoding="utf-8-sig")
     except UnicodeDecodeError as error:
         line = error.object[: error.start].count(b"\n") + 1
         raise EnclosureError(
-            f"{path.name}, line {line}: the file is not UTF-8 text; save it as UTF-8."
+            say(
+                "{file}, line {line}: the file is not UTF-8 text; save it as UTF-8.",
+                file=path.name,
+                line=line,
+            )
         ) from None
     except OSError as error:
-        raise EnclosureError(f"{path.name}: the file cannot be read: {error.strerror}.") from None
+        raise EnclosureError(
+            say(
+                "{file}: the file cannot be read: {reason}.", file=path.name, reason=error.strerror
+            )
+        ) from None
 
 
 def _statements(text: str) -> Iterator[tuple[int, str]]:

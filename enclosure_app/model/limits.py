@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
+from enclosure_app.language import say
 from enclosure_app.model.finding import Severity
 
 
@@ -26,7 +27,7 @@ class Limit:
     def basis(self) -> str:
         """Where the figure comes from, with a warning while nobody has confirmed it."""
         text = f"{self.source}, {self.edition}" if self.edition else self.source
-        return text if self.confirmed else f"{text} (unconfirmed)"
+        return text if self.confirmed else say("{source} (unconfirmed)", source=text)
 
 
 @dataclass(frozen=True, slots=True)

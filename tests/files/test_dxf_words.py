@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from enclosure_app.files.dxf_words import counted, listed, printable
+from enclosure_app.files.dxf_words import listed, printable
 
 
 @pytest.mark.parametrize(
@@ -35,12 +35,6 @@ def test_every_text_can_be_encoded(text: str) -> None:
 @given(st.text(st.characters(codec="utf-8", exclude_characters="\\")))
 def test_sound_text_stays_as_it_is(text: str) -> None:
     assert printable(text) == text
-
-
-def test_counts_agree_with_their_words() -> None:
-    assert counted(1, "place") == "1 place"
-    assert counted(2, "place") == "2 places"
-    assert counted(0, "entity", "entities") == "0 entities"
 
 
 def test_long_lists_are_cut() -> None:

@@ -13,6 +13,7 @@ from math import dist, isfinite
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry import editing
+from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import (
     Which,
     finite,
@@ -63,7 +64,7 @@ def split(project: Project, which: Which, name: str, at: Point) -> Project:
         return _in_parts(project, which, name, [_opened(run, along, total)])
     if not editing.SAME < along < total - editing.SAME:
         raise EnclosureError(
-            f'"{name}" ends there: click where it is to be cut, between its ends.'
+            say('"{name}" ends there: click where it is to be cut, between its ends.', name=name)
         )
     parts = [editing.part_of(run, 0.0, along), editing.part_of(run, along, total)]
     return _in_parts(project, which, name, parts)
@@ -90,7 +91,9 @@ def trim(
     cuts = _cuts(run, _others(project, which, name, against), closed=line.closed)
     if len(cuts) < (2 if line.closed else 1):
         raise EnclosureError(
-            f'Nothing cuts "{name}" there: draw the line to trim it at, or split it.'
+            say(
+                'Nothing cuts "{name}" there: draw the line to trim it at, or split it.', name=name
+            )
         )
     clicked = editing.position_of(run, *finite((near,)))
     parts = _left_of_ring(run, cuts, clicked) if line.closed else _left(run, cuts, clicked)
@@ -101,16 +104,21 @@ def extend(project: Project, which: Which, name: str, end: End, to: str | Points
     """Lengthen a line straight on from one end until it meets a piece, or a line of points."""
     _, line = line_of(project, which, name)
     if line.closed:
-        raise EnclosureError(f'"{name}" is closed and has no end: split it first.')
+        raise EnclosureError(say('"{name}" is closed and has no end: split it first.', name=name))
     target = runs_of(piece_of(project, which, to).shape) if isinstance(to, str) else [finite(to)]
     points = line.points if end is End.END else line.points[::-1]
     before, last = _last_stretch(points)
     hit = editing.first_hit(last, (last[0] - before[0], last[1] - before[1]), target)
     if hit is None:
-        what = f'"{to}"' if isinstance(to, str) else "that line"
+        what = f'"{to}"' if isinstance(to, str) else say("that line")
         raise EnclosureError(
-            f'"{name}" does not meet {what} when it goes straight on from its {end}: '
-            "turn its last stretch, or choose another line."
+            say(
+                '"{name}" does not meet {what} when it goes straight on from its {end}: turn its '
+                "last stretch, or choose another line.",
+                name=name,
+                what=what,
+                end=say(end.value),
+            )
         )
     longer = (*points[:-1], hit)
     in_order = longer if end is End.END else longer[::-1]
@@ -130,15 +138,25 @@ def join(
     _must_be_open(second, other)
     if a.product != b.product:
         raise EnclosureError(
-            f'"{first}" and "{second}" are not of one product: make them so before joining them.'
+            say(
+                '"{first}" and "{second}" are not of one product: make them so before joining '
+                "them.",
+                first=first,
+                second=second,
+            )
         )
     if a is b:
         return _closed(project, which, first, reach)
     points = _end_to_end(line.points, other.points, reach)
     if not points:
         raise EnclosureError(
-            f'The ends of "{first}" and "{second}" are more than {reach:g} mm apart: '
-            "move them together, or extend one."
+            say(
+                'The ends of "{first}" and "{second}" are more than {reach:g} mm apart: move them'
+                " together, or extend one.",
+                first=first,
+                second=second,
+                reach=reach,
+            )
         )
     handles = (*a.handles, *(handle for handle in b.handles if handle not in a.handles))
     joined = replace(a, shape=replace(line, points=points), handles=handles)
@@ -161,14 +179,20 @@ def offset(project: Project, which: Which, of: str | Points, beside: Beside) -> 
         points, closed = finite(of), False
     if not (isfinite(beside.distance) and beside.distance > 0):
         raise EnclosureError(
-            f"A line cannot be {beside.distance:g} mm beside another: give more than 0."
+            say(
+                "A line cannot be {distance:g} mm beside another: give more than 0.",
+                distance=beside.distance,
+            )
         )
     finite((beside.side,))
     run = editing.offset_run(points, beside.distance, beside.side, closed=closed)
     if not run:
         raise EnclosureError(
-            f"There is no room for one line {beside.distance:g} mm beside that one on this "
-            "side: give a smaller distance."
+            say(
+                "There is no room for one line {distance:g} mm beside that one on this side: give"
+                " a smaller distance.",
+                distance=beside.distance,
+            )
         )
     return add_piece(project, which, beside.product, Line(run, closed=closed))
 
@@ -244,7 +268,9 @@ def _last_stretch(points: Points) -> tuple[Point, Point]:
 
 def _must_be_open(name: str, line: Line) -> None:
     if line.closed:
-        raise EnclosureError(f'"{name}" is closed and has no end to join: split it first.')
+        raise EnclosureError(
+            say('"{name}" is closed and has no end to join: split it first.', name=name)
+        )
 
 
 def _closed(project: Project, which: Which, name: str, reach: float) -> Project:
@@ -252,8 +278,12 @@ def _closed(project: Project, which: Which, name: str, reach: float) -> Project:
     points = line.points
     if len(points) < 3 or not same_place(points[0], points[-1], reach):
         raise EnclosureError(
-            f'The two ends of "{name}" are more than {reach:g} mm apart: move them together '
-            "to close it."
+            say(
+                'The two ends of "{name}" are more than {reach:g} mm apart: move them together to'
+                " close it.",
+                name=name,
+                reach=reach,
+            )
         )
     same = same_place(points[0], points[-1], editing.SAME)
     shape = Line(points[:-1] if same else points, line.width, closed=True)

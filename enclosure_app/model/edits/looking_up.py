@@ -9,6 +9,7 @@ from dataclasses import replace
 from math import isfinite
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.model.place import Area, Line, Point, Points, Shape
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section
@@ -28,8 +29,10 @@ def index_of(project: Project, which: Which) -> int:
         return which
     if isinstance(which, str) and which in names:
         return names.index(which)
-    known = ", ".join(f'"{name}"' for name in names) or "none yet"
-    raise EnclosureError(f'There is no section "{which}"; the sections are: {known}.')
+    known = ", ".join(f'"{name}"' for name in names) or say("none yet")
+    raise EnclosureError(
+        say('There is no section "{which}"; the sections are: {known}.', which=which, known=known)
+    )
 
 
 def section_of(project: Project, which: Which) -> Section:
@@ -50,7 +53,11 @@ def piece_of(project: Project, which: Which, name: str) -> Piece:
     section = section_of(project, which)
     if name not in section.by_name:
         raise EnclosureError(
-            f'There is no piece "{name}" in section "{section.name}"; pick one that is drawn.'
+            say(
+                'There is no piece "{name}" in section "{section}"; pick one that is drawn.',
+                name=name,
+                section=section.name,
+            )
         )
     return section.by_name[name]
 
@@ -63,7 +70,9 @@ def line_of(project: Project, which: Which, name: str) -> tuple[Piece, Line]:
     """
     piece = piece_of(project, which, name)
     if not isinstance(piece.shape, Line):
-        raise EnclosureError(f'"{name}" is an area; only a line can be changed in this way.')
+        raise EnclosureError(
+            say('"{name}" is an area; only a line can be changed in this way.', name=name)
+        )
     return piece, piece.shape
 
 
@@ -112,7 +121,7 @@ def finite(points: Points) -> Points:
     """
     for point in points:
         if not (isfinite(point[0]) and isfinite(point[1])):
-            raise EnclosureError("A coordinate is not a finite number: give the place again.")
+            raise EnclosureError(say("A coordinate is not a finite number: give the place again."))
     return points
 
 

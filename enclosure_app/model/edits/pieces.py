@@ -12,6 +12,7 @@ from math import isfinite
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.editing import mirrored, moved, sound_ring, tidy, turned
+from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import (
     Which,
     finite,
@@ -90,7 +91,9 @@ def mirror_pieces(
     """Mirror pieces in the line through two points, which must be apart."""
     a, b = finite(axis)
     if same_place(a, b, _ON_TOP):
-        raise EnclosureError("The two points of the mirror line are the same: give two places.")
+        raise EnclosureError(
+            say("The two points of the mirror line are the same: give two places.")
+        )
     return _reshaped(project, which, names, partial(mirrored, a=a, b=b))
 
 
@@ -162,7 +165,7 @@ def _with_point(
     ring, index = at if isinstance(at, tuple) else (0, at)
     rings = [shape.points] if isinstance(shape, Line) else [shape.outer, *shape.holes]
     if not (0 <= ring < len(rings) and 0 <= index < len(rings[ring])):
-        raise EnclosureError(f'"{name}" has no such point: pick one of its points.')
+        raise EnclosureError(say('"{name}" has no such point: pick one of its points.', name=name))
     rings[ring] = change(rings[ring], index)
     changed: Shape
     if isinstance(shape, Line):
@@ -202,8 +205,12 @@ def _every_run(shape: Shape, change: Callable[[Points], Points]) -> Shape:
 def _must_have_product(section: Section, product: str) -> None:
     if product not in section.products:
         raise EnclosureError(
-            f'There is no product "{product}" in section "{section.name}": choose one of the '
-            "list, or add it there first."
+            say(
+                'There is no product "{product}" in section "{section}": choose one of the list, or '
+                "add it there first.",
+                product=product,
+                section=section.name,
+            )
         )
 
 
@@ -215,15 +222,24 @@ def _sound(shape: Shape) -> Shape:
         for ring in (shape.outer, *shape.holes):
             if not sound_ring(finite(ring)):
                 raise EnclosureError(
-                    "An area needs three corners or more, and its outline must not cross "
-                    "itself: move or add a point."
+                    say(
+                        "An area needs three corners or more, and its outline must not cross itself: move"
+                        " or add a point."
+                    )
                 )
     return shape
 
 
 def _must_be_line(line: Line) -> None:
     if len(tidy(finite(line.points)) if line.points else ()) < (3 if line.closed else 2):
-        few = "three points" if line.closed else "two points"
-        raise EnclosureError(f"A line needs at least {few} that are apart: give another place.")
+        if line.closed:
+            raise EnclosureError(
+                say("A line needs at least three points that are apart: give another place.")
+            )
+        raise EnclosureError(
+            say("A line needs at least two points that are apart: give another place.")
+        )
     if not (isfinite(line.width) and line.width >= 0):
-        raise EnclosureError(f"A line cannot be {line.width:g} mm thick: give 0 or more.")
+        raise EnclosureError(
+            say("A line cannot be {width:g} mm thick: give 0 or more.", width=line.width)
+        )

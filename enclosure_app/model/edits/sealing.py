@@ -4,6 +4,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import replace
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import Which, piece_of, section_of, with_section
 from enclosure_app.model.project import Project
 
@@ -19,7 +20,7 @@ def declare_sealed(
     for name in (a, b):
         piece_of(project, which, name)
     if a == b:
-        raise EnclosureError(f'"{a}" has no joint with itself: pick two pieces.')
+        raise EnclosureError(say('"{a}" has no joint with itself: pick two pieces.', a=a))
     section = section_of(project, which)
     pair = frozenset({(min(a, b), max(a, b))})
     pairs = section.sealed | pair if sealed else section.sealed - pair

@@ -13,6 +13,7 @@ from types import MappingProxyType
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.editing import sound_ring
+from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import Which, finite, index_of, section_of, with_section
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Product
@@ -31,7 +32,7 @@ def set_frame(project: Project, which: Which, ring: Points) -> Project:
     """Judge the section inside this ring (first point not repeated)."""
     if not sound_ring(finite(ring)):
         raise EnclosureError(
-            "A frame needs three corners or more and must not cross itself: draw it again."
+            say("A frame needs three corners or more and must not cross itself: draw it again.")
         )
     section = section_of(project, which)
     return with_section(project, which, replace(section, frame=ring, frame_drawn=True))
@@ -60,7 +61,7 @@ def set_gravity(project: Project, which: Which, down: Point | None) -> Project:
     if down is not None:
         size = hypot(*finite((down,))[0])
         if size == 0.0:
-            raise EnclosureError("Two different places are needed to say which way is down.")
+            raise EnclosureError(say("Two different places are needed to say which way is down."))
         down = (down[0] / size, down[1] / size)
     section = section_of(project, which)
     return with_section(project, which, replace(section, gravity=down))
@@ -70,7 +71,9 @@ def add_break(project: Project, which: Which, cut: Break) -> Project:
     """Declare two lines the edges of a strip that the drawing leaves out."""
     for line in (cut.near, cut.far):
         if hypot(line[1][0] - line[0][0], line[1][1] - line[0][1]) == 0.0:
-            raise EnclosureError("A break line needs two places that are apart: draw it again.")
+            raise EnclosureError(
+                say("A break line needs two places that are apart: draw it again.")
+            )
         finite(line)
     section = section_of(project, which)
     return with_section(project, which, replace(section, breaks=(*section.breaks, cut)))
@@ -80,7 +83,9 @@ def remove_break(project: Project, which: Which, index: int) -> Project:
     """Remove one break, counted from 0."""
     section = section_of(project, which)
     if not 0 <= index < len(section.breaks):
-        raise EnclosureError(f'Section "{section.name}" has no such break: pick one of its own.')
+        raise EnclosureError(
+            say('Section "{name}" has no such break: pick one of its own.', name=section.name)
+        )
     left = (*section.breaks[:index], *section.breaks[index + 1 :])
     return with_section(project, which, replace(section, breaks=left))
 
@@ -119,7 +124,7 @@ def rename_section(project: Project, which: Which, name: str) -> Project:
     """Give a section another name, which must be new."""
     name = name.strip()
     if not name:
-        raise EnclosureError("A section needs a name: type one.")
+        raise EnclosureError(say("A section needs a name: type one."))
     return replace_section(project, which, replace(section_of(project, which), name=name))
 
 
@@ -153,10 +158,16 @@ def _must_be_mark(project: Project, which: Which, side: Side, index: int) -> Non
     marks = section.inside if side is Side.INSIDE else section.outside
     if not 0 <= index < len(marks):
         raise EnclosureError(
-            f'Section "{section.name}" has no such {side} mark: pick one that is drawn.'
+            say(
+                'Section "{name}" has no such {side} mark: pick one that is drawn.',
+                name=section.name,
+                side=say(side),
+            )
         )
 
 
 def _must_be_new(project: Project, name: str) -> None:
     if any(section.name == name for section in project.sections):
-        raise EnclosureError(f'There is a section "{name}" already: give it another name.')
+        raise EnclosureError(
+            say('There is a section "{name}" already: give it another name.', name=name)
+        )

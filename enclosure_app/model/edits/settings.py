@@ -7,6 +7,7 @@ from types import MappingProxyType
 from typing import TypeVar
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.project import Decision, Project
@@ -27,7 +28,7 @@ def set_units(project: Project, units: Units) -> Project:
 def set_decision(project: Project, decision: Decision) -> Project:
     """Put down a decision about a finding; what was decided before stays in the history."""
     if not decision.key:
-        raise EnclosureError("A decision is about a finding: pick one.")
+        raise EnclosureError(say("A decision is about a finding: pick one."))
     return replace(project, decisions=(*project.decisions, decision))
 
 
@@ -39,7 +40,9 @@ def set_severity(project: Project, rule: str, severity: Severity | None) -> Proj
 def set_figure(project: Project, name: str, value: float | None) -> Project:
     """Require another figure than the rule book's, or with None the rule book's own."""
     if value is not None and not (isfinite(value) and value >= 0):
-        raise EnclosureError(f'The figure "{name}" cannot be {value:g}: give 0 or more.')
+        raise EnclosureError(
+            say('The figure "{name}" cannot be {value:g}: give 0 or more.', name=name, value=value)
+        )
     return replace(project, figures=_with(project.figures, name, value))
 
 

@@ -11,6 +11,7 @@ from math import dist, isfinite
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.similarity import Similarity
+from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import finite, with_section
 from enclosure_app.model.edits.underlay_lines import (
     goes_along,
@@ -106,9 +107,11 @@ def scaling(
     first, second = finite(places)
     apart = dist(first, second)
     if apart == 0.0:
-        raise EnclosureError("The two places are the same: click two that are far apart.")
+        raise EnclosureError(say("The two places are the same: click two that are far apart."))
     if not (isfinite(length) and length > 0):
-        raise EnclosureError(f"A length cannot be {length:g} mm: type one that is more than 0.")
+        raise EnclosureError(
+            say("A length cannot be {length:g} mm: type one that is more than 0.", length=length)
+        )
     if direction is None:
         return Similarity.about(first, length / apart)
     ahead = Similarity.about((0.0, 0.0), length, direction).place((1.0, 0.0))
@@ -121,8 +124,11 @@ def set_paper_scale(project: Project, index: int, ratio: float) -> Project:
     underlay = underlay_at(project, index)
     if not underlay.paper_mm:
         raise EnclosureError(
-            f'How large the paper of "{underlay.name}" is stands nowhere: click two places on it '
-            "and type how far apart they are."
+            say(
+                'How large the paper of "{name}" is stands nowhere: click two places on it and '
+                "type how far apart they are.",
+                name=underlay.name,
+            )
         )
     factor = underlay.paper_mm * ratio / underlay.mm_per_pixel
     return lay_underlay(project, index, Similarity.about(underlay.at, factor), to_scale=True)
@@ -216,7 +222,9 @@ def underlay_at(project: Project, index: int) -> Underlay:
         EnclosureError: there is no such underlay.
     """
     if not 0 <= index < len(project.underlays):
-        raise EnclosureError("There is no such underlay: pick one that lies under the drawing.")
+        raise EnclosureError(
+            say("There is no such underlay: pick one that lies under the drawing.")
+        )
     return project.underlays[index]
 
 
@@ -224,7 +232,9 @@ def _free(project: Project, index: int) -> Underlay:
     """Return an underlay that may be changed."""
     underlay = underlay_at(project, index)
     if underlay.locked:
-        raise EnclosureError(f'"{underlay.name}" is locked where it lies: unlock it first.')
+        raise EnclosureError(
+            say('"{name}" is locked where it lies: unlock it first.', name=underlay.name)
+        )
     return underlay
 
 
@@ -261,7 +271,9 @@ def _put(project: Project, index: int, underlay: Underlay) -> Project:
 def _sound(underlay: Underlay) -> Underlay:
     finite((underlay.at, (underlay.angle, underlay.mm_per_pixel), underlay.size))
     if underlay.mm_per_pixel <= 0:
-        raise EnclosureError(f'The scale of "{underlay.name}" must be more than 0: set it again.')
+        raise EnclosureError(
+            say('The scale of "{name}" must be more than 0: set it again.', name=underlay.name)
+        )
     if not 0 <= underlay.strength <= 1:
-        raise EnclosureError("How strong a picture is painted goes from 0 to 1.")
+        raise EnclosureError(say("How strong a picture is painted goes from 0 to 1."))
     return underlay
