@@ -61,7 +61,6 @@ IN_THE_WINDOW = (
     "window.pages",
     "window.printing",
     "window.products_model",
-    "window.rule_page",
     "window.settings",
     "window.showing",
     "window.start_page",

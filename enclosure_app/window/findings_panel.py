@@ -37,6 +37,7 @@ class FindingsPanel(QWidget):
         super().__init__(parent)
         self.setObjectName("findings")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._look = Look()
         self.model = FindingsModel(self)
         self.strip = LayerStrip(self)
         self.list = self._made_list()
@@ -56,7 +57,8 @@ class FindingsPanel(QWidget):
 
     def show_result(self, result: SectionResult, look: Look) -> None:
         """Show what was found in a section; the finding that was chosen stays so."""
-        chosen = self.current
+        chosen, self._look = self.current, look
+        self.rule.show_look(look)
         self.strip.show_result(result, look)
         self.strip.choose(look.only)
         self.model.control = look.only
@@ -177,7 +179,7 @@ class FindingsPanel(QWidget):
         self.advice.show_finding(self.current)
 
     def _show_rule(self, name: str) -> None:
-        self.rule.show_rule(name)
+        self.rule.show_rule(name, self._look)
         self.pages.setCurrentIndex(1)
         self.rule.back.setFocus()
 
