@@ -44,7 +44,6 @@ IN_THE_WINDOW = (
     "window.canvas.tools.draw_frame",
     "window.canvas.tools.measure",
     "window.canvas.tools.tool",
-    "window.canvas.workplace",
     "window.commands.editing",
     "window.commands.files",
     "window.commands.finding",

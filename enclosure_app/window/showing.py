@@ -86,6 +86,7 @@ class Showing(QObject):
         result = self.result
         if result is None:
             return
+        self._place.result = result
         views = self._views
         self._look = Look(self._place.document.project.units, self._look.dark, self._place.only)
         self._name_sections()

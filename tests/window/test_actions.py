@@ -30,7 +30,7 @@ def test_the_page_of_keys_names_every_one() -> None:
     assert [key for row in TABLE for key in row.keys if f"{key}" not in page] == []
 
 
-def test_undo_names_its_step_in_the_menu(sheet: MainWindow) -> None:
+def test_undo_names_its_step_in_the_menu(sheet: MainWindow, hand) -> None:  # noqa: ANN001
     sheet.do("tool_inside")
-    sheet.canvas.tool.press(sheet.canvas._pointer(sheet.canvas.camera.seen((500, 500)), 0))  # noqa: SLF001
+    hand.click((500.0, 500.0))
     assert sheet.actions_by_name["undo"].text() == "Undo Mark inside"

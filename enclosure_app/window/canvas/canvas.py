@@ -15,8 +15,10 @@ from PySide6.QtWidgets import QWidget
 from enclosure_app.drawing.placement import Box, box_around
 from enclosure_app.model.place import Point
 from enclosure_app.model.report import SectionResult
+from enclosure_app.window.canvas.aids import Ray, kept_ray
 from enclosure_app.window.canvas.backing import Backing, Scene
 from enclosure_app.window.canvas.camera import Camera
+from enclosure_app.window.canvas.grid import seen_spacing
 from enclosure_app.window.canvas.linework import Linework
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.overlay import Overlay
@@ -66,6 +68,7 @@ class Canvas(QWidget):
         self.setAccessibleName(self.tr("Drawing"))
         self.setMinimumSize(QSize(240, 180))
         place.picked_changed.connect(self.update)
+        place.aided.connect(self.update)
 
     # ---- what is shown -------------------------------------------------------------------------
 
@@ -77,8 +80,6 @@ class Canvas(QWidget):
         self._look = look
         self._scene = Scene(result, lines or Linework(result.section.strokes), look)
         self.overlay.look = look
-        if not self.tool.without:
-            self._snapper = None
         self._renew()
 
     def fit(self) -> None:
@@ -220,7 +221,6 @@ class Canvas(QWidget):
             self._show_cursor()
         elif event.key() == Qt.Key.Key_Escape:
             if not self.tool.cancel():
-                self.place.pick(())
                 self.tool.done.emit()
         elif not self._moved_by_arrow(event):
             super().keyPressEvent(event)
@@ -244,17 +244,41 @@ class Canvas(QWidget):
 
     def _pointer(self, dot: QPointF, keys: Qt.KeyboardModifier) -> Pointer:
         bare = self.camera.place(dot)
-        self.caught = self._catch(bare) if self.tool.catches and self.catching else None
-        return Pointer(dot, bare, self.camera, self.caught, keys)
+        ray = self._ray(bare, keys)
+        self.caught = self._catch(bare, ray) if self.tool.catches and self.catching else None
+        return Pointer(dot, bare, self.camera, self.caught, keys, ray)
 
-    def _catch(self, bare: Point) -> Catch | None:
-        section = self.place.section
+    def _ray(self, bare: Point, keys: Qt.KeyboardModifier) -> Ray | None:
+        """Return what a line is kept to: angles are kept, or Shift is held, which turns that round."""
+        anchor, aids = self.tool.anchor, self.place.aids
+        shift = bool(keys & Qt.KeyboardModifier.ShiftModifier)
+        if anchor is None or anchor == bare or aids.kept is shift:
+            return None
+        return kept_ray(anchor, bare, aids.step, self.tool.along)
+
+    def _catch(self, bare: Point, ray: Ray | None) -> Catch | None:
+        section, aids, tool = self.place.section, self.place.aids, self.tool
         if section is None:
             return None
-        if self._snapper is None or self._snapper.without != self.tool.without:
-            self._snapper = Snapper(section, self.tool.without)
-        ask = Ask(bare, _REACH / self.camera.zoom, self.tool.anchor, self.tool.catches_beside)
-        return self._snapper.catch(ask)
+        last = self._snapper
+        moving = bool(tool.without)
+        if (
+            last is None
+            or last.without != tool.without
+            or (last.section is not section and not moving)
+        ):
+            self._snapper = last = Snapper(section, tool.without, last)
+        units = self.place.document.project.units
+        return last.catch(
+            Ask(
+                at=bare,
+                reach=_REACH / self.camera.zoom,
+                anchor=tool.anchor,
+                beside=aids.beside if tool.catches_beside else 0.0,
+                ray=ray,
+                grid=seen_spacing(aids.spacing(units), self.camera.zoom) if aids.grid_shown else 0,
+            )
+        )
 
     def _moved_by_arrow(self, event: QKeyEvent) -> bool:
         steps = {

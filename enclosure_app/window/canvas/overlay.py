@@ -1,6 +1,6 @@
 """What is painted over the drawing at every frame: what is picked, the place gone to, the scale."""
 
-from math import cos, floor, log10, radians, sin
+from math import floor, log10
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
@@ -11,11 +11,12 @@ from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.lettering import face, words
+from enclosure_app.window.canvas.catch_marks import catch_words, paint_catch
+from enclosure_app.window.canvas.catches import Catch
+from enclosure_app.window.canvas.grid import paint_grid
+from enclosure_app.window.canvas.lettering import face
 from enclosure_app.window.canvas.look import Look
-from enclosure_app.window.canvas.snapping import Catch, Kind
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.words import word
 
 _PICKED = QColor(214, 51, 132)  # apart from every control's hue, by day and by night
 _MOST = 300  # points of what is picked that are shown
@@ -42,7 +43,10 @@ class Overlay:
 
     def paint(self, painter: QPainter, camera: Camera, result: SectionResult | None) -> None:
         """Paint what is lit and picked, the ring about the place gone to, and the scale."""
-        section = self._place.section
+        section, aids = self._place.section, self._place.aids
+        if aids.grid_shown:
+            ink = QColor(self.look.theme.quiet)
+            paint_grid(painter, camera, aids.spacing(self.look.units), ink)
         if section:
             self._gather(section)
             _trace(painter, camera, self._lit_path, QPen(_LIT, 4.0))
@@ -57,11 +61,8 @@ class Overlay:
 
     def paint_catch(self, painter: QPainter, camera: Camera, catch: Catch) -> None:
         """Paint what the pointer caught: a shape for each kind, and its name."""
-        at = camera.seen(catch.at)
-        painter.setPen(QPen(_PICKED, 1.8))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawPath(_catch_shape(catch.kind, at))
-        words(painter, at + QPointF(14, -12), word(catch.kind.value))
+        told = catch_words(catch.kind, self._place.aids.beside, self.look.units)
+        paint_catch(painter, camera.seen(catch.at), catch, told)
 
     def _gather(self, section: Section) -> None:
         """Gather the lines that are lit and picked, once for as long as these stay the same."""
@@ -135,24 +136,3 @@ def _trace(painter: QPainter, camera: Camera, path: QPainterPath, pen: QPen) -> 
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.strokePath(path, pen)
     painter.restore()
-
-
-_RAYS = {  # degrees: rays about the dot, as many as tell the kinds apart
-    Kind.END: (135,),
-    Kind.MIDDLE: (0, 180),
-    Kind.SQUARE: (0, 90, 180),
-    Kind.CROSSING: (45, 135, 225, 315),
-    Kind.BESIDE: (60, 120, 240, 300),
-    Kind.LINE: (),
-}
-
-
-def _catch_shape(kind: Kind, at: QPointF) -> QPainterPath:
-    """Return a ring about the place, with rays that tell what it is."""
-    path = QPainterPath()
-    path.addEllipse(at, 4.5, 4.5)
-    for degrees in _RAYS[kind]:
-        ray = QPointF(cos(radians(degrees)), -sin(radians(degrees)))
-        path.moveTo(at + ray * 4.5)
-        path.lineTo(at + ray * 10.0)
-    return path

@@ -4,12 +4,16 @@ What is picked and what is drawn with belong to the view: they are not undone an
 """
 
 from collections.abc import Collection
+from dataclasses import replace
+from typing import Any
 
 from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.product import Control
+from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
+from enclosure_app.window.canvas.aids import Aids
 from enclosure_app.window.document import Document
 
 
@@ -17,11 +21,13 @@ class Workplace(QObject):
     """One document with the section in view.
 
     `picked_changed`: other pieces are picked. `turned`: another section is in view, or another
-    control shown. `refused`: an edit cannot be done, in one sentence.
+    control shown. `aided`: the grid, or another help to draw, is another. `refused`: an edit cannot
+    be done, in one sentence. `result` is what was last found in the section in view.
     """
 
     picked_changed = Signal()
     turned = Signal()
+    aided = Signal()
     refused = Signal(str)
 
     def __init__(self, document: Document) -> None:
@@ -30,6 +36,8 @@ class Workplace(QObject):
         self.index = 0
         self.only: Control | None = None
         self.product = ""
+        self.aids = Aids()
+        self.result: SectionResult | None = None
         self.picked: frozenset[str] = frozenset()
         self.picked_lines: frozenset[str] = frozenset()
         document.changed.connect(self._drop_what_is_gone)
@@ -52,6 +60,11 @@ class Workplace(QObject):
         if control is not self.only:
             self.only = control
             self.turned.emit()
+
+    def aid(self, **changes: Any) -> None:  # noqa: ANN401  the fields of Aids
+        """Help otherwise: with another grid, another distance off boards, other angles."""
+        self.aids = replace(self.aids, **changes)
+        self.aided.emit()
 
     def pick(self, names: Collection[str], lines: Collection[str] = ()) -> None:
         """Pick these pieces, and these lines of the office's linework by their handles."""

@@ -52,13 +52,13 @@ def test_a_line_from_a_place_is_caught_square_to_another(snapper: Snapper) -> No
 def test_a_sheet_is_caught_three_mm_beside_a_board_on_the_side_of_the_mouse(
     snapper: Snapper, side: float
 ) -> None:
-    found = snapper.catch(Ask((70.0, 3.4 * side), 1.0, beside=True))
+    found = snapper.catch(Ask((70.0, 3.4 * side), 1.0, beside=3.0))
     assert found is not None
-    assert found.kind is Kind.BESIDE
+    assert found.kind is Kind.OFF_LINE
     assert found.at == pytest.approx((70.0, 3.0 * side))
 
 
 def test_a_piece_that_moves_does_not_catch_itself() -> None:
     pieces = (Piece("a", "felt", Line(((0.0, 200.0), (100.0, 200.0)))),)
     section = Section("s", FRAME, pieces, MappingProxyType(dict(load_products())))
-    assert Snapper(section, "a").catch(Ask((1.0, 201.0), 5.0)) is None
+    assert Snapper(section, frozenset({"a"})).catch(Ask((1.0, 201.0), 5.0)) is None

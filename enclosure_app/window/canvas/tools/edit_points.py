@@ -30,9 +30,9 @@ class EditPoints(Tool):
         self._gesture = -1
 
     @property
-    def without(self) -> str:
+    def without(self) -> frozenset[str]:
         """Return the piece that is not to catch itself."""
-        return self._name if self._held is not None else ""
+        return frozenset({self._name}) if self._held is not None else frozenset()
 
     @property
     def hint(self) -> str:

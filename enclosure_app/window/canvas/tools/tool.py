@@ -9,8 +9,9 @@ from PySide6.QtGui import QKeyEvent, QPainter
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
+from enclosure_app.window.canvas.aids import Ray
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.snapping import Catch
+from enclosure_app.window.canvas.catches import Catch
 from enclosure_app.window.canvas.workplace import Workplace
 
 Edit = Callable[[Project, int], Project]
@@ -26,16 +27,24 @@ class Pointer:
     camera: Camera
     catch: Catch | None = None
     keys: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier
+    ray: Ray | None = None
 
     @property
     def at(self) -> Point:
-        """The place that is meant: what was caught, or the place as it is."""
-        return self.catch.at if self.catch else self.bare
+        """The place that is meant: what was caught, or on the ray kept to, or the place as it is."""
+        if self.catch:
+            return self.catch.at
+        return self.ray.foot(self.bare) if self.ray else self.bare
 
     @property
     def adds(self) -> bool:
         """Whether Shift is held, which adds to what is picked."""
         return bool(self.keys & Qt.KeyboardModifier.ShiftModifier)
+
+    @property
+    def keeps(self) -> bool:
+        """Whether Ctrl is held, which leaves the original where it is and works on a copy."""
+        return bool(self.keys & Qt.KeyboardModifier.ControlModifier)
 
     def reach(self, dots: float) -> float:
         """Return how many mm so many dots are."""
@@ -66,9 +75,14 @@ class Tool(QObject):
         return None
 
     @property
-    def without(self) -> str:
-        """Return the name of a piece that is not to be caught, since it moves with the mouse."""
-        return ""
+    def along(self) -> float:
+        """Return the direction (degrees) of what was drawn last, which angles are kept to as well."""
+        return 0.0
+
+    @property
+    def without(self) -> frozenset[str]:
+        """Return the names of pieces that are not to be caught, since they move with the mouse."""
+        return frozenset()
 
     def edit(self, text: str, change: Edit, *, gesture: int = -1) -> bool:
         """Change the section in view; say whether it could be done, and if not, why."""

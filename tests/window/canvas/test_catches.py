@@ -1,0 +1,47 @@
+"""Every place near the pointer that can be caught."""
+
+import pytest
+
+from enclosure_app.window.canvas.aids import kept_ray
+from enclosure_app.window.canvas.catches import Ask, Kind, Near, Origin, catches_near, meeting
+
+FACE = Near((0.0, 0.0), (0.0, 500.0), Origin.AREA)
+TOP = Near((0.0, 500.0), (-12.0, 500.0), Origin.AREA)
+FRAME = Near((-100.0, 100.0), (100.0, 100.0), Origin.FRAME)
+
+
+def of(kind: Kind, near: list[Near], ask: Ask) -> list[tuple[float, float]]:
+    return [catch.at for catch in catches_near(near, ask) if catch.kind is kind]
+
+
+def test_a_sheet_starts_beside_the_end_of_a_board() -> None:
+    ask = Ask((4.0, 498.0), 10.0, beside=3.0)
+    assert (3.0, 500.0) in of(Kind.OFF_END, [FACE], ask)
+
+
+def test_a_sheet_turns_beside_the_corner_of_a_board() -> None:
+    ask = Ask((4.0, 504.0), 10.0, beside=3.0)
+    (corner,) = of(Kind.OFF_CROSSING, [FACE, TOP], ask)
+    assert corner == pytest.approx((3.0, 503.0))
+
+
+def test_a_sheet_beside_a_board_ends_on_the_frame() -> None:
+    ask = Ask((4.0, 101.0), 10.0, beside=3.0)
+    assert (3.0, 100.0) in of(Kind.OFF_CROSSING, [FACE, FRAME], ask)
+
+
+def test_nothing_is_drawn_beside_the_frame() -> None:
+    ask = Ask((40.0, 103.0), 10.0, beside=3.0)
+    assert not [catch for catch in catches_near([FRAME], ask) if catch.kind.off]
+
+
+def test_what_is_kept_to_an_angle_ends_where_it_meets_a_line_or_beside_it() -> None:
+    ray = kept_ray((-200.0, 250.0), (-5.0, 252.0), 15.0)
+    ask = Ask((-5.0, 252.0), 10.0, beside=3.0, ray=ray)
+    assert of(Kind.MEETS, [FACE], ask) == [pytest.approx((0.0, 250.0))]
+    assert of(Kind.OFF_MEETS, [FACE], ask) == [pytest.approx((-3.0, 250.0))]
+    assert of(Kind.END, [FACE], ask) == []
+
+
+def test_lines_side_by_side_do_not_cross() -> None:
+    assert meeting(FACE, Near((5.0, 0.0), (5.0, 500.0))) is None
