@@ -6,6 +6,7 @@ from types import MappingProxyType
 
 import numpy as np
 
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
@@ -124,8 +125,12 @@ def _result(layer: Layer, pose: Pose) -> LayerResult:
 def _verdict(bottleneck: float, opening: float, lifts: Sequence[Lift]) -> tuple[Verdict, str]:
     if abs(bottleneck - opening) > AGREE:
         return Verdict.UNSURE, (
-            f"The trace says that the widest gap is {bottleneck:.1f} mm and the opening says "
-            f"{opening:.1f} mm: one of them is wrong, so look at this layer yourself."
+            say(
+                "The trace says that the widest gap is {bottleneck:.1f} mm and the opening says "
+                "{opening:.1f} mm: one of them is wrong, so look at this layer yourself.",
+                bottleneck=bottleneck,
+                opening=opening,
+            )
         )
     return (Verdict.BROKEN, "") if lifts else (Verdict.CONTINUOUS, "")
 

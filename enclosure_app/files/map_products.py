@@ -7,6 +7,7 @@ from typing import Any
 from enclosure_app.files import map_tables as wants
 from enclosure_app.files.catalogue import load_products, product_of
 from enclosure_app.files.map_tables import Check, Complaints
+from enclosure_app.language import say
 from enclosure_app.model.product import Bond, Control, Kind, Product
 
 _FIELDS: Mapping[str, Check] = MappingProxyType(
@@ -53,11 +54,13 @@ def own_products(tables: object, complaints: Complaints) -> dict[str, Product]:
 def _amiss(table: Mapping[str, Any], base: Product | None) -> str:
     """What is wrong with the fields that a product has, taken together."""
     if "permeance_ng" in table and "sd_m" in table:
-        return "has both 'permeance_ng' and 'sd_m'; keep one of them."
+        return say("has both 'permeance_ng' and 'sd_m'; keep one of them.")
     misspelt = not set(table) <= set(_FIELDS)
     lacking = [f"'{name}'" for name in _NEEDED if name not in table]
     if base is None and lacking and not misspelt:
-        return f"is not in the catalogue, so it needs {' and '.join(lacking)} as well."
+        return say(
+            "is not in the catalogue, so it needs {keys} as well.", keys=" and ".join(lacking)
+        )
     return ""
 
 
@@ -69,7 +72,10 @@ def _completed(table: Mapping[str, Any], base: Product | None, file: str) -> dic
     if base and not given:
         origin = {"source": base.source, "confirmed": base.confirmed}
     elif base and left:
-        origin = {"source": f"{file}; other figures: {base.source}", "confirmed": False}
+        origin = {
+            "source": say("{file}; other figures: {source}", file=file, source=base.source),
+            "confirmed": False,
+        }
     else:
         origin = {"source": file, "confirmed": True}
     return {**kept, **origin, **table}

@@ -7,6 +7,7 @@ from math import isfinite
 
 from enclosure_app.errors import ListedError
 from enclosure_app.files.toml_lines import KeyPath, TomlLines
+from enclosure_app.language import say
 
 Check = Callable[[object], str]
 """Takes a value and returns what is wrong with it, to follow the key; "" for nothing."""
@@ -26,7 +27,9 @@ class Complaints:
     def say(self, path: KeyPath, text: str) -> None:
         """Note that `text` is wrong at `path`."""
         line = self.lines.line_of(path)
-        self.said.append((line, f"{self.file}, line {line}: {text}"))
+        self.said.append(
+            (line, say("{file}, line {line}: {text}", file=self.file, line=line, text=text))
+        )
 
     def raise_if_any(self) -> None:
         """Raise everything that was said, in the order of the lines."""
@@ -44,13 +47,24 @@ class Complaints:
         """
         before = len(self.said)
         if not isinstance(table, dict):
-            self.say(path, f"{title(path)} must be a table of its own.")
+            self.say(path, say("{title} must be a table of its own.", title=title(path)))
             return False
         for key, value in table.items():
             if key not in checks:
-                self.say((*path, key), f"unknown key '{key}' in {title(path)}{meant(key, checks)}")
+                self.say(
+                    (*path, key),
+                    say(
+                        "unknown key '{key}' in {title}{hint}",
+                        key=key,
+                        title=title(path),
+                        hint=meant(key, checks),
+                    ),
+                )
             elif wrong := checks[key](value):
-                self.say((*path, key), f"'{key}' in {title(path)} {wrong}")
+                self.say(
+                    (*path, key),
+                    say("'{key}' in {title} {wrong}", key=key, title=title(path), wrong=wrong),
+                )
         return len(self.said) == before
 
 
@@ -58,7 +72,7 @@ def title(path: KeyPath) -> str:
     """Return how a person writes the table at `path`: ``[[layers]]``, ``[products.felt]``."""
     names = ".".join(key for key in path if isinstance(key, str))
     if not names:
-        return "the layer map"
+        return say("the layer map")
     return f"[[{names}]]" if isinstance(path[-1], int) else f"[{names}]"
 
 
@@ -67,57 +81,67 @@ def meant(word: str, known: Iterable[str]) -> str:
     known = list(known)
     close = get_close_matches(word.casefold(), known, n=1, cutoff=_ALIKE)
     if close:
-        return f"; did you mean '{close[0]}'?"
-    return f"; use one of {', '.join(known)}." if len(known) <= 30 else "."
+        return say("; did you mean '{name}'?", name=close[0])
+    return say("; use one of {names}.", names=", ".join(known)) if len(known) <= 30 else "."
 
 
 def text(value: object) -> str:
     """A text that is not empty."""
-    return "" if isinstance(value, str) and value.strip() else "must be a text in quotes."
+    return "" if isinstance(value, str) and value.strip() else say("must be a text in quotes.")
 
 
 def texts(value: object) -> str:
     """A list of texts."""
     sound = isinstance(value, list) and bool(value) and not any(map(text, value))
-    return "" if sound else "must be a list of texts in quotes."
+    return "" if sound else say("must be a list of texts in quotes.")
 
 
 def number(value: object) -> str:
     """A finite number that is not negative."""
     if isinstance(value, bool) or not isinstance(value, int | float):
-        return f"must be a number without quotes, not {_shown(value)}."
+        return say("must be a number without quotes, not {shown}.", shown=_shown(value))
     if not isfinite(value):
-        return f"is {value}; write a finite number."
-    return f"is {value}; it cannot be negative." if value < 0 else ""
+        return say("is {value}; write a finite number.", value=value)
+    return say("is {value}; it cannot be negative.", value=value) if value < 0 else ""
 
 
 def positive(value: object) -> str:
     """A finite number above zero."""
-    return number(value) or ("is 0; it must be more than that." if value == 0 else "")
+    return number(value) or (say("is 0; it must be more than that.") if value == 0 else "")
 
 
 def slope(value: object) -> str:
     """A slope as rise over run; one that looks like inches in 12 is refused."""
     wrong = number(value)
     if not wrong and isinstance(value, int | float) and value >= 3:
-        wrong = f"is {value}; write a slope as rise over run (4:12 is 0.3333)."
+        wrong = say("is {value}; write a slope as rise over run (4:12 is 0.3333).", value=value)
     return wrong
 
 
 def setting(value: object) -> str:
     """Yes or no, as a figure."""
-    return number(value) or ("" if value in (0, 1) else f"is {value}; write 1 or 0.")
+    return number(value) or (
+        "" if value in (0, 1) else say("is {value}; write 1 or 0.", value=value)
+    )
 
 
 def flag(value: object) -> str:
     """True or false."""
-    return "" if isinstance(value, bool) else f"must be true or false, not {_shown(value)}."
+    return (
+        ""
+        if isinstance(value, bool)
+        else say("must be true or false, not {shown}.", shown=_shown(value))
+    )
 
 
 def aci(value: object) -> str:
     """A colour index of the DXF format."""
     sound = isinstance(value, int) and not isinstance(value, bool) and 1 <= value <= 255
-    return "" if sound else f"must be a colour index from 1 to 255, not {_shown(value)}."
+    return (
+        ""
+        if sound
+        else say("must be a colour index from 1 to 255, not {shown}.", shown=_shown(value))
+    )
 
 
 def one_of(words: Collection[str]) -> Check:
@@ -126,8 +150,12 @@ def one_of(words: Collection[str]) -> Check:
     def check(value: object) -> str:
         if isinstance(value, str) and value in words:
             return ""
-        hint = meant(value, words) if isinstance(value, str) else f"; use {', '.join(words)}."
-        return f"cannot be {_shown(value)}{hint}"
+        hint = (
+            meant(value, words)
+            if isinstance(value, str)
+            else say("; use {words}.", words=", ".join(words))
+        )
+        return say("cannot be {shown}{hint}", shown=_shown(value), hint=hint)
 
     return check
 
@@ -138,7 +166,11 @@ def some_of(words: Collection[str]) -> Check:
 
     def check(value: object) -> str:
         if not isinstance(value, list):
-            return f'must be a list, such as ["{next(iter(words))}"], not {_shown(value)}.'
+            return say(
+                'must be a list, such as ["{one}"], not {shown}.',
+                one=next(iter(words)),
+                shown=_shown(value),
+            )
         return next(filter(None, map(single, value)), "")
 
     return check

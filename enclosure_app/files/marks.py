@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from enclosure_app.files.raw import RawText
 from enclosure_app.geometry.clipping import within
+from enclosure_app.language import later, say
 from enclosure_app.model.place import Points
 from enclosure_app.model.section import Section
 
@@ -28,6 +29,16 @@ class Marks:
 NO_MARKS = Marks()
 
 
+_NO_INSIDE = later(
+    "{file}: no inside mark in section {section}: give --inside X,Y or write the word INSIDE in "
+    "the room."
+)
+_NO_OUTSIDE = later(
+    "{file}: no outside mark in section {section}: give --outside X,Y or write the word OUTSIDE "
+    "in the open."
+)
+
+
 def written(texts: Iterable[RawText], mark_of: Callable[[str], str | None]) -> Marks:
     """Return the places of the texts (mm) that are a word for inside or outside, whole."""
     found = [(mark_of(text.text.strip()), text.at) for text in texts]
@@ -40,13 +51,9 @@ def written(texts: Iterable[RawText], mark_of: Callable[[str], str | None]) -> M
 def missing(file: str, sections: Sequence[Section]) -> tuple[str, ...]:
     """Return one sentence for each mark that a section lacks."""
     return tuple(
-        f"{file}: no {word} mark in section {section.name}: "
-        f"give --{word} X,Y or write the word {word.upper()} {place}."
+        say(told, file=file, section=section.name)
         for section in sections
-        for word, place, marks in (
-            ("inside", "in the room", section.inside),
-            ("outside", "in the open", section.outside),
-        )
+        for told, marks in ((_NO_INSIDE, section.inside), (_NO_OUTSIDE, section.outside))
         if not marks
     )
 

@@ -15,6 +15,7 @@ import numpy as np
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.raw import RawDimension
+from enclosure_app.language import say, written
 from enclosure_app.model.drawing import Note, NoteLevel, Units
 
 HEADER: Mapping[int, Units] = MappingProxyType(
@@ -77,9 +78,19 @@ def judge_units(evidence: Evidence) -> tuple[Units, tuple[Note, ...]]:
     shown = shown or (_by_elimination(evidence) if both_odd else None)
     if shown is None or not _fits(evidence.extent * shown[0].in_mm, ACROSS):
         raise EnclosureError(_disagrees(evidence, header, _oddities(evidence, header)))
-    why = f"{shown[1]}, and {_oddities(evidence, header)}"
-    text = f"The file says {NAMES[header]}, but is read in {NAMES[shown[0]]}: {why}."
+    text = say(
+        "The file says {header}, but is read in {units}: {shown}, and {odd}.",
+        header=called(header),
+        units=called(shown[0]),
+        shown=shown[1],
+        odd=_oddities(evidence, header),
+    )
     return shown[0], (Note(NoteLevel.GUESSED, text),)
+
+
+def called(units: Units) -> str:
+    """Return the name of a unit, in the plural."""
+    return say(NAMES[units])
 
 
 def told_units(units: Units, evidence: Evidence) -> tuple[Note, ...]:
@@ -87,7 +98,11 @@ def told_units(units: Units, evidence: Evidence) -> tuple[Note, ...]:
     header = HEADER.get(evidence.insunits)
     if header in (None, units):
         return ()
-    text = f"The file says {NAMES[header]}; it is read in {NAMES[units]}, as told."
+    text = say(
+        "The file says {header}; it is read in {units}, as told.",
+        header=called(header),
+        units=called(units),
+    )
     return (Note(NoteLevel.READ, text),)
 
 
@@ -112,12 +127,28 @@ def _without_header(
     evidence: Evidence, shown: tuple[Units, str] | None
 ) -> tuple[Units, tuple[Note, ...]]:
     if shown is not None and _fits(evidence.extent * shown[0].in_mm, ACROSS):
-        text = f"The file names no units; read in {NAMES[shown[0]]}: {shown[1]}."
+        text = say(
+            "The file names no units; read in {units}: {shown}.",
+            units=called(shown[0]),
+            shown=shown[1],
+        )
         return shown[0], (Note(NoteLevel.GUESSED, text),)
-    seems = "" if shown is None else f" ({shown[1]}, but {_across(evidence, shown[0])})"
+    if shown is None:
+        raise EnclosureError(
+            say(
+                "{file} does not say in which units it is drawn: say so with --units mm, cm, m, in "
+                "or ft.",
+                file=evidence.file,
+            )
+        )
     raise EnclosureError(
-        f"{evidence.file} does not say in which units it is drawn{seems}: "
-        f"say so with --units mm, cm, m, in or ft."
+        say(
+            "{file} does not say in which units it is drawn ({shown}, but {across}): say so with "
+            "--units mm, cm, m, in or ft.",
+            file=evidence.file,
+            shown=shown[1],
+            across=_across(evidence, shown[0]),
+        )
     )
 
 
@@ -143,7 +174,12 @@ def _by_dimensions(dimensions: Sequence[RawDimension]) -> tuple[Units, str] | No
     says = " ".join(sample.text.split())
     return (
         best,
-        f"its dimensions read as {NAMES[best]} ({sample.measured:g} is dimensioned {says})",
+        say(
+            "its dimensions read as {units} ({measured:g} is dimensioned {says})",
+            units=called(best),
+            measured=sample.measured,
+            says=says,
+        ),
     )
 
 
@@ -174,7 +210,7 @@ def _by_round_numbers(dimensions: Sequence[RawDimension]) -> tuple[Units, str] |
     if len(whole) < 2 or len(whole) < 0.8 * len(same) or max(n for _, n in whole) < 250:
         return None
     says = max(whole, key=lambda pair: pair[1])[0].text.strip()
-    return Units.MM, f"its dimensions read as millimetres ({says})"
+    return Units.MM, say("its dimensions read as millimetres ({says})", says=says)
 
 
 def _by_thickness(pairs: Sequence[tuple[float, float]], least: int) -> tuple[Units, str] | None:
@@ -190,7 +226,9 @@ def _by_thickness(pairs: Sequence[tuple[float, float]], least: int) -> tuple[Uni
     best, times = fits.most_common(1)[0]
     if times < max(least, 0.6 * len(different)) or list(fits.values()).count(times) > 1:
         return None
-    return best, f"what it draws is as thick as its products are in {NAMES[best]}"
+    return best, say(
+        "what it draws is as thick as its products are in {units}", units=called(best)
+    )
 
 
 def _by_elimination(evidence: Evidence) -> tuple[Units, str] | None:
@@ -208,7 +246,9 @@ def _by_elimination(evidence: Evidence) -> tuple[Units, str] | None:
     if len(fits) != 1 or fits[0] is Units.CM:  # too rare a unit to be left over by chance
         return None
     tall = high * fits[0].in_mm
-    return fits[0], f"only so are its texts ({tall:.0f} mm high) and its extent usual"
+    return fits[0], say(
+        "only so are its texts ({tall:.0f} mm high) and its extent usual", tall=tall
+    )
 
 
 def _odd_letters(evidence: Evidence, unit: Units) -> bool:
@@ -223,12 +263,14 @@ def _oddities(evidence: Evidence, unit: Units) -> str:
         says.append(_across(evidence, unit))
     if _odd_letters(evidence, unit):
         tall = float(np.median(evidence.heights)) * unit.in_mm
-        says.append(f"its texts would be {tall:.{0 if tall >= 10 else 2}f} mm high")
-    return " and ".join(says)
+        high = written(f"{tall:.{0 if tall >= 10 else 2}f}")
+        says.append(say("its texts would be {high} mm high", high=high))
+    return say(" and ").join(says)
 
 
 def _across(evidence: Evidence, unit: Units) -> str:
-    return f"the section would be {evidence.extent * unit.in_mm / 1000:.4g} m across"
+    across = evidence.extent * unit.in_mm / 1000
+    return say("the section would be {across:.4g} m across", across=across)
 
 
 def _disagrees(evidence: Evidence, header: Units, why: str, shown: Units | None = None) -> str:
@@ -236,8 +278,14 @@ def _disagrees(evidence: Evidence, header: Units, why: str, shown: Units | None 
         (u for u in Units if u is not header and _fits(evidence.extent * u.in_mm, ACROSS)),
         Units.MM,
     )
-    start = f"{evidence.file} says {NAMES[header]}, but {why}"
-    return f"{start}: say which with --units {other.value} or --units {header.value}."
+    return say(
+        "{file} says {header}, but {why}: say which with --units {other} or --units {units}.",
+        file=evidence.file,
+        header=called(header),
+        why=why,
+        other=other.value,
+        units=header.value,
+    )
 
 
 def _fits(length: float, bounds: tuple[float, float]) -> bool:

@@ -2,6 +2,7 @@
 
 from math import dist, radians, tan
 
+from enclosure_app.language import say
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Bond, Control, Kind, Product, is_glued_on
 from enclosure_app.network.laps import Lap
@@ -111,7 +112,7 @@ def _own_lap(product: Product) -> Limit:
     return Limit(
         "own-lap",
         product.min_lap_mm or 0.0,
-        f"least lap of {product.name}: {product.source}",
+        say("least lap of {product}: {source}", product=say(product.name), source=product.source),
         confirmed=product.confirmed,
     )
 

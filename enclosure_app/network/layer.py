@@ -8,9 +8,10 @@ import numpy as np
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.rims import Bools, Floats
+from enclosure_app.language import later, say
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Point
-from enclosure_app.model.product import Control
+from enclosure_app.model.product import Control, layer_words
 from enclosure_app.model.report import Joint, Lift
 from enclosure_app.model.section import Section
 from enclosure_app.network.bodies import Bodies
@@ -23,8 +24,8 @@ from enclosure_app.network.sealing import Seams, joints_of
 from enclosure_app.network.trace import Trace, find_trace
 from enclosure_app.network.walk import Walk, along_walk, follow
 
-NOT_BETWEEN = (
-    "No piece of the {control} layer comes between the inside and the outside mark: "
+NOT_BETWEEN = later(
+    "No piece of the {layer} comes between the inside and the outside mark: "
     "look at what the lines are, or move the marks to the two sides of the layer."
 )
 
@@ -99,7 +100,7 @@ def trace_layer(
         return Layer(control, fabric, why=str(error))
     traced = list(_traces(fabric, links, tolerances))
     if not traced:
-        return Layer(control, fabric, why=NOT_BETWEEN.format(control=control))
+        return Layer(control, fabric, why=say(NOT_BETWEEN, layer=layer_words(control)))
     trace, walk = max(traced, key=lambda each: (each[0].bottleneck, each[0].round.lift))
     laps = find_laps(fabric, [(each.curve, marked.outside) for marked, each in traced])
     taken = {number for _, each in traced for number in each.links}

@@ -12,6 +12,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.cavities import CrossingError
 from enclosure_app.geometry.solids import Solid, area_solid, line_solid
 from enclosure_app.geometry.widest_way import MarkError, widest_way
+from enclosure_app.language import say
 from enclosure_app.model.place import Area, Point, Points, Shape
 
 
@@ -52,7 +53,9 @@ def find_opening(  # noqa: PLR0913, PLR0917  # what is drawn, the two sides, and
     """
     for side, marks in (("outside", outside), ("inside", inside)):
         if not marks:
-            raise EnclosureError(f"There is no {side} mark in the frame: place one.")
+            raise EnclosureError(
+                say("There is no {side} mark in the frame: place one.", side=say(side))
+            )
     solids = [_solid(shape) for shape in shapes]
     try:
         way = widest_way(frame, solids, bridges, (outside, inside), touch)
@@ -60,13 +63,20 @@ def find_opening(  # noqa: PLR0913, PLR0917  # what is drawn, the two sides, and
         side = "inside" if error.place in inside else "outside"
         x, y = error.place
         raise EnclosureError(
-            f"The {side} mark at {x:.0f}, {y:.0f} lies on a piece or beyond the frame: "
-            "move it into the open."
+            say(
+                "The {side} mark at {x:.0f}, {y:.0f} lies on a piece or beyond the frame: move it"
+                " into the open.",
+                side=say(side),
+                x=x,
+                y=y,
+            )
         ) from error
     except CrossingError as error:
         raise EnclosureError(
-            "The pieces of this layer lie over one another so closely that the opening cannot be "
-            "worked out: draw each piece once, and only what belongs to the layer."
+            say(
+                "The pieces of this layer lie over one another so closely that the opening cannot"
+                " be worked out: draw each piece once, and only what belongs to the layer."
+            )
         ) from error
     return Opening(way.width, way.path, way.narrowest)
 

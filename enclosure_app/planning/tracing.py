@@ -12,6 +12,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.linework_graph import LineworkGraph
 from enclosure_app.geometry.linework_ways import Way, parting, ways
 from enclosure_app.geometry.offsetting import offset_run
+from enclosure_app.language import say, written
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.section import Piece, Section
 
@@ -26,9 +27,12 @@ class NotJoinedError(EnclosureError):
     def __init__(self, gap: tuple[Point, Point]) -> None:
         self.gap = gap
         super().__init__(
-            "These two places are not joined by drawn lines: the lines at the first place come no "
-            f"nearer to those at the second than {_written(dist(*gap))}. Trace up to there and "
-            "begin again on the other side, or draw the missing line."
+            say(
+                "These two places are not joined by drawn lines: the lines at the first place "
+                "come no nearer to those at the second than {gap}. Trace up to there and "
+                "begin again on the other side, or draw the missing line.",
+                gap=_written(dist(*gap)),
+            )
         )
 
 
@@ -46,14 +50,14 @@ def traced(graph: LineworkGraph, a: Point, b: Point, count: int = 1) -> tuple[Wa
     """
     if not len(graph.start):
         raise EnclosureError(
-            "There are no drawn lines to follow here: import a drawing, or sketch the sheet."
+            say("There are no drawn lines to follow here: import a drawing, or sketch the sheet.")
         )
     found = ways(graph, a, b, count)
     if not found:
         raise NotJoinedError(parting(graph, a, b))
     if dist(found[0].points[0], found[0].points[-1]) == 0 == found[0].length:
         raise EnclosureError(
-            "Both clicks lie on one place: click where the sheet starts and where it ends."
+            say("Both clicks lie on one place: click where the sheet starts and where it ends.")
         )
     return found
 
@@ -67,8 +71,11 @@ def beside(points: Points, side: Point, distance: float = BESIDE) -> Points:
     run = offset_run(points, distance, side, closed=False)
     if not run:
         raise EnclosureError(
-            f"The traced line turns too tightly for a sheet {_written(distance)} off it on that "
-            "side: choose the other side, or a smaller distance."
+            say(
+                "The traced line turns too tightly for a sheet {distance} off it on that side: "
+                "choose the other side, or a smaller distance.",
+                distance=_written(distance),
+            )
         )
     return run
 
@@ -84,4 +91,4 @@ def _edges(pieces: Iterable[Piece]) -> Iterable[Points]:
 
 
 def _written(length: float) -> str:
-    return f"{length:.0f} mm" if length >= 10 else f"{length:.1f} mm"
+    return written(f"{length:.0f} mm" if length >= 10 else f"{length:.1f} mm")

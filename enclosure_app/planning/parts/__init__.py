@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.model.section import Section
 from enclosure_app.planning.parts import (
@@ -64,11 +65,22 @@ def part(name: str, products: Mapping[str, Product], **sizes: float) -> Section:
     found = next((each for each in PARTS if each.name == name), None)
     if found is None:
         names = ", ".join(each.name for each in PARTS)
-        raise EnclosureError(f"There is no ready-made part {name!r}: choose one of {names}.")
+        raise EnclosureError(
+            say(
+                "There is no ready-made part {name!r}: choose one of {names}.",
+                name=name,
+                names=names,
+            )
+        )
     known = [size.name for size in sizes_of(found.parameters)]
     strange = sorted(set(sizes) - set(known))
     if strange:
         raise EnclosureError(
-            f"{found.title} has no size {strange[0]!r}: it has {', '.join(known)}."
+            say(
+                "{part} has no size {size!r}: it has {sizes}.",
+                part=say(found.title),
+                size=strange[0],
+                sizes=", ".join(known),
+            )
         )
     return found.section(found.parameters(**sizes), products)

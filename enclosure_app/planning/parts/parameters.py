@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field, fields
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import later, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,6 +16,10 @@ class Size:
     high: float
     usual: float
     unit: str
+
+
+_OUT_OF_RANGE = later("{size} is {value:g} mm: choose between {low:g} and {high:g} mm.")
+_TOO_STEEP_OR_FLAT = later("{size} is {value:g} in 1: choose between {low:g} and {high:g} in 1.")
 
 
 def size(usual: float, low: float, high: float, words: str, unit: str = "mm") -> float:
@@ -32,10 +37,9 @@ class Parameters:
         for each in sizes_of(type(self)):
             value = getattr(self, each.name)
             if not each.low <= value <= each.high:
-                unit = " mm" if each.unit == "mm" else " in 1"
+                told = _OUT_OF_RANGE if each.unit == "mm" else _TOO_STEEP_OR_FLAT
                 raise EnclosureError(
-                    f"{each.words} is {value:g}{unit}: "
-                    f"choose between {each.low:g} and {each.high:g}{unit}."
+                    say(told, size=say(each.words), value=value, low=each.low, high=each.high)
                 )
 
 
