@@ -6,6 +6,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
+from enclosure_app.geometry.nearest import nearest_segments
 from enclosure_app.geometry.rims import Bools, Floats
 
 
@@ -15,41 +16,110 @@ class ClosedCurve:
 
     points: Floats
 
+    @property
+    def lies(self) -> bool:
+        """Whether it is wider than high."""
+        across, up = np.ptp(self.points, axis=0)
+        return bool(across > up)
+
     def encloses(self, points: Floats) -> Bools:
         """Return for each point (k, 2) whether a ray from it crosses the curve an odd number of times."""
         points = np.asarray(points, dtype=np.float64)
-        low, high = self.points.min(axis=0), self.points.max(axis=0)
-        if high[0] - low[0] > high[1] - low[1]:
-            # rays along the short side of the curve's extent meet few of its segments
-            return _odd(points[:, ::-1], self.points[:, ::-1], float(high[1]))
-        return _odd(points, self.points, float(high[0]))
+        # rays along the short side of the curve's extent meet few of its segments
+        turned = slice(None, None, -1 if self.lies else 1)
+        return _odd(points[:, turned], self.points[:, turned])
 
     def distance(self, points: Floats) -> Floats:
         """Return the distance of each point (k, 2) from the curve, mm."""
-        tree = shapely.STRtree(_segments(self.points))
-        (place, _), distance = tree.query_nearest(
-            shapely.points(points), return_distance=True, all_matches=False
-        )
-        found = np.empty(len(points))
-        found[place] = distance
-        return found
+        return nearest_segments(self.points, np.roll(self.points, -1, axis=0), points)[2]
 
 
-def _segments(curve: Floats) -> NDArray[np.object_]:
-    ends = np.stack([curve, np.roll(curve, -1, axis=0)], axis=1)
-    return np.asarray(shapely.linestrings(ends), dtype=object)
+@dataclass(frozen=True, slots=True)
+class Difference:
+    """The segments (k, 2, 2) of a curve that are `gone` and those that are `new` in another one."""
+
+    last: ClosedCurve
+    curve: ClosedCurve
+    gone: Floats
+    new: Floats
+
+    def encloses(self, points: Floats, before: Bools) -> Bools:
+        """Return which points the curve encloses, where the last one enclosed those of `before`."""
+        turned = slice(None, None, -1 if self.curve.lies else 1)
+        changed = np.concatenate([self.gone, self.new])[..., turned]
+        if not len(changed):
+            return before
+        level = points[:, turned][:, 1]
+        low, high = changed[..., 1].min(), changed[..., 1].max()
+        near = np.flatnonzero((level >= low) & (level <= high))
+        if not len(near):
+            return before
+        x, y = points[near][:, turned].T[:, :, None]
+        hits = _hits((x, y), changed[:, 0], changed[:, 1])
+        held = before.copy()
+        held[near] ^= hits.sum(axis=1) % 2 == 1
+        return held
+
+    def distance(self, points: Floats, before: Floats) -> Floats:
+        """Return the distance of points (k, 2) from the curve, `before` being those from the last."""
+        away = before.copy()
+        changed = np.concatenate([self.gone, self.new]).reshape(-1, 2)
+        if not len(changed):
+            return away
+        beyond = np.maximum(changed.min(axis=0) - points, points - changed.max(axis=0))
+        near = np.flatnonzero(np.hypot(*np.maximum(beyond, 0.0).T) <= before)
+        if not len(near):
+            return away
+        lost = _least(self.gone, points[near]) <= before[near]
+        away[near] = np.minimum(before[near], _least(self.new, points[near]))
+        away[near[lost]] = self.curve.distance(points[near[lost]])
+        return away
 
 
-def _odd(points: Floats, curve: Floats, far: float) -> Bools:
+def difference(last: ClosedCurve, curve: ClosedCurve) -> Difference | None:
+    """Return how two curves differ where they begin in the same way; None where they do not."""
+    a, b = last.points, curve.points
+    least = min(len(a), len(b))
+    if not least or (a[0] != b[0]).any() or last.lies != curve.lies:
+        return None
+    head = _alike(a[:least], b[:least])
+    tail = min(_alike(a[::-1][:least], b[::-1][:least]), least - head)
+    return Difference(
+        last, curve, _segments(a)[head - 1 : len(a) - tail], _segments(b)[head - 1 : len(b) - tail]
+    )
+
+
+def _alike(a: Floats, b: Floats) -> int:
+    """Return how many rows are the same before the first that is not."""
+    same = (a == b).all(axis=1)
+    return len(a) if same.all() else int(np.argmin(same))
+
+
+def _least(segments: Floats, points: Floats) -> Floats:
+    if not len(segments):
+        return np.full(len(points), np.inf)
+    return nearest_segments(segments[:, 0], segments[:, 1], points)[2]
+
+
+def _segments(curve: Floats) -> Floats:
+    return np.stack([curve, np.roll(curve, -1, axis=0)], axis=1)
+
+
+def _odd(points: Floats, curve: Floats) -> Bools:
     """Count crossings of rays in the direction of x; a segment owns its lower end only."""
-    start, end = curve, np.roll(curve, -1, axis=0)
-    tree = shapely.STRtree(_segments(curve))
-    reach = np.maximum(far, points[:, 0]) + 1.0
+    ends = _segments(curve)
+    tree = shapely.STRtree(np.asarray(shapely.linestrings(ends), dtype=object))
+    reach = np.maximum(float(curve[:, 0].max()), points[:, 0]) + 1.0
     rays = np.stack([points, np.column_stack([reach, points[:, 1]])], axis=1)
     ray, segment = tree.query(shapely.linestrings(rays))
     x, y = points[ray].T
-    (ax, ay), (bx, by) = start[segment].T, end[segment].T
-    spans = (ay <= y) != (by <= y)
-    share = np.divide(y - ay, by - ay, out=np.zeros_like(y), where=spans)
-    hit = spans & (ax + share * (bx - ax) > x)
+    hit = _hits((x, y), ends[segment, 0], ends[segment, 1])
     return np.asarray(np.bincount(ray[hit], minlength=len(points)) % 2 == 1)
+
+
+def _hits(point: tuple[Floats, Floats], start: Floats, end: Floats) -> NDArray[np.bool_]:
+    """Return whether rays from points meet segments, in the shape that the two make together."""
+    (x, y), (ax, ay), (bx, by) = point, start.T, end.T
+    spans = (ay <= y) != (by <= y)
+    share = np.divide(y - ay, by - ay, out=np.zeros_like(y - ay), where=spans)
+    return np.asarray(spans & (ax + share * (bx - ax) > x))

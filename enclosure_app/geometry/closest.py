@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 from enclosure_app.geometry.rims import Floats, Ints, Rims
 
 SAME_LENGTH = 1e-7  # mm: chords this near in length are equally long
+SLACK = 1e-6  # mm: rounding of an extent never decides what is near
 PARALLEL = 1e-12  # sine of the angle at which rounding makes two directions differ
 
 
@@ -37,16 +38,33 @@ class Chords:
 
 
 def near_pairs(rims: Rims, reach: float) -> tuple[Ints, Ints]:
-    """Return the pairs of segments (a < b) whose extents come within `reach` mm of each other.
+    """Return the pairs of segments (a < b), in order, whose extents come within `reach` mm.
 
     The pairs are candidates: extents are compared, since the caller measures the chords anyway.
     """
-    low = np.minimum(rims.start, rims.end) - reach
-    high = np.maximum(rims.start, rims.end) + reach
+    low = np.minimum(rims.start, rims.end) - (reach + SLACK)
+    high = np.maximum(rims.start, rims.end) + (reach + SLACK)
     widened = np.asarray(shapely.linestrings(np.stack([low, high], axis=1)), dtype=object)
     a, b = shapely.STRtree(rims.lines).query(widened)
     upper = a < b
-    return a[upper], b[upper]
+    return _in_order(a[upper], b[upper], len(rims.rim))
+
+
+def near_pairs_of(rims: Rims, segments: Ints, reach: float) -> tuple[Ints, Ints]:
+    """Return those of `near_pairs` in which at least one of a few `segments` takes part."""
+    low, high = np.minimum(rims.start, rims.end), np.maximum(rims.start, rims.end)
+    near = (low[segments, None] - (reach + SLACK) <= high).all(axis=2)
+    near &= (high[segments, None] + (reach + SLACK) >= low).all(axis=2)
+    row, other = np.nonzero(near)
+    own = segments[row]
+    a, b = np.minimum(own, other)[own != other], np.maximum(own, other)[own != other]
+    keys = np.unique(a * len(rims.rim) + b)
+    return keys // len(rims.rim), keys % len(rims.rim)
+
+
+def _in_order(a: Ints, b: Ints, number: int) -> tuple[Ints, Ints]:
+    order = np.argsort(a * number + b, kind="stable")
+    return a[order], b[order]
 
 
 def chords_between(rims: Rims, a: Ints, b: Ints) -> Chords:

@@ -35,8 +35,18 @@ def foremost(rims: Rims, runs: Sequence[SideBySide], hides: Bools) -> list[SideB
 
     `hides` (r,) tells which rims hide what is behind them: a bead between two sheets does not.
     """
+    return [part for parts in open_parts(rims, runs, hides) for part in parts]
+
+
+def open_parts(
+    rims: Rims, runs: Sequence[SideBySide], hides: Bools
+) -> list[tuple[SideBySide, ...]]:
+    """Return for each run what `foremost` leaves of it: itself, parts of it, or nothing.
+
+    That depends on nothing but the runs which share one of its two lines.
+    """
     if len(runs) < 2:
-        return list(runs)
+        return [(run,) for run in runs]
     sides_a, sides_b, opposed = _sides(rims, runs)
     views: defaultdict[tuple[int, bool], list[_View]] = defaultdict(list)
     for number, run in enumerate(runs):
@@ -50,9 +60,8 @@ def foremost(rims: Rims, runs: Sequence[SideBySide], hides: Bools) -> list[SideB
             backwards = opposed[number] and runs[number].b == rim
             hidden[number].append((1 - high, 1 - low) if backwards else (low, high))
     return [
-        part
+        tuple(_open_parts(run, hidden.get(number, []), opposed=opposed[number]))
         for number, run in enumerate(runs)
-        for part in _open_parts(run, hidden.get(number, []), opposed=opposed[number])
     ]
 
 

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 import numpy as np
 import shapely
 
-from enclosure_app.geometry.closest import foot
+from enclosure_app.geometry.nearest import nearest_segments
 from enclosure_app.geometry.rims import Floats
 
 Point = tuple[float, float]
@@ -50,13 +50,8 @@ def around(points: Floats, start: float, end: float) -> Floats:
 
 def nearest_positions(points: Floats, places: Floats) -> Floats:
     """Return how far along the polyline (m, 2) the nearest points to places (k, 2) lie, mm."""
-    start, end = points[:-1], points[1:]
-    tree = shapely.STRtree(np.asarray(shapely.linestrings(np.stack([start, end], axis=1))))
-    place, segment = tree.query_nearest(shapely.points(places), all_matches=False)
-    near = foot(places[place], start[segment], end[segment])
-    found = np.empty(len(places))
-    found[place] = positions(points)[segment] + np.hypot(*(near - start[segment]).T)
-    return found
+    segment, near, _ = nearest_segments(points[:-1], points[1:], places)
+    return np.asarray(positions(points)[segment] + np.hypot(*(near - points[segment]).T))
 
 
 def within(chord: tuple[Point, Point], lines: Sequence[Sequence[Point]], reach: float) -> bool:

@@ -5,8 +5,8 @@ ring for its outside and one for each hole. Everything that asks for distances b
 this table, so thousands of pieces cost a few array operations.
 """
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
@@ -15,6 +15,7 @@ from shapely.geometry.base import BaseGeometry
 
 Point = tuple[float, float]
 SLIVER = 1e-9  # mm: corners this near to the end of a stretch are its end
+SHORT = 64  # segments: longer rims are measured one by one
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
 Bools = NDArray[np.bool_]
@@ -26,8 +27,9 @@ class Rims:
 
     `start`, `end` (n, 2) mm; `rim` (n,) the rim of each segment; `along` (n,) mm from the rim's
     first point to the segment's start; `first` (r + 1,) offsets of each rim's segments; `owner`
-    (r,) the solid of each rim; `length` (r,) mm; `ring` (r,) whether the rim is closed; `offset`
-    (r,) mm of all rims before each; `lines` (n,) the segments as shapely lines.
+    (r,) the solid of each rim; `length` (r,) mm; `ring` (r,) whether the rim is closed; `lines`
+    (n,) the segments as shapely lines. What stands of one rim depends on that rim alone, to the
+    last bit.
     """
 
     start: Floats
@@ -38,7 +40,6 @@ class Rims:
     owner: Ints
     length: Floats
     ring: NDArray[np.bool_]
-    offset: Floats
     lines: NDArray[np.object_]
 
     def position(self, segments: Ints, points: Floats) -> Floats:
@@ -48,11 +49,9 @@ class Rims:
 
     def locate(self, rim: Ints, at: Floats) -> tuple[Ints, Floats]:
         """Return the segment (k,) and the point (k, 2) at position `at` (k,) mm along each rim."""
-        # rims laid end to end, so that one search serves all of them
-        found = (
-            np.searchsorted(self.along + self.offset[self.rim], self.offset[rim] + at, "right") - 1
+        segments = np.clip(
+            self._after(rim, at, past=True) - 1, self.first[rim], self.first[rim + 1] - 1
         )
-        segments = np.clip(found, self.first[rim], self.first[rim + 1] - 1)
         step = self.end[segments] - self.start[segments]
         length = np.hypot(step[:, 0], step[:, 1])
         share = np.clip((at - self.along[segments]) / length, 0.0, 1.0)
@@ -64,9 +63,8 @@ class Rims:
         Where `end` comes before `start` the polyline runs backwards.
         """
         low, high = np.minimum(start, end), np.maximum(start, end)
-        running = self.along + self.offset[self.rim]
-        first = np.searchsorted(running, self.offset[rim] + low + SLIVER, "right")
-        last = np.searchsorted(running, self.offset[rim] + high - SLIVER, "left")
+        first = self._after(rim, low + SLIVER, past=True)
+        last = self._after(rim, high - SLIVER, past=False)
         heads = self.locate(rim, low)[1].tolist()
         tails = self.locate(rim, high)[1].tolist()
         corners = list(map(tuple, self.start.tolist()))
@@ -78,6 +76,19 @@ class Rims:
             for head, start, end, tail, back in rows
         )
         return list(forward)
+
+    def _after(self, rim: Ints, at: Floats, *, past: bool) -> Ints:
+        """Return the first segment of each rim (k,) that starts at or after `at`; only after if `past`."""
+        low, high = self.first[rim], self.first[rim + 1]
+        if not len(rim):
+            return low
+        for _ in range(int((high - low).max()).bit_length()):
+            middle = (low + high) // 2
+            start = self.along[np.minimum(middle, len(self.along) - 1)]
+            before = (low < high) & ((start <= at) if past else (start < at))
+            high = np.where(before, high, middle)
+            low = np.where(before, middle + 1, low)
+        return np.asarray(low)
 
     def points_of(self, rim: int) -> Floats:
         """Return the points (m, 2) of one rim, the first repeated at the end of a ring."""
@@ -92,21 +103,56 @@ def rims_of(solids: Sequence[BaseGeometry]) -> Rims:
     inner = np.flatnonzero((rim[1:] == rim[:-1]) & (points[1:] != points[:-1]).any(axis=1))
     start, end, rim = points[inner], points[inner + 1], rim[inner]
     count = len(boundaries)
-    lengths = np.hypot(*(end - start).T)
     first = np.searchsorted(rim, np.arange(count + 1))
-    before = np.concatenate([[0.0], np.cumsum(lengths)])
+    along, length = _measured(np.hypot(*(end - start).T), first)
     return Rims(
         start=start,
         end=end,
         rim=rim,
-        along=before[:-1] - before[first[rim]] if len(rim) else before[:0],
+        along=along,
         first=first,
         owner=owner,
-        length=before[first[1:]] - before[first[:-1]],
-        offset=before[first[:-1]],
+        length=length,
         lines=np.asarray(shapely.linestrings(np.stack([start, end], axis=1)), dtype=object),
         ring=shapely.is_closed(boundaries) if count else np.zeros(0, dtype=bool),
     )
+
+
+def patched(rims: Rims, moved: Mapping[int, BaseGeometry]) -> Rims | None:
+    """Return the table with other solids in the place of the owners in `moved`.
+
+    None where one of them has other numbers of rims and segments than before.
+    """
+    owners = sorted(moved)
+    fresh = rims_of([moved[owner] for owner in owners])
+    rim = np.flatnonzero(np.isin(rims.owner, owners))
+    segment = np.flatnonzero(np.isin(rims.rim, rim))
+    counts = np.diff(rims.first)[rim]
+    same = np.array_equal(np.asarray(owners)[fresh.owner], rims.owner[rim])
+    if not same or not np.array_equal(counts, np.diff(fresh.first)):
+        return None
+    rows = dict.fromkeys(("start", "end", "along", "lines"), segment)
+    rows |= dict.fromkeys(("length", "ring"), rim)
+    table = {name: getattr(rims, name).copy() for name in rows}
+    for name, which in rows.items():
+        table[name][which] = getattr(fresh, name)
+    return replace(rims, **table)
+
+
+def _measured(lengths: Floats, first: Ints) -> tuple[Floats, Floats]:
+    """Return how far along its rim each segment starts (n,), and the length of each rim (r,)."""
+    reached = np.zeros(len(lengths) + 1)  # at the end of each segment, the rims before not counted
+    count = np.diff(first)
+    for place in range(min(int(count.max(initial=0)), SHORT)):
+        rows = first[:-1][(count > place) & (count <= SHORT)] + place
+        before = reached[rows] if place else 0.0
+        reached[rows + 1] = before + lengths[rows]
+    for rim in np.flatnonzero(count > SHORT).tolist():
+        own = slice(int(first[rim]), int(first[rim + 1]))
+        reached[own.start + 1 : own.stop + 1] = np.cumsum(lengths[own])
+    along = reached[:-1].copy()
+    along[first[:-1][count > 0]] = 0.0
+    return along, np.where(count > 0, reached[first[1:]], 0.0)
 
 
 def _boundaries(solids: Sequence[BaseGeometry]) -> tuple[NDArray[np.object_], Ints]:

@@ -11,7 +11,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from enclosure_app.geometry.closest import cross, near_pairs
+from enclosure_app.geometry.closest import cross, near_pairs, near_pairs_of
 from enclosure_app.geometry.rims import Floats, Ints, Rims
 
 SAME_WAY = np.cos(np.radians(40.0))
@@ -57,8 +57,24 @@ def runs_between(rims: Rims, half: Floats, reach: float, least: float) -> list[S
         reach: how far apart two faces may be, mm.
         least: a run must be longer than twice its distance plus this, mm.
     """
-    widest = 2 * float(half.max()) if len(half) else 0.0
-    a, b = near_pairs(rims, reach + widest)
+    a, b = near_pairs(rims, reach + _widest(half))
+    return _runs(rims, half, (reach, least), (a, b))
+
+
+def runs_of(rims: Rims, half: Floats, reach: float, least: float, few: Ints) -> list[SideBySide]:
+    """Return those of `runs_between` in which one of a `few` rims takes part."""
+    segments = np.flatnonzero(np.isin(rims.rim, few))
+    return _runs(rims, half, (reach, least), near_pairs_of(rims, segments, reach + _widest(half)))
+
+
+def _widest(half: Floats) -> float:
+    return 2 * float(half.max(initial=0.0))
+
+
+def _runs(
+    rims: Rims, half: Floats, limits: tuple[float, float], pairs: tuple[Ints, Ints]
+) -> list[SideBySide]:
+    (reach, least), (a, b) = limits, pairs
     strangers = rims.owner[rims.rim[a]] != rims.owner[rims.rim[b]]
     stretches = _stretches(rims, a[strangers], b[strangers], half, reach)
     merged = (_merge(key, rows) for key, rows in _grouped(rims, stretches))

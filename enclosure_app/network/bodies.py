@@ -1,7 +1,7 @@
 """Every piece of a section as a shapely solid, made once and shared by all layers."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from enclosure_app.geometry.solids import (
     Solid,
@@ -33,6 +33,16 @@ def bodies_of(section: Section) -> Bodies:
     }
     filled = tuple(axes[p.name] for p in section.pieces if isinstance(p.shape, Area))
     return Bodies({**axes, **banded}, axes, filled)
+
+
+def bodies_again(last: Bodies, section: Section, moved: Sequence[str]) -> Bodies:
+    """Return the solids of a section in which only the pieces called `moved` are others."""
+    few = bodies_of(replace(section, pieces=tuple(section.by_name[name] for name in moved)))
+    solids, axes = {**last.solids, **few.solids}, {**last.axes, **few.axes}
+    if not few.areas:
+        return Bodies(solids, axes, last.areas)
+    filled = tuple(axes[p.name] for p in section.pieces if isinstance(p.shape, Area))
+    return Bodies(solids, axes, filled)
 
 
 def solid_of(shape: Shape) -> Solid:

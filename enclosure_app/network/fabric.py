@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from enclosure_app.geometry.between import not_parted
-from enclosure_app.geometry.foremost import foremost
+from enclosure_app.geometry.foremost import open_parts
 from enclosure_app.geometry.rims import Bools, Floats, Rims, rims_of
 from enclosure_app.geometry.runs import SideBySide, is_lap, runs_between
 from enclosure_app.geometry.solids import Solid, line_solid
@@ -25,7 +25,8 @@ class Fabric:
 
     Owners are numbered: the pieces in drawing order, then break strips, then the frame last.
     `rims` are the boundaries of the solids; `axes` the bare run of each sheet and the boundary of
-    each area, with `half` the drawn half width; `runs` are in terms of `axes`.
+    each area, with `half` the drawn half width; `runs` are in terms of `axes`. `beside` are all
+    runs of which these are parts, each with what is left of it in `shown`.
     """
 
     control: Control
@@ -37,6 +38,8 @@ class Fabric:
     axes: Rims
     half: Floats
     runs: tuple[SideBySide, ...]
+    beside: tuple[SideBySide, ...] = ()
+    shown: tuple[tuple[SideBySide, ...] | None, ...] = ()
 
     @property
     def frame(self) -> int:
@@ -93,8 +96,14 @@ def weave(
     widths = [p.shape.width / 2 if isinstance(p.shape, Line) else 0.0 for p in pieces]
     half = np.asarray(widths, dtype=np.float64)[axes.owner]
     runs = runs_between(axes, half, tolerances.lap_reach, tolerances.touch)
-    hides = np.array([not is_glued_on(section.product(piece)) for piece in pieces], dtype=bool)
-    lapped = foremost(axes, _neighbours(bodies, axes, runs), hides[axes.owner])
+    clear = parted_by_none(bodies, axes, runs)
+    lapped = open_parts(
+        axes,
+        [r for r, free in zip(runs, clear, strict=True) if free],
+        hiding(section, pieces, axes),
+    )
+    left = iter(lapped)
+    shown = tuple(next(left) if free else None for free in clear)
     return Fabric(
         control=control,
         section=section,
@@ -108,8 +117,23 @@ def weave(
         rims=rims_of(solids),
         axes=axes,
         half=half,
-        runs=tuple(each for each in lapped if is_lap(each, tolerances.touch)),
+        runs=laps_in(shown, tolerances.touch),
+        beside=tuple(runs),
+        shown=shown,
     )
+
+
+def hiding(section: Section, pieces: Sequence[Piece], axes: Rims) -> Bools:
+    """Return which rims hide what is behind them: sheets and boards do, what is glued on does not."""
+    hides = np.array([not is_glued_on(section.product(piece)) for piece in pieces], dtype=bool)
+    return np.asarray(hides[axes.owner])
+
+
+def laps_in(
+    shown: Sequence[tuple[SideBySide, ...] | None], touch: float
+) -> tuple[SideBySide, ...]:
+    """Return what of the runs is left and long enough."""
+    return tuple(part for parts in shown if parts for part in parts if is_lap(part, touch))
 
 
 def break_strip(each: Break) -> Area:
@@ -119,15 +143,15 @@ def break_strip(each: Break) -> Area:
     return Area((a, b, d, c) if along > 0 else (a, b, c, d))
 
 
-def _neighbours(bodies: Bodies, axes: Rims, runs: list[SideBySide]) -> list[SideBySide]:
-    """Leave out runs with a board or other solid between the two: those sheets do not lap."""
+def parted_by_none(bodies: Bodies, axes: Rims, runs: Sequence[SideBySide]) -> list[bool]:
+    """Return which runs have no board or other solid between the two, so that the sheets lap."""
     if not runs:
         return []
-    clear = not_parted(_middles(axes, runs), bodies.areas)
-    return [run for run, free in zip(runs, clear, strict=True) if free]
+    clear: list[bool] = not_parted(middles(axes, runs), bodies.areas).tolist()
+    return clear
 
 
-def _middles(axes: Rims, runs: list[SideBySide]) -> Floats:
+def middles(axes: Rims, runs: Sequence[SideBySide]) -> Floats:
     """Return the chord (k, 2, 2) across the middle of each run."""
     a = axes.locate(
         np.array([run.a for run in runs]), np.array([(r.a_from + r.a_to) / 2 for r in runs])

@@ -37,7 +37,6 @@ def test_an_area_has_a_rim_for_its_outside_and_one_for_each_hole() -> None:
     assert rims.length.tolist() == [9, 160, 80]
     assert rims.ring.tolist() == [False, True, True]
     assert rims.first.tolist() == [0, 1, 5, 9]
-    assert rims.offset.tolist() == [0, 9, 169]
     assert rims.along.tolist() == [0, 0, 40, 80, 120, 0, 20, 40, 60]
 
 
