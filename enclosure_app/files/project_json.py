@@ -159,6 +159,8 @@ _PROJECT = record(
             who=form.text,
             when=form.text,
             remark=form.text,
+            section=form.text,
+            about=form.text,
         )
     ),
     sections=several(_SECTION),

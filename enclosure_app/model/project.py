@@ -21,16 +21,27 @@ class State(StrEnum):
     ACCEPTED = "accepted"
     NO_FAULT = "not a fault"
 
+    @property
+    def needs_reason(self) -> bool:
+        """Whether it lets stand what was found, so that somebody has to say why."""
+        return self in (State.ACCEPTED, State.NO_FAULT)
+
 
 @dataclass(frozen=True, slots=True)
 class Decision:
-    """One verdict about the finding with `key`: what, by whom, when (UTC, ISO 8601), and why."""
+    """One verdict about the finding with `key`: what, by whom, when (UTC, ISO 8601), and why.
+
+    `section` is the name of the section it was found in, since two sections may have pieces of the
+    same name ("": any); `about` the finding's sentence as it was then, for when it is gone.
+    """
 
     key: str
     state: State
     who: str = ""
     when: str = ""
     remark: str = ""
+    section: str = ""
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)

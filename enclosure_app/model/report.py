@@ -1,14 +1,16 @@
 """What a check has to say: how each control layer runs, its joints, rain, and the findings."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from math import dist
+from types import MappingProxyType
 
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
+from enclosure_app.model.project import Decision, State
 from enclosure_app.model.section import Section
 
 
@@ -123,13 +125,35 @@ class LayerResult:
 
 @dataclass(frozen=True, slots=True)
 class SectionResult:
-    """What was found in one section; `order` lists the sheets as they go on, if they can."""
+    """What was found in one section; `order` lists the sheets as they go on, if they can.
+
+    `decisions` are what people decided about findings of this section, by the finding's key; a
+    check knows nothing of them.
+    """
 
     section: Section
     layers: Mapping[Control, LayerResult]
     rain: tuple[RainRoute, ...] = ()
     order: tuple[str, ...] = ()
     findings: tuple[Finding, ...] = ()
+    decisions: Mapping[str, Decision] = field(default_factory=lambda: MappingProxyType({}))
+
+    def state(self, finding: Finding) -> State:
+        """Return what was decided about a finding."""
+        decision = self.decisions.get(finding.key)
+        return decision.state if decision else State.OPEN
+
+    @property
+    def undecided(self) -> tuple[Finding, ...]:
+        """The findings about which nothing was decided."""
+        return tuple(f for f in self.findings if self.state(f) is State.OPEN)
+
+    @property
+    def no_longer_found(self) -> tuple[Decision, ...]:
+        """What was decided about findings that are not found any more, in the order decided."""
+        found = {finding.key for finding in self.findings}
+        decided = (d for key, d in self.decisions.items() if key not in found)
+        return tuple(d for d in decided if d.state is not State.OPEN)
 
     @property
     def unjudged(self) -> tuple[LayerResult, ...]:

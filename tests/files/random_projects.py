@@ -85,7 +85,7 @@ def sections(draw: st.DrawFn, products: MappingProxyType[str, Product] | None = 
 @st.composite
 def projects(draw: st.DrawFn) -> Project:
     shared = _products(draw)
-    decisions = st.builds(Decision, texts, st.sampled_from(State), texts, texts, texts)
+    decisions = st.builds(Decision, texts, st.sampled_from(State), *[texts] * 5)
     kinds = st.sampled_from(["png", "jpeg", "pdf"])
     underlays = st.builds(
         Underlay,

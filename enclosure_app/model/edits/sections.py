@@ -97,7 +97,10 @@ def add_section(project: Project, section: Section) -> Project:
 
 
 def replace_section(project: Project, which: Which, section: Section) -> Project:
-    """Put another section in the place of one; what lies under it stays under it."""
+    """Put another section in the place of one.
+
+    What lies under it stays under it, and what was decided in it stays decided.
+    """
     before = section_of(project, which).name
     if section.name != before:
         _must_be_new(project, section.name)
@@ -105,7 +108,11 @@ def replace_section(project: Project, which: Which, section: Section) -> Project
             replace(each, section=section.name) if each.section == before else each
             for each in project.underlays
         )
-        project = replace(project, underlays=underlays)
+        decisions = tuple(
+            replace(each, section=section.name) if each.section == before else each
+            for each in project.decisions
+        )
+        project = replace(project, underlays=underlays, decisions=decisions)
     return with_section(project, which, section)
 
 

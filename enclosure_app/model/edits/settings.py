@@ -29,6 +29,10 @@ def set_decision(project: Project, decision: Decision) -> Project:
     """Put down a decision about a finding; what was decided before stays in the history."""
     if not decision.key:
         raise EnclosureError(say("A decision is about a finding: pick one."))
+    if decision.state.needs_reason and not decision.remark.strip():
+        raise EnclosureError(
+            say("What was found may stand only for a reason: type why, so that others can follow.")
+        )
     return replace(project, decisions=(*project.decisions, decision))
 
 

@@ -26,6 +26,14 @@ def test_decisions_are_kept_in_the_order_they_were_made() -> None:
         edits.set_decision(PROJECT, Decision("", State.MENDED))
 
 
+@pytest.mark.parametrize("state", [State.ACCEPTED, State.NO_FAULT])
+def test_what_was_found_may_stand_only_for_a_reason(state: State) -> None:
+    with pytest.raises(EnclosureError, match="type why"):
+        edits.set_decision(PROJECT, Decision("gap:a", state, "Ida", remark="  "))
+    after = edits.set_decision(PROJECT, Decision("gap:a", state, "Ida", remark="Behind glass."))
+    assert after.decided["gap:a"].state is state
+
+
 def test_figures_and_severities_are_set_and_given_back_to_the_rule_book() -> None:
     set_once = edits.set_figure(PROJECT, "wall-lap", 100.0)
     both = edits.set_severity(edits.set_figure(set_once, "roof-lap", 90.0), "gap", Severity.DOUBT)
