@@ -8,6 +8,7 @@ from enclosure_app.files.meaning import Meaning
 from enclosure_app.files.raw import Raw, RawDimension, RawPath, RawText
 from enclosure_app.files.units import Evidence
 from enclosure_app.geometry.outline import mean_thickness
+from enclosure_app.model.layer import Role
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Kind, Product
 
@@ -29,6 +30,8 @@ def evidence_of(
             heights.append(item.height)
         elif isinstance(item, RawPath):
             row = meaning.row(item.tag)
+            if row is not None and row.role == Role.IGNORE:
+                continue
             framed = row is not None and row.role == "frame"
             mapped = row is not None and row.product is not None
             box.add(item.points, 2 if framed else int(mapped))

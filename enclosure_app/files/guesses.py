@@ -13,7 +13,7 @@ from functools import cache, lru_cache
 from typing import Any, Literal
 
 from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.layer_map import LayerRow
+from enclosure_app.model.layer import LayerRow, exactly
 from enclosure_app.model.product import Product
 from enclosure_app.resources import resource
 
@@ -25,7 +25,6 @@ Rank = tuple[int, int, int]
 _LONGEST = 48  # letters; more of a name are not compared with any word
 _FIRST = ("note", "ignore")
 _ATTACHED = re.compile(r"\||\$\d+\$")
-_SPECIAL = re.compile(r"([*?\[])")
 _HUMP = re.compile(r"(?<=[a-zà-ÿ])(?=[A-ZÀ-Þ])")
 _WORD = re.compile(r"[^\W_]+")
 _PLAIN = str.maketrans({"ł": "l", "ø": "o", "æ": "ae", "œ": "oe", "đ": "d", "ı": "i"})
@@ -43,7 +42,7 @@ def guess_row(layer_name: str, products: Mapping[str, Product]) -> LayerRow | No
     meaning = _meaning(layer_name)
     if meaning is None:
         return None
-    match = _SPECIAL.sub(r"[\1]", layer_name)
+    match = exactly(layer_name)
     what, key = meaning
     if what == "role":
         return LayerRow(match, role=key)

@@ -3,7 +3,6 @@
 import re
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
-from enum import StrEnum
 from fnmatch import translate
 from pathlib import Path
 from types import MappingProxyType
@@ -17,33 +16,8 @@ from enclosure_app.files.raw import Tag
 from enclosure_app.files.rule_book import books, limit_units
 from enclosure_app.files.toml_lines import read_toml
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Product
-
-
-class Role(StrEnum):
-    """What a layer is that holds no product."""
-
-    FRAME = "frame"
-    BREAK = "break"
-    NOTE = "note"
-    IGNORE = "ignore"
-
-
-@dataclass(frozen=True, slots=True)
-class LayerRow:
-    """One row: which entities it is for, and the `product` or `role` that it gives them.
-
-    `match`, `linetype` and `block` are shell-style patterns, case ignored. A handle stands for
-    the entity that has it, and for everything that came in with a block of that handle.
-    """
-
-    match: str
-    product: str | None = None
-    role: str | None = None
-    linetype: str | None = None
-    color: int | None = None
-    block: str | None = None
-    handles: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

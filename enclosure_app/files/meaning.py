@@ -6,9 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.dxf_words import listed
 from enclosure_app.files.guesses import guess_row
-from enclosure_app.files.layer_map import LayerMap, LayerRow
+from enclosure_app.files.layer_map import LayerMap
 from enclosure_app.files.raw import Tag
 from enclosure_app.model.drawing import Note, NoteLevel
+from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Product
 from enclosure_app.model.section import Piece
 
@@ -38,14 +39,14 @@ class Meaning:
         """Whether a path is worth reading."""
         row = self.row(tag)
         (self._unmatched if row is None else self._matched).add(tag.layer)
-        if self.is_linework(tag):
-            return self._linework
-        return row is not None and row.role != "ignore"
+        if self.is_linework(tag) or (row is not None and row.role == Role.IGNORE):
+            return self._linework  # what is ignored today may be said to be something tomorrow
+        return True
 
     def is_linework(self, tag: Tag) -> bool:
-        """Whether nothing says what a path is, or only that it is a note."""
+        """Whether nothing says what a path is, or only that it is a note or linework."""
         row = self.row(tag)
-        return row is None or row.role == "note"
+        return row is None or (row.role is not None and Role(row.role).shown)
 
     def notes(self, pieces: Sequence[Piece]) -> tuple[Note, ...]:
         """Return what was guessed of layers, and which of them mean nothing."""

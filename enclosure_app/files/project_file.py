@@ -14,6 +14,7 @@ from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.json_forms import Mistakes, Place, wrong
 from enclosure_app.files.json_text import laid_out
 from enclosure_app.files.project_migrations import FORMAT, migrated
+from enclosure_app.language import say
 from enclosure_app.model.project import Project
 
 SUFFIX = ".enclosure.json"
@@ -72,14 +73,19 @@ def _laid_out(project: Project, file: str) -> str:
             return laid_out({"format": FORMAT, **project_json.written(project)})
     except ValueError:
         raise EnclosureError(
-            f"{file}: the project is not saved, because a number in it is not finite: undo the "
-            "last change."
+            say(
+                "{file}: the project is not saved, because a number in it is not finite: undo the"
+                " last change.",
+                file=file,
+            )
         ) from None
 
 
 def _without_linework(project: Project) -> Project:
     """Return the project without what is shown only: much of it, and nothing that can be amiss."""
-    sections = tuple(replace(section, strokes=(), texts=()) for section in project.sections)
+    sections = tuple(
+        replace(section, strokes=(), texts=(), taken=()) for section in project.sections
+    )
     return replace(project, sections=sections, underlays=())
 
 
@@ -97,13 +103,25 @@ def project_of(data: bytes, file: str) -> Project:
 
 def _bytes(path: Path) -> bytes:
     if not path.exists():
-        raise EnclosureError(f"{path.name}: there is no such file in {path.resolve().parent}.")
+        raise EnclosureError(
+            say(
+                "{file}: there is no such file in {folder}.",
+                file=path.name,
+                folder=path.resolve().parent,
+            )
+        )
     if not path.is_file():
-        raise EnclosureError(f"{path.name}: this is not a file; name a project file.")
+        raise EnclosureError(
+            say("{file}: this is not a file; name a project file.", file=path.name)
+        )
     try:
         return path.read_bytes()
     except OSError as error:
-        raise EnclosureError(f"{path.name}: the file cannot be read: {error.strerror}.") from None
+        raise EnclosureError(
+            say(
+                "{file}: the file cannot be read: {reason}.", file=path.name, reason=error.strerror
+            )
+        ) from None
 
 
 def _table(data: bytes, file: str) -> dict[str, Any]:
@@ -114,23 +132,33 @@ def _table(data: bytes, file: str) -> dict[str, Any]:
     except UnicodeDecodeError as error:
         line = data[: error.start].count(b"\n") + 1
         raise EnclosureError(
-            f"{file}, line {line}: this is not UTF-8 text; open the project file itself, or a "
-            "copy of it."
+            say(
+                "{file}, line {line}: this is not UTF-8 text; open the project file itself, or a "
+                "copy of it.",
+                file=file,
+                line=line,
+            )
         ) from None
     except json.JSONDecodeError as error:
         raise EnclosureError(_unsound(error, file)) from None
     except RecursionError:
         raise EnclosureError(
-            f"{file}: the brackets are nested too deeply for a project."
+            say("{file}: the brackets are nested too deeply for a project.", file=file)
         ) from None
     except Mistakes as mistakes:
         raise EnclosureError(f"{file}: {mistakes.found[0][1]}") from None
     except ValueError:  # the reader refuses whole numbers of thousands of digits
-        raise EnclosureError(f"{file}: a number in it is too long; open a copy.") from None
+        raise EnclosureError(
+            say("{file}: a number in it is too long; open a copy.", file=file)
+        ) from None
     if not isinstance(table, dict) or "format" not in table:
         raise EnclosureError(
-            f'{file}: this is JSON but no project (it has no "format"); open a file whose name '
-            f"ends in {SUFFIX}."
+            say(
+                '{file}: this is JSON but no project (it has no "format"); open a file whose name'
+                " ends in {ending}.",
+                file=file,
+                ending=SUFFIX,
+            )
         )
     return table
 
@@ -141,33 +169,51 @@ def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     if len(table) < len(pairs):
         keys = [key for key, _ in pairs]
         twice = next(key for key in keys if keys.count(key) > 1)
-        raise wrong(f'the key "{twice}" stands twice in one object; keep one of them.')
+        raise wrong(
+            say('the key "{key}" stands twice in one object; keep one of them.', key=twice)
+        )
     return table
 
 
 def _unsound(error: json.JSONDecodeError, file: str) -> str:
     if not error.doc.strip():
-        return f"{file}: the file is empty; open the autosave or a copy."
+        return say("{file}: the file is empty; open the autosave or a copy.", file=file)
     begun = error.pos and _BEGUN.fullmatch(error.doc, error.pos)
     if begun or error.msg.startswith("Unterminated string"):
-        return (
-            f"{file}, line {error.lineno}: the file was cut short there; open the autosave or a "
-            "copy."
+        return say(
+            "{file}, line {lineno}: the file was cut short there; open the autosave or a copy.",
+            file=file,
+            lineno=error.lineno,
         )
-    return (
-        f"{file}, line {error.lineno}, column {error.colno}: this is not sound JSON "
-        f"({error.msg}); mend it there, or open a copy."
+    return say(
+        "{file}, line {lineno}, column {colno}: this is not sound JSON ({msg}); mend it "
+        "there, or open a copy.",
+        file=file,
+        lineno=error.lineno,
+        colno=error.colno,
+        msg=error.msg,
     )
 
 
 def _version(table: Mapping[str, Any], file: str) -> int:
     version = table["format"]
     if isinstance(version, bool) or not isinstance(version, int) or version < 1:
-        raise EnclosureError(f'{file}: "format" must be a whole number from 1 to {FORMAT}.')
+        raise EnclosureError(
+            say(
+                '{file}: "format" must be a whole number from 1 to {newest}.',
+                file=file,
+                newest=FORMAT,
+            )
+        )
     if version > FORMAT:
         raise EnclosureError(
-            f"{file} was saved by a newer version (format {version}); this program reads up to "
-            f"{FORMAT}: update it."
+            say(
+                "{file} was saved by a newer version (format {version}); this program reads up to"
+                " {newest}: update it.",
+                file=file,
+                version=version,
+                newest=FORMAT,
+            )
         )
     return version
 
@@ -176,11 +222,13 @@ def _sentences(mistakes: Mistakes, file: str) -> tuple[str, ...]:
     told = [f"{file}: {_written(place)} {text}" for place, text in mistakes.found[:_MOST]]
     left = len(mistakes.found) - _MOST
     if left > 0:
-        told.append(f"{file}: {left} more places are wrong; mend these first.")
+        told.append(
+            say("{file}: {left} more places are wrong; mend these first.", file=file, left=left)
+        )
     return tuple(told)
 
 
 def _written(place: Place) -> str:
     """Return a place as people write it: ``sections[0].pieces[3].product``."""
     path = "".join(f"[{step}]" if isinstance(step, int) else f".{step}" for step in place)
-    return path.lstrip(".") or "the project"
+    return path.lstrip(".") or say("the project")

@@ -7,19 +7,23 @@ the README and, once a version has been given away, a step to `project_migration
 from collections.abc import Mapping
 from dataclasses import replace
 from math import hypot
-from typing import Any
+from typing import Any, TypeVar
 
 from enclosure_app.files import json_forms as form
 from enclosure_app.files.json_forms import Form, record, several
 from enclosure_app.files.map_tables import meant
 from enclosure_app.files.project_products import kept, products_in
 from enclosure_app.files.rule_book import books, limit_units, unknown_book
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Note, NoteLevel, Units
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.place import Area, Line, Point, Shape
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.project import Decision, Project, State, Underlay
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
+
+R = TypeVar("R")
 
 ABOUT = (
     "A project of enclosure-app. Lengths are millimetres, y up; angles are degrees, anticlockwise; "
@@ -56,24 +60,39 @@ def _written(held: Mapping[str, object], forms: Mapping[str, Form[Any]]) -> dict
     return {name: forms[name].write(value) for name, value in held.items()}
 
 
+def _brief(whole: Form[R], usual: R) -> Form[R]:
+    """Return a form that leaves out of the file what is as it usually is, but for its first key."""
+    common = whole.write(usual)
+    common.pop(next(iter(common)))
+
+    def write(held: R) -> dict[str, Any]:
+        return {
+            name: value
+            for name, value in whole.write(held).items()
+            if name not in common or value != common[name]
+        }
+
+    return Form(whole.read, write)
+
+
 def _read_pair(value: object) -> tuple[str, str]:
     names = sorted(several(form.text).read(value))
     if len(names) != 2:
-        raise form.wrong("must name two pieces.")
+        raise form.wrong(say("must name two pieces."))
     return (names[0], names[1])
 
 
 def _read_down(value: object) -> Point:
     down = form.point.read(value)
     if abs(hypot(*down) - 1.0) > 1e-6:
-        raise form.wrong("must be one long, such as [0, -1], or null for a plan.")
+        raise form.wrong(say("must be one long, such as [0, -1], or null for a plan."))
     return down
 
 
 def _read_products(value: object) -> Mapping[str, Product]:
     table = form.table_of(value)
     if doubled := [key for key, each in table.items() if isinstance(each, dict) and "key" in each]:
-        text = "is not known here: the name before the product is its key."
+        text = say("is not known here: the name before the product is its key.")
         raise form.Mistakes(*[((key, "key"), text) for key in doubled])
     named = {
         key: {**each, "key": key} if isinstance(each, dict) else each
@@ -115,7 +134,33 @@ _PIECE = record(
     handles=several(form.text),
     layer=form.text,
 )
-_STROKE = record(Stroke, points=form.points, layer=form.text, handle=form.text)
+_STROKE = _brief(
+    record(
+        Stroke,
+        points=form.points,
+        layer=form.text,
+        handle=form.text,
+        linetype=form.text,
+        color=form.whole,
+        block=form.text,
+        width=form.number,
+        filled=form.flag,
+    ),
+    Stroke(()),
+)
+_ROW = _brief(
+    record(
+        LayerRow,
+        match=form.text,
+        product=form.maybe(form.text),
+        role=form.maybe(form.word(Role)),
+        linetype=form.maybe(form.text),
+        color=form.maybe(form.whole),
+        block=form.maybe(form.text),
+        handles=several(form.text),
+    ),
+    LayerRow(""),
+)
 _TEXT = record(
     Text,
     text=form.text,
@@ -140,6 +185,7 @@ _SECTION = record(
     pieces=several(_PIECE),
     texts=several(_TEXT),
     strokes=several(_STROKE),
+    taken=several(_STROKE),
 )
 _PROJECT = record(
     Project,
@@ -149,6 +195,7 @@ _PROJECT = record(
     layouts=several(form.text),
     notes=several(record(Note, level=form.word(NoteLevel), text=form.text)),
     book=form.text,
+    layers=several(_ROW),
     figures=form.by_name(form.number),
     severities=form.by_name(form.word(Severity)),
     decisions=several(
@@ -234,10 +281,15 @@ def _sections_amiss(project: Project) -> list[tuple[form.Place, str]]:
             place = ("sections", at, "pieces", number)
             if piece.product not in section.products:
                 hint = meant(piece.product, section.products)
-                text = f'is "{piece.product}", which is no product of this file or the program'
+                text = say(
+                    'is "{product}", which is no product of this file or the program',
+                    product=piece.product,
+                )
                 found.append(((*place, "product"), text + hint))
             if piece.name in seen:
-                text = f'is "{piece.name}", as that of a piece before it: give it another.'
+                text = say(
+                    'is "{name}", as that of a piece before it: give it another.', name=piece.name
+                )
                 found.append(((*place, "name"), text))
             seen.add(piece.name)
     return found
@@ -247,11 +299,14 @@ def _figures_amiss(project: Project) -> list[tuple[form.Place, str]]:
     found: list[tuple[form.Place, str]] = []
     if project.book and project.book not in books():
         text = unknown_book(project.book)
-        found.append((("book",), f"names a rule book that is not there. {text}"))
+        found.append((("book",), say("names a rule book that is not there. {text}", text=text)))
     if project.figures:
         known = limit_units()
         found += [
-            (("figures", name), f"is no figure of the rule books{meant(name, known)}")
+            (
+                ("figures", name),
+                say("is no figure of the rule books{hint}", hint=meant(name, known)),
+            )
             for name in project.figures
             if name not in known
         ]

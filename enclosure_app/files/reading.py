@@ -118,6 +118,7 @@ def _material(
     by_role: dict[str, list[RawPath]] = {"frame": [], "break": []}
     texts: list[RawText] = []
     strokes: list[Stroke] = []
+    taken: list[Stroke] = []
     for item in items:
         each = _in_mm(item, factor)
         if isinstance(each, RawText):
@@ -130,8 +131,8 @@ def _material(
                 drawn.append(Drawn(each, row.product))
             elif row is not None and row.role in by_role:
                 by_role[row.role].append(each)
-            elif options.linework:
-                strokes += _strokes(each)
+            if options.linework:
+                (strokes if meaning.is_linework(each.tag) else taken).extend(_strokes(each))
     pieces, notes = pieces_from(drawn, meaning.products)
     material = Material(
         pieces=pieces,
@@ -140,6 +141,7 @@ def _material(
         breaks=tuple(by_role["break"]),
         texts=tuple(texts),
         strokes=tuple(strokes),
+        taken=tuple(taken),
         told=Marks(*map(_scaling(factor), (options.inside, options.outside))),
         plan=options.plan,
         linework=options.linework,
@@ -192,7 +194,9 @@ def _strokes(path: RawPath) -> list[Stroke]:
     """Return a path as strokes: a closed one comes back to its start, a patch has its holes."""
     rings = (path.points, *path.holes) if path.closed or path.filled else ()
     runs = [(*ring, ring[0]) for ring in rings if ring] or [path.points]
-    return [Stroke(run, path.tag.layer, path.tag.handle) for run in runs if len(run) > 1]
+    tag = path.tag
+    like = (tag.layer, tag.handle, tag.linetype, tag.color, tag.block, path.width, path.filled)
+    return [Stroke(run, *like) for run in runs if len(run) > 1]
 
 
 def _nothing_mapped(path: Path, layers: Iterable[str]) -> str:

@@ -35,7 +35,7 @@ class Material:
 
     `breaks` are called so by the layer map; `found_breaks` were recognised in other linework and
     count in pairs only. `told` are the marks that the person gives; `strokes` the linework that
-    is shown only.
+    is shown only, `taken` what is drawn besides.
     """
 
     pieces: tuple[Piece, ...]
@@ -45,6 +45,7 @@ class Material:
     found_breaks: tuple[Points, ...] = ()
     texts: tuple[RawText, ...] = ()
     strokes: tuple[Stroke, ...] = ()
+    taken: tuple[Stroke, ...] = ()
     told: Marks = NO_MARKS
     plan: bool = False
     linework: bool = False
@@ -112,7 +113,8 @@ def _section(
         gravity=None if flat else DOWN,
         frame_drawn=frame.drawn,
         breaks=tuple(each for each in breaks if within(each.near + each.far, frame.ring).any()),
-        strokes=_strokes_in(frame, material.strokes) if material.linework else (),
+        strokes=strokes_in(frame, material.strokes) if material.linework else (),
+        taken=_taken_in(frame, material) if material.linework else (),
         texts=_texts_in(frame, material.texts) if material.linework else (),
     )
 
@@ -192,7 +194,13 @@ def _clipped(piece: Piece, ring: Points) -> list[Piece]:
     ]
 
 
-def _strokes_in(frame: Frame, strokes: tuple[Stroke, ...]) -> tuple[Stroke, ...]:
+def clipped_to(frame: Frame, pieces: Sequence[Piece]) -> list[Piece]:
+    """Return the parts of pieces that lie in a frame."""
+    runs = [_run(piece.shape) for piece in pieces]
+    return list(_pieces_in(frame, pieces, runs, boxes_of(runs))[0])
+
+
+def strokes_in(frame: Frame, strokes: tuple[Stroke, ...]) -> tuple[Stroke, ...]:
     """Return what is shown in a frame; without a drawn frame everything is."""
     if not frame.drawn:
         return strokes
@@ -205,6 +213,24 @@ def _strokes_in(frame: Frame, strokes: tuple[Stroke, ...]) -> tuple[Stroke, ...]
             parts = clip_run(stroke.points, frame.ring)
             found += [replace(stroke, points=part) for part in parts]
     return tuple(found)
+
+
+def _taken_in(frame: Frame, material: Material) -> tuple[Stroke, ...]:
+    """Return what is drawn in a frame and is no linework, and whole what the frame cuts."""
+    if not frame.drawn:
+        return material.taken
+    return (*near_frame(frame, material.taken)[0], *near_frame(frame, material.strokes)[1])
+
+
+def near_frame(
+    frame: Frame, strokes: Sequence[Stroke]
+) -> tuple[tuple[Stroke, ...], tuple[Stroke, ...]]:
+    """Return the strokes that may reach into a frame, and those of them that it cuts."""
+    boxes = boxes_of([stroke.points for stroke in strokes])
+    near = [strokes[i] for i in np.flatnonzero(overlapping(boxes, frame.ring)).tolist()]
+    whole, _ = standing([stroke.points for stroke in near], frame.ring)
+    cut = (stroke for stroke, all_in in zip(near, whole, strict=True) if not all_in)
+    return tuple(near), tuple(cut)
 
 
 def _texts_in(frame: Frame, texts: Sequence[RawText]) -> tuple[Text, ...]:

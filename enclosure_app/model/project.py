@@ -8,6 +8,7 @@ from types import MappingProxyType
 
 from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.layer import LayerRow
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.section import Section
 
@@ -91,7 +92,8 @@ class Project:
 
     `source` names the drawing it was read from, "" for one sketched from nothing. `figures` and
     `severities` are the project's own over the rule book `book`. `decisions` are kept in the order
-    they were made; the last one about a key counts. `layouts` are those of the source.
+    they were made; the last one about a key counts. `layouts` are those of the source. `layers`
+    says what the layers of the source are; the first row that holds for a line wins.
     """
 
     title: str
@@ -105,6 +107,7 @@ class Project:
     decisions: tuple[Decision, ...] = ()
     underlays: tuple[Underlay, ...] = ()
     layouts: tuple[str, ...] = ()
+    layers: tuple[LayerRow, ...] = ()
 
     @property
     def decided(self) -> Mapping[str, Decision]:

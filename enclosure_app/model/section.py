@@ -27,11 +27,21 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Stroke:
-    """A piece of the office's own linework, shown and snapped to but never judged."""
+    """A piece of the office's own linework, shown and snapped to but never judged.
+
+    What it is drawn like is kept, because a layer map may ask for it: `linetype`, `color` (the
+    number of the drawing's palette), `block` ("" outside blocks), the drawn `width` in mm. A
+    `filled` one is a patch; patches of one handle are an outline, then the holes in it.
+    """
 
     points: Points
     layer: str = ""
     handle: str = ""
+    linetype: str = "CONTINUOUS"
+    color: int = 7
+    block: str = ""
+    width: float = 0.0
+    filled: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +74,9 @@ class Section:
 
     `frame` is a ring without a repeated first point. `gravity` is the unit vector that points
     down on the sheet, None for a plan. `sealed` names joints that a person declared sealed, as
-    pairs of piece names in sorted order.
+    pairs of piece names in sorted order. `strokes` is the linework that is shown; `taken` what
+    is drawn besides, whole: what pieces were made of, frames, breaks, what is to be ignored, and
+    strokes of which the frame leaves only a part.
     """
 
     name: str
@@ -79,6 +91,7 @@ class Section:
     sealed: frozenset[tuple[str, str]] = frozenset()
     strokes: tuple[Stroke, ...] = ()
     texts: tuple[Text, ...] = ()
+    taken: tuple[Stroke, ...] = ()
     by_name: Mapping[str, Piece] = field(
         init=False, repr=False, compare=False, default_factory=dict
     )

@@ -6,6 +6,7 @@ from types import MappingProxyType
 
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.layer_map import LayerMap
+from enclosure_app.files.layers_said import guessed_rows
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.files.rule_book import load_limits
 from enclosure_app.model.drawing import Units
@@ -43,9 +44,10 @@ def read_project(path: Path, wish: Wish | None = None) -> Project:
     project = replace(project, title=project.title or path.stem)
     mapped = wish.layer_map
     if mapped is None:
-        return project
+        return replace(project, layers=guessed_rows(project))
     return replace(
         project,
+        layers=mapped.rows,
         book=mapped.book or "",
         figures=MappingProxyType(dict(mapped.limits)),
         severities=MappingProxyType(dict(mapped.severities)),

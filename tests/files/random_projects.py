@@ -8,6 +8,7 @@ from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.rule_book import books, limit_units
 from enclosure_app.model.drawing import Note, NoteLevel, Units
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.project import Decision, Project, State, Underlay
@@ -57,6 +58,29 @@ def _products(draw: st.DrawFn) -> MappingProxyType[str, Product]:
     return MappingProxyType({**load_products(), **own})
 
 
+strokes = st.builds(
+    Stroke,
+    many(places),
+    texts,
+    texts,
+    linetype=texts,
+    color=st.integers(1, 255),
+    block=texts,
+    width=numbers,
+    filled=st.booleans(),
+)
+rows = st.builds(
+    LayerRow,
+    match=texts,
+    product=st.none() | texts,
+    role=st.none() | st.sampled_from(Role),
+    linetype=st.none() | texts,
+    color=st.none() | st.integers(1, 255),
+    block=st.none() | texts,
+    handles=many(texts),
+)
+
+
 @st.composite
 def sections(draw: st.DrawFn, products: MappingProxyType[str, Product] | None = None) -> Section:
     held = _products(draw) if products is None or draw(st.booleans()) else products
@@ -77,8 +101,9 @@ def sections(draw: st.DrawFn, products: MappingProxyType[str, Product] | None = 
         draw(st.booleans()),
         draw(many(st.builds(Break, pairs, pairs), 0, 2)),
         sealed,
-        draw(many(st.builds(Stroke, many(places), texts, texts))),
+        draw(many(strokes)),
         draw(many(st.builds(Text, texts, places, numbers, numbers, texts, texts))),
+        draw(many(strokes)),
     )
 
 
@@ -121,4 +146,5 @@ def projects(draw: st.DrawFn) -> Project:
         decisions=draw(many(decisions)),
         underlays=draw(many(underlays, 0, 2)),
         layouts=draw(many(texts)),
+        layers=draw(many(rows)),
     )

@@ -151,7 +151,7 @@ def test_everything_wrong_is_said_in_one_go_with_its_line(write: Write) -> None:
         "28: [[layers]] needs 'match', a pattern for the names of layers.",
         "31: 'match' in [[layers]] must be a text in quotes.",
         "32: 'color' in [[layers]] must be a colour index from 1 to 255, not 300.",
-        "33: 'role' in [[layers]] cannot be 'border'; use one of frame, break, note, ignore.",
+        "33: 'role' in [[layers]] cannot be 'border'; use one of frame, break, note, ignore, linework.",
         "34: 'handles' in [[layers]] must be a list of texts in quotes.",
         "35: [[layers]] has neither 'product' nor 'role'; say what the layer is.",
         "38: unknown key 'wall-lop' in [limits]; did you mean 'wall-lap'?",
