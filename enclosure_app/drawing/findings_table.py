@@ -13,8 +13,10 @@ from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width, wrap
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
+from enclosure_app.model.product import layer_words
 from enclosure_app.model.report import SectionResult
 
 LINE = 1.78  # line distance, in heights of capitals
@@ -61,9 +63,9 @@ def _row(finding: Finding, number: int, width: float, look: tuple[Units, Theme])
 
 def title(finding: Finding) -> str:
     """Return the head of a row, such as ``Fault · short lap, water``."""
-    what = finding.rule.replace("-", " ")
-    control = f", {finding.control.value}" if finding.control else ""
-    return f"{finding.severity.value.capitalize()} · {what}{control}"
+    what = say(finding.rule.replace("-", " "))
+    control = f", {say(finding.control.value)}" if finding.control else ""
+    return f"{say(finding.severity.value.capitalize())} · {what}{control}"
 
 
 def _length(mm: float | None, units: Units) -> str:
@@ -73,8 +75,8 @@ def _length(mm: float | None, units: Units) -> str:
 def head_marks(box: Box, theme: Theme) -> Iterator[Mark]:
     """Yield the head of the table at the top of `box`."""
     y = box.top - HEAD + 1.4
-    yield Label("What was found", (box.left, y), theme.medium, theme.ink, bold=True)
-    for text, right in (("measured", box.right - _FIGURE), ("required", box.right)):
+    yield Label(say("What was found"), (box.left, y), theme.medium, theme.ink, bold=True)
+    for text, right in ((say("measured"), box.right - _FIGURE), (say("required"), box.right)):
         yield Label(text, (right, y), theme.small, theme.quiet, Anchor.END)
     bottom = box.top - HEAD
     yield Stroke(((box.left, bottom), (box.right, bottom)), theme.pen("table"))
@@ -119,16 +121,17 @@ def no_findings(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]
 
 def _why_empty(result: SectionResult) -> Iterator[str]:
     for layer in result.unjudged:
-        why = layer.why or "Look at this layer yourself."
-        yield f"The {layer.control.value} layer could not be judged. {why}"
+        why = layer.why or say("Look at this layer yourself.")
+        told = say("The {layer} could not be judged.", layer=layer_words(layer.control))
+        yield f"{told} {why}"
     if result.unjudged:
-        yield "Nothing else was found by the checks that were run."
+        yield say("Nothing else was found by the checks that were run.")
     else:
-        yield "Nothing was found by the checks that were run."
+        yield say("Nothing was found by the checks that were run.")
 
 
 def more_words(count: int, box: Box, theme: Theme) -> Label:
     """Return the words that send the reader to the next page."""
-    text = f"{count} more on the next sheet"
+    text = say("{count} more on the next sheet", count=count)
     at = (box.right - text_width(text, theme.small, bold=True), box.bottom + 0.6)
     return Label(text, at, theme.small, theme.ink, bold=True)

@@ -13,6 +13,7 @@ from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.polylines import foot, length, mean, walk_to
 from enclosure_app.drawing.shapes import arrow_head, barb, circle, drop, ellipse, smooth
 from enclosure_app.drawing.theme import Theme
+from enclosure_app.language import say
 from enclosure_app.model.place import Point, Points
 
 
@@ -140,7 +141,9 @@ def _ruler_texts(
         sense = 1.0 if there >= start else -1.0
         apart = 3.0 if abs(spot.out[0]) >= 0.35 else 12.0  # under each other, or side by side
         beyond = max(abs((there + end) / 2 - u), apart)
-        yield spot.label(f"of {facts.needed_text}", v, theme, u=u + sense * beyond)
+        yield spot.label(
+            say("of {length}", length=facts.needed_text), v, theme, u=u + sense * beyond
+        )
 
 
 def unsealed_joint(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from enclosure_app.drawing.placement import Box
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 
 # ISO 216 and ASME Y14.1, landscape, mm.
 PAPERS: dict[str, tuple[float, float]] = {
@@ -41,7 +42,13 @@ def paper_size(paper: str) -> tuple[float, float]:
     for name, size in PAPERS.items():
         if name.replace(" ", "") == paper.upper().replace(" ", "").replace("-", ""):
             return size
-    raise EnclosureError(f"The paper “{paper}” is not known; use one of {', '.join(PAPERS)}.")
+    raise EnclosureError(
+        say(
+            "The paper “{paper}” is not known; use one of {papers}.",
+            paper=paper,
+            papers=", ".join(PAPERS),
+        )
+    )
 
 
 def border(size: tuple[float, float]) -> Box:

@@ -11,9 +11,10 @@ from enclosure_app.drawing.rain_marks import has_stream
 from enclosure_app.drawing.shapes import arrow_head, drop
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten
+from enclosure_app.language import say
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.place import Point
-from enclosure_app.model.product import Control
+from enclosure_app.model.product import Control, layer_words
 from enclosure_app.model.report import SectionResult
 
 _ROW = 5.2
@@ -35,23 +36,26 @@ def layer_entries(result: SectionResult) -> tuple[Entry, ...]:
     section = result.section
     used = {c for piece in section.pieces for c in controls_of(piece, section)}
     return tuple(
-        Entry(f"{c.value} layer{_runs(result, c)}", _line(c)) for c in Control if c in used
+        Entry(f"{layer_words(c)}{_runs(result, c)}", _line(c)) for c in Control if c in used
     )
 
 
 def _runs(result: SectionResult, control: Control) -> str:
     layer = result.layers.get(control)
-    return f": {layer.verdict.value}" if layer else ""
+    return f": {say(layer.verdict.value)}" if layer else ""
 
 
 def entries(result: SectionResult) -> tuple[Entry, ...]:
     """Return what else has to be explained on the sheet of one section."""
     severities = {f.severity for f in result.findings}
-    found = [Entry(s.value, _flag(s)) for s in Severity if s in severities]
+    found = [Entry(say(s.value), _flag(s)) for s in Severity if s in severities]
     if result.rain:
-        found.append(Entry("way of a drop", _rain))
+        found.append(Entry(say("way of a drop"), _rain))
     open_layers = [layer.control for layer in result.layers.values() if has_stream(layer)]
-    found += [Entry(f"way in, {control.value}", _stream(control)) for control in open_layers]
+    found += [
+        Entry(say("way in, {control}", control=say(control.value)), _stream(control))
+        for control in open_layers
+    ]
     return tuple(found)
 
 

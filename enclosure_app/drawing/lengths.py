@@ -2,9 +2,11 @@
 
 from math import gcd
 
+from enclosure_app.language import written
 from enclosure_app.model.drawing import Units
 
 _SIXTEENTHS = 16
+_NARROW = "\u202f"  # the space between thousands (ISO 80000-1)
 
 
 def format_length(mm: float, units: Units) -> str:
@@ -24,9 +26,9 @@ def _metric(mm: float, units: Units) -> str:
     step = 10.0**-decimals
     value = mm / units.in_mm
     if 0 < value < step / 2:
-        return f"<{step:.{decimals}f} {units.value}"
-    text = f"{value:,.{decimals}f}".replace(",", "\u202f")
-    return f"{text} {units.value}"
+        return written(f"<{step:.{decimals}f} {units.value}")
+    whole, point, rest = f"{value:,.{decimals}f}".partition(".")
+    return f"{whole.replace(',', _NARROW)}{written(point)}{rest} {units.value}"
 
 
 def _feet_and_inches(mm: float) -> str:

@@ -22,6 +22,7 @@ from enclosure_app.drawing.unrolled import (
     tick_step,
     unrolled,
 )
+from enclosure_app.language import say, say_count
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Points
 from enclosure_app.model.report import LayerResult, SectionResult, Verdict
@@ -88,7 +89,7 @@ def _heading(ribbon: Ribbon) -> Iterator[Mark]:
     y = box.top - theme.medium
     pen = theme.control(control)
     yield Stroke(((box.left, y + 1.2), (box.left + 9.0, y + 1.2)), pen, control.value)
-    name = control.value.capitalize()
+    name = say(control.value.capitalize())
     yield Label(name, (box.left + 11.0, y), theme.medium, theme.ink, bold=True)
     start = box.left + 13.0 + text_width(name, theme.medium, bold=True)
     text = shorten(verdict_line(ribbon.layer, ribbon.units), theme.small, box.right - start)
@@ -99,17 +100,24 @@ def verdict_line(layer: LayerResult, units: Units) -> str:
     """Return in one line how a layer runs."""
     match layer.verdict:
         case Verdict.ABSENT:
-            return layer.why or "No sheet or board of this layer is drawn."
+            return layer.why or say("No sheet or board of this layer is drawn.")
         case Verdict.CONTINUOUS:
-            return "continuous: can be followed from end to end without lifting the pen"
+            return say("continuous: can be followed from end to end without lifting the pen")
         case Verdict.UNSURE:
-            return f"unsure: {layer.why}" if layer.why else "unsure: judge this layer by eye"
+            if layer.why:
+                return say("unsure: {why}", why=layer.why)
+            return say("unsure: judge this layer by eye")
     count = len(layer.lifts)
-    places = "1 place" if count == 1 else f"{count} places"
     widest = max((lift.width for lift in layer.lifts), default=0.0)
-    words = f"broken at {places}, {'' if count == 1 else 'at most '}{format_length(widest, units)} wide"
+    words = say_count(
+        count,
+        "broken at 1 place, {width} wide",
+        "broken at {count} places, at most {width} wide",
+        width=format_length(widest, units),
+    )
     if layer.opening is not None:
-        words += f"; open from outside to inside by {format_length(layer.opening, units)}"
+        width = format_length(layer.opening, units)
+        words += say("; open from outside to inside by {width}", width=width)
     return words
 
 
@@ -152,7 +160,7 @@ def _name(ribbon: Ribbon, course: Part, laps: tuple[Lapped, ...]) -> Iterator[Ma
     start = max([course.start, *(lap.end for lap in laps if lap.start <= course.start <= lap.end)])
     end = min([course.end, *(lap.start for lap in laps if lap.start <= course.end <= lap.end)])
     room = ribbon.x(end) - ribbon.x(start) - 2.0
-    text = shorten(section.product(piece).name, theme.small, room)
+    text = shorten(say(section.product(piece).name), theme.small, room)
     if len(text) > 3:
         at = ((ribbon.x(start) + ribbon.x(end)) / 2, ribbon.bottom + (_BAND - theme.small) / 2)
         yield Label(text, at, theme.small, theme.ink, Anchor.MIDDLE, source=course.piece)

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 
 
@@ -46,7 +47,11 @@ def parse_scale(text: str) -> Scale:
     known = (
         ", ".join(s.text for s in METRIC[:7]) + ", or " + ", ".join(s.text for s in IMPERIAL[1:8])
     )
-    raise EnclosureError(f"The scale “{text}” is not a standard one; use one of {known}.")
+    raise EnclosureError(
+        say(
+            "The scale “{text}” is not a standard one; use one of {known}.", text=text, known=known
+        )
+    )
 
 
 def largest_that_fits(size: tuple[float, float], room: tuple[float, float], units: Units) -> Scale:
@@ -59,8 +64,12 @@ def largest_that_fits(size: tuple[float, float], room: tuple[float, float], unit
         if fits(size, room, scale):
             return scale
     raise EnclosureError(
-        f"The section is {size[0] / 1000:.0f} m by {size[1] / 1000:.0f} m, too large for this paper"
-        " at any standard scale; draw a frame around the part to be shown, or use larger paper."
+        say(
+            "The section is {width:.0f} m by {height:.0f} m, too large for this paper at any "
+            "standard scale; draw a frame around the part to be shown, or use larger paper.",
+            width=size[0] / 1000,
+            height=size[1] / 1000,
+        )
     )
 
 

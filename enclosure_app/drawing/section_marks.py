@@ -21,6 +21,7 @@ from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.sides import Sides, sides_of
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import shorten, text_width
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point, Points
@@ -122,7 +123,10 @@ def _side_words(result: SectionResult, view: View) -> Iterator[Mark]:
     theme = view.theme
     frame = frame_box(result, view.placement)
     size = next((s for s in (theme.large, theme.medium) if frame.width > 22 * s), theme.small)
-    for word, marks in (("INSIDE", result.section.inside), ("OUTSIDE", result.section.outside)):
+    for word, marks in (
+        (say("INSIDE"), result.section.inside),
+        (say("OUTSIDE"), result.section.outside),
+    ):
         half = text_width(word, size, bold=True) / 2
         for mark in marks:
             x, y = frame.inset(half + 2.5, size + 1.0).clamp(view.placement.point(mark))

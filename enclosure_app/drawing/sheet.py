@@ -33,6 +33,7 @@ from enclosure_app.drawing.title_block import (
     title_marks,
 )
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.product import Control
@@ -116,9 +117,7 @@ class _Sheet:
         drawing = self.drawing.drawing
         file = PurePath(drawing.file).name
         name = f"{drawing.title} ({file})" if drawing.title else file
-        units = {Units.IN: "feet and inches", Units.FT: "feet and inches"}.get(
-            self.units, self.units.value
-        )
+        units = say("feet and inches") if self.units.imperial else self.units.value
         return Titles(self.job, name, self.result.section.name, self.scale.text, units)
 
 
@@ -131,10 +130,15 @@ def _scale(result: SectionResult, units: Units, job: SheetJob, room: Box) -> Sca
     scale = parse_scale(job.scale)
     if not fits(size, free, scale):
         best = next((s for s in series(units) if fits(size, free, s)), None)
-        advice = f"use {best.text}" if best else "use larger paper"
+        advice = say("use {scale}", scale=best.text) if best else say("use larger paper")
         raise EnclosureError(
-            f"The section “{result.section.name}” does not fit on {job.paper} at {scale.text};"
-            f" {advice}."
+            say(
+                "The section “{name}” does not fit on {paper} at {scale}; {advice}.",
+                name=result.section.name,
+                paper=job.paper,
+                scale=scale.text,
+                advice=advice,
+            )
         )
     return scale
 

@@ -12,11 +12,12 @@ from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.scales import Scale
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import shorten, text_width, wrap
+from enclosure_app.language import later, say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.report import SectionResult
 
-CAUTION = (
+CAUTION = later(
     "This sheet is an aid to judgement. It shows what a program found in a drawing, not what is built. "
     "Local codes, the makers' instructions and the decision of licensed professionals come first. "
     "Work at height needs fall protection. Where rot or mould may be hidden, have the structure "
@@ -46,12 +47,13 @@ def title_height() -> float:
 def title_marks(box: Box, titles: Titles, theme: Theme) -> Iterator[Mark]:
     """Yield the title block at the foot of `box`, ruled in rows of cells."""
     job = titles.job
+    sheets = say("{sheet} of {sheets}", sheet=titles.sheet, sheets=titles.sheets)
     table = (
-        (("Project", job.project, 1.0),),
-        (("Drawing", titles.drawing, 1.0),),
-        (("Section", titles.section, 1.0),),
-        (("Scale", titles.scale, 0.42), ("Units", titles.units, 0.33), ("Revision", job.revision, 0.25)),
-        (("By", job.who, 0.42), ("Date", job.date, 0.33), ("Sheet", f"{titles.sheet} of {titles.sheets}", 0.25)),
+        ((say("Project"), job.project, 1.0),),
+        ((say("Drawing"), titles.drawing, 1.0),),
+        ((say("Section"), titles.section, 1.0),),
+        ((say("Scale"), titles.scale, 0.42), (say("Units"), titles.units, 0.33), (say("Revision"), job.revision, 0.25)),
+        ((say("By"), job.who, 0.42), (say("Date"), job.date, 0.33), (say("Sheet"), sheets, 0.25)),
     )  # fmt: skip
     top = box.bottom + title_height()
     for i, cells in enumerate(table):
@@ -90,16 +92,16 @@ def tally(result: SectionResult) -> str:
     for severity in (Severity.FAULT, Severity.DOUBT, Severity.REMARK):
         count = sum(f.severity is severity for f in result.findings)
         if count:
-            found.append(f"{count} {severity.value}{'' if count == 1 else 's'}")
-    unsure = [layer.control.value for layer in result.unjudged]
+            found.append(f"{count} {say(severity.value if count == 1 else severity.value + 's')}")
+    unsure = [say(layer.control.value) for layer in result.unjudged]
     if unsure:
-        found.append(f"{' and '.join(unsure)} could not be judged")
-    return ", ".join(found) or "nothing found"
+        found.append(say("{layers} could not be judged", layers=say(" and ").join(unsure)))
+    return ", ".join(found) or say("nothing found")
 
 
 def caution_lines(width: float, theme: Theme) -> tuple[str, ...]:
     """Return the caution in lines that fit."""
-    return wrap(CAUTION, theme.small, width)
+    return wrap(say(CAUTION), theme.small, width)
 
 
 def caution_height(width: float, theme: Theme) -> float:

@@ -6,6 +6,7 @@ from itertools import pairwise
 from math import atan2, degrees, floor, log10
 
 from enclosure_app.drawing.polylines import distinct, dot, foot, length, unit
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import Joint, JointKind, LayerResult, Lift
@@ -162,13 +163,13 @@ def _turn(a: Point, b: Point) -> float:
 
 def _lie(direction: Point, section: Section) -> str:
     if section.gravity is None:
-        return "straight"
+        return say("straight")
     rise = abs(dot(direction, section.gravity))
     run = abs(direction[0] * section.gravity[1] - direction[1] * section.gravity[0])
     angle = degrees(atan2(rise, run))
     if angle < _LEVEL:
-        return "level"
-    return "upright" if angle > _UPRIGHT else f"slope {angle:.0f}°"
+        return say("level")
+    return say("upright") if angle > _UPRIGHT else say("slope {angle:.0f}°", angle=angle)
 
 
 def end_word(end: Point, section: Section) -> str:
@@ -177,13 +178,13 @@ def end_word(end: Point, section: Section) -> str:
     left, right = min(x for x, _ in corners), max(x for x, _ in corners)
     low, high = min(y for _, y in corners), max(y for _, y in corners)
     away = {
-        "goes on below": end[1] - low,
-        "goes on above": high - end[1],
-        "goes on to the left": end[0] - left,
-        "goes on to the right": right - end[0],
+        say("goes on below"): end[1] - low,
+        say("goes on above"): high - end[1],
+        say("goes on to the left"): end[0] - left,
+        say("goes on to the right"): right - end[0],
     }
     word = min(away, key=lambda name: abs(away[name]))
-    return word if abs(away[word]) <= _ON_FRAME else "ends here"
+    return word if abs(away[word]) <= _ON_FRAME else say("ends here")
 
 
 def tick_step(whole: float, units: Units) -> float:
