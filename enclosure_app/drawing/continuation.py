@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from enclosure_app.drawing.findings_table import HEAD, Row, row_marks
+from enclosure_app.drawing.findings_table import HEAD, TableRow, row_marks
 from enclosure_app.drawing.layout import Areas
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.placement import Box
@@ -19,7 +19,7 @@ class Filled:
     count: int
 
 
-def fill_column(left: tuple[Row, ...], box: Box, theme: Theme) -> Filled:
+def fill_column(left: tuple[TableRow, ...], box: Box, theme: Theme) -> Filled:
     """Put as many of the rows as fit into `box`, below the table's head."""
     marks: list[Mark] = []
     top, count = box.top - HEAD, 0

@@ -183,7 +183,7 @@ def detail_marks(
         ):  # the office's texts are whole or not there
             yield _kept_inside(mark, box)
     yield Stroke(box.ring, theme.pen("tick"), "detail", closed=True)
-    yield from _numbers(detail, numbers, theme)
+    yield from _numbers(detail, result, numbers, theme)
     at = (box.left, box.bottom - _CAPTION + 1.2)
     yield Label(detail.scale.text, at, theme.small, theme.quiet)
 
@@ -220,12 +220,15 @@ def _kept_inside(label: Label, box: Box) -> Label:
     return replace(label, at=(x, min(max(y, box.bottom + 1.0), box.top - label.size - 1.0)))
 
 
-def _numbers(detail: Detail, numbers: dict[str, int], theme: Theme) -> Iterator[Flag]:
+def _numbers(
+    detail: Detail, result: SectionResult, numbers: dict[str, int], theme: Theme
+) -> Iterator[Flag]:
     """Yield the flags of the detail in a row on its upper edge."""
     y = detail.box.top - FLAG_HEIGHT / 2 - 0.9
     for k, finding in enumerate(detail.findings):
         x = detail.box.left + 0.9 + FLAG_WIDTH / 2 + k * (FLAG_WIDTH + 1.0)
         if x + FLAG_WIDTH / 2 > detail.box.right:
             break
-        site = Site(numbers[finding.key], finding.at, finding.severity, 0.0, finding.key)
+        number, state = numbers[finding.key], result.state(finding)
+        site = Site(number, finding.at, finding.severity, 0.0, finding.key, state)
         yield flag_at(site, (x, y), theme)

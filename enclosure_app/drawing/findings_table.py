@@ -1,7 +1,8 @@
 """The table of findings: number, severity, what and where, measured against required, what to do."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
 from enclosure_app.drawing.glyphs import GLYPHS
@@ -9,14 +10,16 @@ from enclosure_app.drawing.icons import HEIGHT as ICON_HEIGHT
 from enclosure_app.drawing.icons import WIDTH as ICON_WIDTH
 from enclosure_app.drawing.icons import icon
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
+from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke, badge
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width, wrap
+from enclosure_app.drawing.verdict_words import gone_line, verdict_line
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.product import layer_words
+from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import SectionResult
 
 LINE = 1.78  # line distance, in heights of capitals
@@ -38,27 +41,70 @@ class Row:
     advice: tuple[str, ...]
     basis: tuple[str, ...]
     height: float
+    state: State = State.OPEN
+    verdict: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class GoneRow:
+    """A verdict whose finding is no longer found: what was decided, and about what."""
+
+    state: State
+    verdict: tuple[str, ...]
+    about: tuple[str, ...]
+    height: float
+
+
+TableRow = Row | GoneRow
+_NONE: Mapping[str, Decision] = MappingProxyType({})
 
 
 def rows(
-    findings: tuple[Finding, ...], numbers: dict[str, int], width: float, look: tuple[Units, Theme]
+    findings: Sequence[Finding],
+    numbers: dict[str, int],
+    width: float,
+    look: tuple[Units, Theme],
+    decisions: Mapping[str, Decision] = _NONE,
 ) -> tuple[Row, ...]:
     """Return the rows of the table for a column `width` mm wide, in the order of `findings`."""
-    return tuple(_row(f, numbers[f.key], width, look) for f in findings)
+    return tuple(_row(f, numbers[f.key], width, look, decisions.get(f.key)) for f in findings)
 
 
-def _row(finding: Finding, number: int, width: float, look: tuple[Units, Theme]) -> Row:
+def gone_rows(decisions: Sequence[Decision], width: float, theme: Theme) -> tuple[GoneRow, ...]:
+    """Return a row for each verdict whose finding is no longer found."""
+    return tuple(_gone_row(decision, width - _MARGIN, theme) for decision in decisions)
+
+
+def _gone_row(decision: Decision, room: float, theme: Theme) -> GoneRow:
+    size = theme.small
+    about = wrap(say("No longer found: {about}", about=gone_line(decision)), size, room)
+    verdict = wrap(verdict_line(decision), size, room, bold=True)
+    height = (len(about) + len(verdict)) * size * LINE + 2 * _PAD
+    return GoneRow(decision.state, verdict, about, height)
+
+
+def _row(
+    finding: Finding,
+    number: int,
+    width: float,
+    look: tuple[Units, Theme],
+    decision: Decision | None,
+) -> Row:
     units, theme = look
     room, size = width - _MARGIN, theme.small
     figures = _length(finding.measured, units), _length(finding.required, units)
     message = wrap(finding.message, size, room)
     advice = wrap(finding.advice, size, room, bold=True)
     basis = wrap(finding.basis, size, room) if finding.basis else ()
-    count = 1 + len(message) + len(advice) + len(basis)
+    decided = decision if decision and decision.state is not State.OPEN else None
+    verdict = wrap(verdict_line(decided), size, room, bold=True) if decided else ()
+    count = 1 + len(message) + len(advice) + len(basis) + len(verdict)
     text = count * size * LINE
     picture = ICON_HEIGHT if finding.rule in GLYPHS else FLAG_HEIGHT
     height = max(text, picture) + 2 * _PAD
-    return Row(number, finding, title(finding), figures, message, advice, basis, height)
+    state = decided.state if decided else State.OPEN
+    words = message, advice, basis
+    return Row(number, finding, title(finding), figures, *words, height, state, verdict)
 
 
 def title(finding: Finding) -> str:
@@ -82,13 +128,33 @@ def head_marks(box: Box, theme: Theme) -> Iterator[Mark]:
     yield Stroke(((box.left, bottom), (box.right, bottom)), theme.pen("table"))
 
 
-def row_marks(row: Row, left: float, right: float, top: float, theme: Theme) -> Iterator[Mark]:
+def row_marks(
+    row: TableRow, left: float, right: float, top: float, theme: Theme
+) -> Iterator[Mark]:
     """Yield one row whose upper edge is at `top`."""
-    site = Site(row.number, (0, 0), row.finding.severity, 0.0, row.finding.key)
+    if isinstance(row, GoneRow):
+        yield from _gone_marks(row, left, right, top, theme)
+        return
+    site = Site(row.number, (0, 0), row.finding.severity, 0.0, row.finding.key, row.state)
     yield flag_at(site, (left + FLAG_WIDTH / 2 + 0.4, top - _PAD - FLAG_HEIGHT / 2), theme)
     picture = (left + FLAG_WIDTH + 2.2 + ICON_WIDTH / 2, top - _PAD - ICON_HEIGHT / 2)
     yield from icon(row.finding.rule, row.finding.control, picture, theme)
     yield from _texts(row, left + _MARGIN, right, top - _PAD, theme)
+    bottom = top - row.height
+    yield Stroke(((left, bottom), (right, bottom)), theme.pen("rule"))
+
+
+def _gone_marks(
+    row: GoneRow, left: float, right: float, top: float, theme: Theme
+) -> Iterator[Mark]:
+    """Yield the row of a verdict without a finding: its badge and words, but no flag."""
+    size = theme.small
+    y = top - _PAD - size
+    yield from badge(row.state, (left + FLAG_WIDTH / 2, y + size / 2), (theme.ink, theme.paper))
+    for lines, colour, bold in ((row.about, theme.quiet, False), (row.verdict, theme.ink, True)):
+        for line in lines:
+            yield Label(line, (left + _MARGIN, y), size, colour, bold=bold)
+            y -= size * LINE
     bottom = top - row.height
     yield Stroke(((left, bottom), (right, bottom)), theme.pen("rule"))
 
@@ -103,6 +169,7 @@ def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Ite
         (row.message, theme.ink, False),
         (row.advice, theme.ink, True),
         (row.basis, theme.quiet, False),
+        (row.verdict, theme.ink, True),
     )
     for lines, colour, bold in blocks:
         for line in lines:

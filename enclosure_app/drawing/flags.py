@@ -8,7 +8,7 @@ Beyond the edge each leader runs square to it, in its own strip of the lane, up 
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from math import dist
 
@@ -19,6 +19,7 @@ from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.project import State
 
 FLAG_WIDTH, FLAG_HEIGHT = 6.2, 5.0
 LANE = 10.0  # the breadth of a margin lane, mm
@@ -30,13 +31,14 @@ _GAIN = 1e-9
 
 @dataclass(frozen=True, slots=True)
 class Site:
-    """What a flag is for: its number, its place on the sheet, and the ring around that place."""
+    """What a flag is for: its number, its place on the sheet, the ring around it, the verdict."""
 
     number: int
     at: Point
     severity: Severity
     ring: float = 0.0
     source: str = ""
+    state: State = State.OPEN
 
 
 class Side(Enum):
@@ -183,7 +185,8 @@ def flag_at(site: Site, centre: Point, theme: Theme, leader: Stroke | None = Non
     label = Label(str(site.number), base, theme.medium, theme.ink, Anchor.MIDDLE, bold=True)
     edge = theme.severity(site.severity)
     shape = flag_shape(site.severity, centre)
-    return Flag(site.number, centre, shape, edge, theme.flag, label, leader, site.source)
+    drawn = Flag(site.number, centre, shape, edge, theme.flag, label, leader, site.source)
+    return replace(drawn, state=site.state)
 
 
 def flag_shape(severity: Severity, centre: Point) -> Points:

@@ -5,16 +5,18 @@ from dataclasses import dataclass
 
 from enclosure_app.drawing.flags import flag_shape
 from enclosure_app.drawing.layer_marks import controls_of
-from enclosure_app.drawing.marks import Fill, Label, Mark, Stroke
+from enclosure_app.drawing.marks import Fill, Label, Mark, Stroke, badge
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.rain_marks import has_stream
 from enclosure_app.drawing.shapes import arrow_head, drop
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten
+from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.language import say
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control, layer_words
+from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult
 
 _ROW = 5.2
@@ -49,6 +51,8 @@ def entries(result: SectionResult) -> tuple[Entry, ...]:
     """Return what else has to be explained on the sheet of one section."""
     severities = {f.severity for f in result.findings}
     found = [Entry(say(s.value), _flag(s)) for s in Severity if s in severities]
+    states = {result.state(f) for f in result.findings} - {State.OPEN}
+    found += [Entry(state_word(s), _verdict(s)) for s in State if s in states]
     if result.rain:
         found.append(Entry(say("way of a drop"), _rain))
     open_layers = [layer.control for layer in result.layers.values() if has_stream(layer)]
@@ -93,6 +97,13 @@ def _flag(severity: Severity) -> Draw:
         ring = tuple((x + dx * 0.8, y + dy * 0.8) for dx, dy in flag_shape(severity, (0.0, 0.0)))
         yield Fill((ring,), theme.flag)
         yield Stroke(ring, theme.severity(severity), closed=True)
+
+    return draw
+
+
+def _verdict(state: State) -> Draw:
+    def draw(at: Point, theme: Theme) -> Iterator[Mark]:
+        yield from badge(state, (at[0] + _SWATCH / 2, at[1]), (theme.ink, theme.paper))
 
     return draw
 

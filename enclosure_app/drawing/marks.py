@@ -9,8 +9,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 
+from enclosure_app.drawing.shapes import circle, verdict_shape
 from enclosure_app.drawing.theme import Pen
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.project import State
+
+BADGE = 1.35  # mm: the radius of the disc on a flag that tells the verdict
+_BADGE_LINE = 0.32
 
 
 class Anchor(StrEnum):
@@ -61,7 +66,10 @@ class Label:
 
 @dataclass(frozen=True, slots=True)
 class Flag:
-    """A numbered flag at `at`: the ring of its shape, and the leader from its place, if it has one."""
+    """A numbered flag at `at`: the ring of its shape, and the leader from its place, if it has one.
+
+    What was decided about its finding stands on its upper right corner.
+    """
 
     number: int
     at: Point
@@ -71,13 +79,32 @@ class Flag:
     label: Label
     leader: Stroke | None = None
     source: str = ""
+    state: State = State.OPEN
 
     @property
     def parts(self) -> tuple["Part", ...]:
         """The strokes, fills and the label that make the flag, in painting order."""
         leader = (self.leader,) if self.leader else ()
         ring = Stroke(self.shape, self.edge, self.source, closed=True)
-        return (*leader, Fill((self.shape,), self.ground, self.source), ring, self.label)
+        body = (Fill((self.shape,), self.ground, self.source), ring, self.label)
+        return (*leader, *body, *self._badge())
+
+    def _badge(self) -> tuple["Part", ...]:
+        corner = max(x for x, _ in self.shape), max(y for _, y in self.shape)
+        return badge(self.state, corner, (self.label.colour, self.ground), self.source)
+
+
+def badge(
+    state: State, centre: Point, inks: tuple[str, str], source: str = ""
+) -> tuple["Part", ...]:
+    """Return the disc that tells a verdict by its shape, in the colours of the disc and the shape."""
+    if state is State.OPEN:
+        return ()
+    dark, light = inks
+    rings, lines = verdict_shape(state, centre)
+    disc = Fill((circle(centre, BADGE),), dark, source)
+    filled = tuple(Fill((ring,), light, source) for ring in rings)
+    return (disc, *filled, *(Stroke(line, Pen(light, _BADGE_LINE), source) for line in lines))
 
 
 Part = Stroke | Fill | Label

@@ -241,7 +241,8 @@ def _flags(ribbon: Ribbon, numbers: dict[str, int]) -> Iterator[Mark]:
     xs = spaced([x for x, _, _ in placed], pitch, (box.left + half, box.right - half))
     y = ribbon.bottom - 1.4 - FLAG_HEIGHT / 2
     for (x, number, finding), at in zip(placed, xs, strict=True):
-        site = Site(number, (x, ribbon.bottom), finding.severity, 0.0, finding.key)
+        state = ribbon.result.state(finding)
+        site = Site(number, (x, ribbon.bottom), finding.severity, 0.0, finding.key, state)
         stem = Stroke(
             ((x, ribbon.bottom + 1.0), (x, ribbon.bottom - 0.3), (at, y + FLAG_HEIGHT / 2)),
             theme.pen("leader"),

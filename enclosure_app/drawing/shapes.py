@@ -4,6 +4,7 @@ from math import cos, pi, sin
 
 from enclosure_app.drawing.polylines import left_of, moved, unit
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.project import State
 
 
 def circle(centre: Point, radius: float, corners: int = 24) -> Points:
@@ -25,6 +26,29 @@ def drop(tip: Point, size: float, down: Point = (0.0, -1.0)) -> Points:
     bow = (pi * (0.08 + 0.84 * k / 12) - pi / 2 for k in range(13))
     round_end = (moved(moved(centre, down, radius * cos(t)), across, radius * sin(t)) for t in bow)
     return (tip, *round_end)
+
+
+def verdict_shape(state: State, centre: Point) -> tuple[tuple[Points, ...], tuple[Points, ...]]:
+    """Return the rings to fill and the lines to draw that tell a verdict, 1.8 mm large.
+
+    To be mended points onward, mended is a tick, accepted two level bars, no fault a stroke
+    through; what is open has no shape.
+    """
+    rings, lines = _VERDICTS.get(state, ((), ()))
+    x, y = centre
+
+    def there(shapes: tuple[Points, ...]) -> tuple[Points, ...]:
+        return tuple(tuple((x + dx, y + dy) for dx, dy in shape) for shape in shapes)
+
+    return there(rings), there(lines)
+
+
+_VERDICTS: dict[State, tuple[tuple[Points, ...], tuple[Points, ...]]] = {
+    State.TO_BE_MENDED: ((((-0.5, -0.75), (0.85, 0.0), (-0.5, 0.75)),), ()),
+    State.MENDED: ((), (((-0.8, 0.0), (-0.2, -0.6), (0.8, 0.7)),)),
+    State.ACCEPTED: ((), (((-0.75, 0.33), (0.75, 0.33)), ((-0.75, -0.33), (0.75, -0.33)))),
+    State.NO_FAULT: ((), (((-0.7, -0.7), (0.7, 0.7)),)),
+}
 
 
 def barb(tip: Point, towards: Point, size: float) -> Points:

@@ -7,7 +7,14 @@ from pathlib import PurePath
 from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.continuation import fill_column, table_columns
 from enclosure_app.drawing.details import arrange, detail_marks
-from enclosure_app.drawing.findings_table import Row, head_marks, more_words, no_findings, rows
+from enclosure_app.drawing.findings_table import (
+    TableRow,
+    gone_rows,
+    head_marks,
+    more_words,
+    no_findings,
+    rows,
+)
 from enclosure_app.drawing.flags import LANE, Site, capacity, place_flags
 from enclosure_app.drawing.job import SheetJob, paper_size
 from enclosure_app.drawing.layout import Areas, areas
@@ -37,6 +44,7 @@ from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.product import Control
+from enclosure_app.model.project import Decision
 from enclosure_app.model.report import DrawingResult, SectionResult
 
 RIBBONS = (Control.WATER, Control.AIR)
@@ -89,7 +97,11 @@ def compose_section(
     sheet = _Sheet(result, drawing, job, theme, size, place, scale)
     most = max(capacity(place.drawing), 1)
     chunks = [result.findings[i : i + most] for i in range(0, len(result.findings), most)] or [()]
-    return tuple(page for chunk in chunks for page in _pages(sheet, chunk))
+    pages: list[Page] = []
+    for chunk in chunks:
+        gone = result.no_longer_found if chunk is chunks[-1] else ()
+        pages += _pages(sheet, chunk, gone)
+    return tuple(pages)
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,15 +155,21 @@ def _scale(result: SectionResult, units: Units, job: SheetJob, room: Box) -> Sca
     return scale
 
 
-def _pages(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Page]:
-    """Yield one sheet with the drawing and the flags of `findings`, then the rest of their table."""
+def _pages(
+    sheet: _Sheet, findings: tuple[Finding, ...], gone: tuple[Decision, ...]
+) -> Iterator[Page]:
+    """Yield one sheet with the drawing and the flags of `findings`, then the rest of their table.
+
+    What was decided about findings that are `gone` stands at the end of the table.
+    """
     theme, column = sheet.theme, sheet.areas.column
     look = (sheet.units, theme)
-    left = rows(findings, sheet.numbers, column.width, look)
+    found = rows(findings, sheet.numbers, column.width, look, sheet.result.decisions)
+    left: tuple[TableRow, ...] = (*found, *gone_rows(gone, column.width, theme))
     foot, table = _column(sheet)
     filled = fill_column(left, table, theme)
     marks = [*_paper(sheet), *_drawing(sheet, findings), *_ribbons(sheet, findings), *foot]
-    marks += head_marks(table, theme) if findings else no_findings(sheet.result, table, theme)
+    marks += head_marks(table, theme) if left else no_findings(sheet.result, table, theme)
     marks += filled.marks
     left = left[filled.count :]
     if left:
@@ -195,7 +213,14 @@ def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
 def _sites(sheet: _Sheet, findings: tuple[Finding, ...], placement: Placement) -> list[Site]:
     radius = ring_radius(findings)
     return [
-        Site(sheet.numbers[f.key], placement.point(f.at), f.severity, radius, f.key)
+        Site(
+            sheet.numbers[f.key],
+            placement.point(f.at),
+            f.severity,
+            radius,
+            f.key,
+            sheet.result.state(f),
+        )
         for f in findings
     ]
 
@@ -223,7 +248,9 @@ def _column(sheet: _Sheet) -> tuple[list[Mark], Box]:
     return marks, Box(column.left, legend + 4.0, column.right, column.top)
 
 
-def _continued(sheet: _Sheet, left: tuple[Row, ...]) -> tuple[list[Mark], tuple[Row, ...]]:
+def _continued(
+    sheet: _Sheet, left: tuple[TableRow, ...]
+) -> tuple[list[Mark], tuple[TableRow, ...]]:
     """Return the marks of a sheet full of rows, and the rows that are still left."""
     theme, column = sheet.theme, sheet.areas.column
     foot, table = _column(sheet)

@@ -45,6 +45,7 @@ class Theme:
     paper: str
     flag: str
     halo: float
+    underlay: float
 
     def pen(self, role: str) -> Pen:
         """Return the pen of `role`; a missing one is a bug in the theme."""
@@ -89,6 +90,7 @@ def _theme(data: Mapping[str, Any]) -> Theme:
         paper=paper["colour"],
         flag=paper["flag"],
         halo=paper["halo"],
+        underlay=paper["underlay"],
     )
 
 

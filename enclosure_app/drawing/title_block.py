@@ -93,6 +93,9 @@ def tally(result: SectionResult) -> str:
         count = sum(f.severity is severity for f in result.findings)
         if count:
             found.append(f"{count} {say(severity.value if count == 1 else severity.value + 's')}")
+    decided = len(result.findings) - len(result.undecided)
+    if decided:
+        found.append(say("{count} decided", count=decided))
     unsure = [say(layer.control.value) for layer in result.unjudged]
     if unsure:
         found.append(say("{layers} could not be judged", layers=say(" and ").join(unsure)))

@@ -13,13 +13,15 @@ from enclosure_app.drawing.sheet import compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import DrawingResult, SectionResult
+from enclosure_app.model.verdicts import with_verdicts
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.reports.pdf_report import write_sheets
 
 
 def drawn(project: Project, results: tuple[SectionResult, ...]) -> DrawingResult:
-    """Return what was found in a project as the sheets want it; empty sections are left out."""
-    return DrawingResult(drawing_of(project), tuple(r for r in results if r.section.pieces))
+    """Return what was found and decided as the sheets want it; empty sections are left out."""
+    shown = tuple(with_verdicts(r, project) for r in results if r.section.pieces)
+    return DrawingResult(drawing_of(project), shown)
 
 
 def job_for(project: Project) -> SheetJob:

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from enclosure_app.drawing.findings_table import (
+    gone_rows,
     head_marks,
     more_words,
     no_findings,
@@ -16,6 +17,7 @@ from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import SectionResult
 from tests.drawing import eave
 
@@ -95,3 +97,32 @@ def test_an_empty_table_says_first_what_could_not_be_judged() -> None:
 def told(result: SectionResult) -> str:
     marks = no_findings(result, Box(0, 0, 90, 60), THEME)
     return " ".join(mark.text for mark in marks if isinstance(mark, Label))
+
+
+def test_a_row_says_what_was_decided_by_shape_and_by_word() -> None:
+    decided = {eave.SHORT.key: Decision(eave.SHORT.key, State.MENDED, "Ida", remark="Redrawn.")}
+    short, gap = rows((eave.SHORT, eave.GAP), NUMBERS, 90.0, LOOK, decided)
+    assert (short.state, gap.state) == (State.MENDED, State.OPEN)
+    marks = list(row_marks(short, 0.0, 90.0, 50.0, THEME))
+    assert "Mended by Ida: Redrawn." in [m.text for m in marks if isinstance(m, Label)]
+    assert [m.state for m in marks if isinstance(m, Flag)] == [State.MENDED]
+    (plain,) = rows((eave.SHORT,), NUMBERS, 90.0, LOOK)
+    assert short.height > plain.height
+
+
+def test_a_verdict_that_was_taken_back_is_not_written() -> None:
+    decided = {eave.SHORT.key: Decision(eave.SHORT.key, State.OPEN, "Ida")}
+    assert rows((eave.SHORT,), NUMBERS, 90.0, LOOK, decided) == rows(
+        (eave.SHORT,), NUMBERS, 90.0, LOOK
+    )
+
+
+def test_a_verdict_without_a_finding_has_a_row_without_a_flag() -> None:
+    (row,) = gone_rows((Decision("gap:x", State.ACCEPTED, about="A gap."),), 90.0, THEME)
+    marks = list(row_marks(row, 0.0, 90.0, 50.0, THEME))
+    assert [m.text for m in marks if isinstance(m, Label)] == [
+        "No longer found: A gap.",
+        "Accepted",
+    ]
+    assert not any(isinstance(m, Flag) for m in marks)
+    assert min(y for m in marks for _, y in points_of(m)) == 50.0 - row.height

@@ -7,6 +7,7 @@ from enclosure_app.drawing.marks import Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.product import Control
+from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import SectionResult, Verdict
 from tests.drawing import eave
 
@@ -45,3 +46,13 @@ def test_a_section_with_nothing_to_explain_has_no_legend() -> None:
     bare = SectionResult(replace(eave.section(), pieces=()), {})
     assert legend_height(bare) == 0.0
     assert list(legend_marks(bare, Box(0, 0, 90, 0), THEME)) == []
+
+
+def test_the_verdicts_on_the_sheet_are_explained() -> None:
+    decided = {
+        eave.SHORT.key: Decision(eave.SHORT.key, State.MENDED),
+        "gone": Decision("gone", State.NO_FAULT),
+    }
+    words = [entry.words for entry in entries(eave.result(decisions=decided))]
+    assert "Mended" in words
+    assert "Not a fault" not in words

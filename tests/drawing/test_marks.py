@@ -1,9 +1,13 @@
 """Marks are plain values that a painter can take apart."""
 
+from dataclasses import replace
+from math import dist
+
 from enclosure_app.drawing.flags import Site, flag_at
-from enclosure_app.drawing.marks import Fill, Label, Stroke, points_of
+from enclosure_app.drawing.marks import BADGE, Fill, Flag, Label, Stroke, points_of
 from enclosure_app.drawing.theme import Pen, load_theme
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.project import State
 
 PEN = Pen("black", 0.25)
 
@@ -43,3 +47,20 @@ def test_marks_are_equal_when_they_look_the_same() -> None:
         ((0.0, 0.0), (1.0, 0.0)), Pen("black", 0.25)
     )
     assert len({Label("x", (3.0, 4.0), 1.8, "black"), Label("x", (3.0, 4.0), 1.8, "black")}) == 1
+
+
+def test_a_flag_bears_what_was_decided_on_its_upper_right_corner() -> None:
+    pen = Pen("#000000", 0.5)
+    label = Label("3", (0.0, -1.0), 2.5, "#111111")
+    shape = ((-3.0, -2.0), (3.0, -2.0), (3.0, 2.0), (-3.0, 2.0))
+    plain = Flag(3, (0.0, 0.0), shape, pen, "#fffbe6", label)
+    decided = replace(plain, state=State.ACCEPTED)
+    more = decided.parts[len(plain.parts) :]
+    assert decided.parts[: len(plain.parts)] == plain.parts
+    disc, *bars = more
+    assert isinstance(disc, Fill)
+    assert disc.colour == "#111111"
+    assert [type(bar) for bar in bars] == [Stroke, Stroke]
+    assert all(
+        dist(point, (3.0, 2.0)) <= BADGE + 1e-9 for part in more for point in points_of(part)
+    )

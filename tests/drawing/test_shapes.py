@@ -4,7 +4,17 @@ from math import dist
 
 import pytest
 
-from enclosure_app.drawing.shapes import arrow_head, barb, circle, drop, ellipse, smooth
+from enclosure_app.drawing.marks import BADGE
+from enclosure_app.drawing.shapes import (
+    arrow_head,
+    barb,
+    circle,
+    drop,
+    ellipse,
+    smooth,
+    verdict_shape,
+)
+from enclosure_app.model.project import State
 
 
 def test_a_circle_is_round() -> None:
@@ -40,3 +50,13 @@ def test_a_smooth_curve_goes_through_all_its_points() -> None:
     assert (curve[0], curve[-1]) == (points[0], points[-1])
     assert all(min(dist(p, q) for q in curve) < 1e-9 for p in points)
     assert smooth(points[:2]) == points[:2]
+
+
+def test_every_verdict_but_open_has_a_shape_of_its_own_within_its_disc() -> None:
+    shapes = {state: verdict_shape(state, (10.0, 20.0)) for state in State}
+    assert shapes.pop(State.OPEN) == ((), ())
+    assert len({str(shape) for shape in shapes.values()}) == 4
+    for rings, lines in shapes.values():
+        points = [point for part in (*rings, *lines) for point in part]
+        assert points
+        assert all(dist(point, (10.0, 20.0)) < BADGE for point in points)

@@ -18,6 +18,7 @@ from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import DrawingResult
 from tests.drawing import eave
 
@@ -243,3 +244,21 @@ def test_a_sheet_without_findings_says_which_layer_could_not_be_judged() -> None
     assert "air could not be judged" in told
     assert any(text.startswith("The air layer could not be judged.") for text in told)
     assert not any(text.startswith(("nothing found", "Nothing was found")) for text in told)
+
+
+def test_verdicts_are_on_every_flag_of_their_finding_and_in_the_table() -> None:
+    decided = {
+        eave.SHORT.key: Decision(eave.SHORT.key, State.TO_BE_MENDED, "Ida"),
+        "gap:gone": Decision("gap:gone", State.ACCEPTED, remark="Cold roof.", about="An old gap."),
+    }
+    made = pages(eave.drawing(eave.result(decisions=decided)))
+    flags = [m for page in made for m in everything(page) if isinstance(m, Flag)]
+    states = {flag.source: set() for flag in flags}
+    for flag in flags:
+        states[flag.source].add(flag.state)
+    assert states.pop(eave.SHORT.key) == {State.TO_BE_MENDED}
+    assert set().union(*states.values()) == {State.OPEN}
+    told = [text for page in made for text in texts(page)]
+    assert told.count("To be mended by Ida") == 1
+    assert told.count("No longer found: An old gap.") == 1
+    assert told.count("Accepted: Cold roof.") == 1

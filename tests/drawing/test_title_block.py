@@ -18,6 +18,7 @@ from enclosure_app.drawing.title_block import (
     title_marks,
 )
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.project import Decision, State
 from tests.drawing import eave
 
 THEME = load_theme()
@@ -82,3 +83,8 @@ def test_the_parts_of_a_scale_bar_take_turns() -> None:
     ends = [m.points[1][0] for m in marks if isinstance(m, Stroke)]
     assert ends == pytest.approx([10.0, 20.0, 30.0, 40.0])
     assert words(marks) == ["0", "200 mm", "400 mm", "1:10"]
+
+
+def test_the_tally_says_how_much_was_decided() -> None:
+    decided = {eave.SHORT.key: Decision(eave.SHORT.key, State.MENDED)}
+    assert tally(eave.result(decisions=decided)) == "4 faults, 1 doubt, 1 remark, 1 decided"

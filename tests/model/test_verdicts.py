@@ -6,7 +6,7 @@ from types import MappingProxyType
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project, State
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.model.verdicts import verdict_on, verdicts_in, with_verdicts
@@ -27,9 +27,9 @@ def result(*findings: Finding) -> SectionResult:
 
 
 def test_a_verdict_says_about_what_where_by_whom_and_when() -> None:
-    assert MENDED == Decision(
-        "gap:a+b", State.MENDED, "Ida", WHEN, "Taped.", section="Eave", about="A gap."
-    )
+    made = verdict_on(GAP, State.MENDED, " Ida ", WHEN, " Taped. ")
+    assert (made.key, made.state, made.who, made.when) == ("gap:a+b", State.MENDED, "Ida", WHEN)
+    assert (made.remark, made.section, made.about) == ("Taped.", "Eave", "A gap.")
 
 
 def test_a_finding_without_a_verdict_is_open() -> None:

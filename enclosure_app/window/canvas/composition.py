@@ -11,12 +11,14 @@ from types import MappingProxyType
 
 from enclosure_app.drawing.clipping import clip_ring
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
-from enclosure_app.drawing.marks import Mark, Stroke
+from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.section_marks import View, ring_radius, section_marks
+from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Area, Point, Points
 from enclosure_app.model.product import Control
+from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.look import Look, legible
@@ -40,7 +42,7 @@ def composed(result: SectionResult, placement: Placement, window: Box, look: Loo
         return Composed((), ())
     marks = section_marks(shown, View(placement, look.units, look.theme))
     cut = next((i for i, mark in enumerate(marks) if _is_frame(mark)), len(marks))
-    flags = flags_of(shown.findings, numbers_of(result.findings), placement, look)
+    flags = flags_of(shown, numbers_of(result.findings), placement, look)
     return Composed(marks[:cut], (*marks[cut:], *flags))
 
 
@@ -102,18 +104,34 @@ def _is_frame(mark: Mark) -> bool:
 
 
 def flags_of(
-    findings: Sequence[Finding], numbers: Mapping[str, int], placement: Placement, look: Look
+    result: SectionResult, numbers: Mapping[str, int], placement: Placement, look: Look
 ) -> Iterator[Mark]:
-    """Yield a flag for each finding beside its ring, where it covers no other flag."""
+    """Yield a flag for each finding beside its ring, where it covers no other flag.
+
+    What was decided about it is told by its badge and, below it, by its word.
+    """
+    findings = result.findings
     radius = ring_radius(findings)
     taken: list[Point] = [placement.point(finding.at) for finding in findings]
     for finding in findings:
         at = placement.point(finding.at)
         centre = _free_place(at, radius, taken)
         taken.append(centre)
-        site = Site(numbers[finding.key], at, finding.severity, radius, finding.key)
+        state = result.state(finding)
+        site = Site(numbers[finding.key], at, finding.severity, radius, finding.key, state)
         stem = Stroke(_stem(at, centre, radius), look.theme.pen("leader"), finding.key)
         yield legible(flag_at(site, centre, look.theme, stem), dark=look.dark)
+        if state is not State.OPEN:
+            yield _word(state, centre, finding.key, look)
+
+
+def _word(state: State, centre: Point, key: str, look: Look) -> Label:
+    theme = look.theme
+    at = (centre[0], centre[1] - FLAG_HEIGHT / 2 - theme.small - 0.7)
+    words = state_word(state)
+    return Label(
+        words, at, theme.small, theme.ink, Anchor.MIDDLE, bold=True, halo=theme.paper, source=key
+    )
 
 
 def _free_place(at: Point, radius: float, taken: Sequence[Point]) -> Point:
