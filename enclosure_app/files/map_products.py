@@ -10,6 +10,9 @@ from enclosure_app.files.map_tables import Check, Complaints
 from enclosure_app.language import say
 from enclosure_app.model.product import Bond, Control, Kind, Product
 
+FIGURES = ("min_lap_mm", "thickness_mm", "permeance_ng", "sd_m", "conductivity")
+"""The fields of a product that are figures, each of which may be unknown."""
+
 _FIELDS: Mapping[str, Check] = MappingProxyType(
     {
         "name": wants.text,
@@ -24,18 +27,18 @@ _FIELDS: Mapping[str, Check] = MappingProxyType(
         "conductivity": wants.positive,
         "source": wants.text,
         "confirmed": wants.flag,
+        "unknown": wants.some_of(FIGURES),
     }
 )
-_FIGURES = ("min_lap_mm", "thickness_mm", "permeance_ng", "sd_m", "conductivity")
 _NEEDED = ("name", "controls", "bond")
 
 
 def own_products(tables: object, complaints: Complaints) -> dict[str, Product]:
     """Return the products of the table ``[products]``; what is wrong goes to `complaints`.
 
-    A key of the catalogue keeps what the table does not name. A figure that the map gives is
-    the office's own and counts as confirmed; so does the product, once no figure of it is left
-    from the catalogue.
+    A key of the catalogue keeps what the table does not name, but for the figures that it calls
+    `unknown`. A figure that the map gives is the office's own and counts as confirmed; so does
+    the product, once no figure of it is left from the catalogue.
     """
     if not isinstance(tables, dict):
         return {}
@@ -55,6 +58,9 @@ def _amiss(table: Mapping[str, Any], base: Product | None) -> str:
     """What is wrong with the fields that a product has, taken together."""
     if "permeance_ng" in table and "sd_m" in table:
         return say("has both 'permeance_ng' and 'sd_m'; keep one of them.")
+    unknown = table.get("unknown")
+    if both := [name for name in table if isinstance(unknown, list) and name in unknown]:
+        return say("gives '{key}' and calls it unknown; keep one of them.", key=both[0])
     misspelt = not set(table) <= set(_FIELDS)
     lacking = [f"'{name}'" for name in _NEEDED if name not in table]
     if base is None and lacking and not misspelt:
@@ -66,9 +72,11 @@ def _amiss(table: Mapping[str, Any], base: Product | None) -> str:
 
 def _completed(table: Mapping[str, Any], base: Product | None, file: str) -> dict[str, Any]:
     """The fields of the product: those of the table, then those of the catalogue."""
-    kept = _kept(table, base) if base else {}
-    left = [name for name in _FIGURES if kept.get(name) is not None]
-    given = [name for name in _FIGURES if name in table]
+    unknown = dict.fromkeys(table.get("unknown", ()))
+    table = {name: value for name, value in table.items() if name != "unknown"}
+    kept = {**(_kept(table, base) if base else {}), **unknown}
+    left = [name for name in FIGURES if kept.get(name) is not None]
+    given = [name for name in FIGURES if name in table]
     if base and not given:
         origin = {"source": base.source, "confirmed": base.confirmed}
     elif base and left:
@@ -83,7 +91,7 @@ def _completed(table: Mapping[str, Any], base: Product | None, file: str) -> dic
 
 def _kept(table: Mapping[str, Any], base: Product) -> dict[str, Any]:
     """What the catalogue says and the table does not."""
-    names = set(_FIELDS) - set(table)
+    names = set(_FIELDS) - set(table) - {"unknown"}
     if "permeance_ng" in table or "sd_m" in table:
         names -= {"permeance_ng", "sd_m"}  # two measures of one thing
     return {name: getattr(base, name) for name in names}

@@ -78,3 +78,15 @@ def test_fields_that_do_not_go_together_are_said(table: object, sentence: str) -
     with pytest.raises(ListedError) as caught:
         own(x=table)
     assert caught.value.sentences == (f"map.toml, line 1: [products.x] {sentence}",)
+
+
+def test_a_figure_that_the_map_calls_unknown_is_not_taken_from_the_catalogue() -> None:
+    felt = own(felt={"min_lap_mm": 90, "unknown": ["permeance_ng", "thickness_mm"]})["felt"]
+    assert (felt.permeance_ng, felt.thickness_mm, felt.min_lap_mm) == (None, None, 90)
+
+
+def test_a_figure_cannot_be_given_and_unknown() -> None:
+    with pytest.raises(ListedError, match="gives 'sd_m' and calls it unknown"):
+        own(felt={"sd_m": 1.0, "unknown": ["sd_m"]})
+    with pytest.raises(ListedError, match="did you mean 'sd_m'"):
+        own(felt={"unknown": ["sd"]})

@@ -38,10 +38,12 @@ def is_blank(section: Section) -> bool:
 def without_page(section: Section, key: str) -> Section:
     """Return a section without the lines and notes of a page; pieces stay."""
     strokes = tuple(each for each in section.strokes if not is_of(each.handle, key))
+    taken = tuple(each for each in section.taken if not is_of(each.handle, key))
     texts = tuple(each for each in section.texts if not is_of(each.handle, key))
-    if (len(strokes), len(texts)) == (len(section.strokes), len(section.texts)):
+    kept = [len(each) for each in (strokes, taken, texts)]
+    if kept == [len(each) for each in (section.strokes, section.taken, section.texts)]:
         return section
-    return replace(section, strokes=strokes, texts=texts)
+    return replace(section, strokes=strokes, taken=taken, texts=texts)
 
 
 def moved_section(
@@ -62,8 +64,9 @@ def moved_section(
     changed = replace(section, pieces=pieces)
     if key is not None:
         strokes = tuple(_stroke(each, similar, key) for each in section.strokes)
+        taken = tuple(_stroke(each, similar, key) for each in section.taken)
         texts = tuple(_text(each, similar, key) for each in section.texts)
-        changed = replace(changed, strokes=strokes, texts=texts)
+        changed = replace(changed, strokes=strokes, taken=taken, texts=texts)
     if names is not None:
         return changed if _differs(changed, section) else section
     return with_frame_moved(changed, similar)
@@ -82,7 +85,7 @@ def with_frame_moved(section: Section, similar: Similarity) -> Section:
 
 def _differs(changed: Section, section: Section) -> bool:
     """Whether anything was moved: one that stays the same is not judged again."""
-    kinds = ("pieces", "strokes", "texts")
+    kinds = ("pieces", "strokes", "taken", "texts")
     return any(
         a is not b
         for kind in kinds
@@ -93,7 +96,8 @@ def _differs(changed: Section, section: Section) -> bool:
 def _stroke(stroke: Stroke, similar: Similarity, key: str) -> Stroke:
     if not is_of(stroke.handle, key):
         return stroke
-    return Stroke(similar.places(stroke.points), stroke.layer, stroke.handle)
+    points, width = similar.places(stroke.points), stroke.width * similar.factor
+    return replace(stroke, points=points, width=width)
 
 
 def _text(text: Text, similar: Similarity, key: str) -> Text:
