@@ -26,3 +26,16 @@ class Rule:
 def page(rule: Rule) -> str:
     """Return the rule's own page: the docstring of the file that it stands in."""
     return cleandoc(sys.modules[rule.check.__module__].__doc__ or "")
+
+
+def page_parts(rule: Rule) -> tuple[str, tuple[tuple[str, str], ...]]:
+    """Return what stands on a rule's page: the summary, and each heading with its paragraph."""
+    first, *lines = page(rule).splitlines()
+    found: list[tuple[str, str]] = []
+    for line in lines:
+        if line and not line.startswith(" "):
+            found.append((line.strip(), ""))
+        elif line.strip() and found:
+            heading, text = found[-1]
+            found[-1] = heading, f"{text} {line.strip()}".strip()
+    return first.partition(": ")[2], tuple(found)

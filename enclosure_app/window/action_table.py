@@ -97,6 +97,7 @@ TABLE: tuple[Row, ...] = (
     Row(VIEW, "as_system", "As the system", choice="ground"),
     Row(VIEW),
     Row(VIEW, "panels"),
+    Row(VIEW, "languages"),
     Row(VIEW, "full_screen", "Full screen", ("F11",), check=True),
     Row(CHECK, "next_finding", "Next finding", ("N",)),
     Row(CHECK, "last_finding", "Finding before", ("Shift+N",)),

@@ -5,20 +5,24 @@ from importlib import import_module
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from enclosure_app import __version__
 from enclosure_app.resources import resource
+from enclosure_app.window.languages import speak_in, tongue_of
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.opening import Wish
+from enclosure_app.window.settings import Settings
 
 
 def run(file: Path | None, wish: Wish | None = None) -> int:
     """Open the window, on a file if there is one, and return the exit status."""
     application = made_application()
-    window = MainWindow()
+    settings = Settings()
+    speak_in(application, tongue_of(settings.language))
+    window = MainWindow(settings)
     own_up_in(window)
     window.show()
     if file is not None:
@@ -51,10 +55,15 @@ def own_up_in(window: MainWindow) -> None:
     def told(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
         sys.__excepthook__(kind, error, trace)
         window.messages.say(
-            window.tr(
+            say(
                 "The program itself failed ({}: {}); that is its fault and not yours. Save your "
                 "work, and please send its developers this sentence and the drawing."
             ).format(kind.__name__, error)
         )
 
     sys.excepthook = told
+
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("Application", text)

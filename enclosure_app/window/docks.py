@@ -1,6 +1,6 @@
 """The panels round the drawing: quiet titles in words, each hidden by a word and shown by a menu."""
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import (
     QDockWidget,
     QHBoxLayout,
@@ -34,10 +34,10 @@ def _title(dock: QDockWidget) -> QWidget:
     bar.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
     words = QLabel(dock.windowTitle(), bar)
     words.setObjectName("panel-title")
-    hide = QPushButton(dock.tr("Hide"), bar)
+    hide = QPushButton(say("Hide"), bar)
     hide.setObjectName("link")
-    hide.setToolTip(dock.tr("Hide this panel; View, Panels shows it again"))
-    hide.setAccessibleName(f"{dock.tr('Hide')} {dock.windowTitle()}")
+    hide.setToolTip(say("Hide this panel; View, Panels shows it again"))
+    hide.setAccessibleName(f"{say('Hide')} {dock.windowTitle()}")
     hide.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
     hide.clicked.connect(dock.close)
     line = QHBoxLayout(bar)
@@ -45,3 +45,8 @@ def _title(dock: QDockWidget) -> QWidget:
     line.addWidget(words, 1)
     line.addWidget(hide)
     return bar
+
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("Docks", text)

@@ -6,6 +6,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from enclosure_app.language import say
 from enclosure_app.model.section import Section
 
 Index = QModelIndex | QPersistentModelIndex
@@ -24,7 +25,7 @@ def rows_of(section: Section) -> tuple[LayerRow, ...]:
     """Return the layers of a section: those with products first, then linework, by name."""
     products: dict[str, Counter[str]] = defaultdict(Counter)
     for piece in section.pieces:
-        products[piece.layer][section.product(piece).name] += 1
+        products[piece.layer][say(section.product(piece).name)] += 1
     plain = Counter(stroke.layer for stroke in section.strokes)
     rows = [
         LayerRow(name, ", ".join(product for product, _ in found.most_common()), found.total())

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from enclosure_app.language import say
 from enclosure_app.model.product import Control, Product
 from enclosure_app.model.section import Section
 from enclosure_app.window.canvas.look import screen_theme
@@ -167,7 +168,7 @@ class LinesPanel(QWidget):
     def _choose(self) -> None:
         product = self.product
         if product:
-            self.chosen_words.setText(self.tr("Drawn with: {}").format(product.name))
+            self.chosen_words.setText(self.tr("Drawn with: {}").format(say(product.name)))
             self.chosen.emit(product.key)
 
 
@@ -190,7 +191,7 @@ class _ProductDelegate(QStyledItemDelegate):
             painter.fillRect(rect, palette.color(QPalette.ColorRole.Highlight))
         room = rect.adjusted(8, 0, -12 - 9 * len(controls), 0)
         name = option.fontMetrics.elidedText(
-            product.name, Qt.TextElideMode.ElideRight, room.width()
+            say(product.name), Qt.TextElideMode.ElideRight, room.width()
         )
         painter.setPen(palette.color(QPalette.ColorRole.Text))
         painter.drawText(room, Qt.AlignmentFlag.AlignVCenter, name)

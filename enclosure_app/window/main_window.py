@@ -20,6 +20,7 @@ from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.keeping import Keeping
+from enclosure_app.window.language_menu import made_language_menu
 from enclosure_app.window.look import dress, system_is_dark
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.settings import Settings
@@ -89,6 +90,7 @@ class MainWindow(QMainWindow):
             "samples": self.filing.samples,
             "parts": self.filing.parts,
             "panels": self.views.made_menu_of_panels(self),
+            "languages": made_language_menu(self, self.settings, self.messages.say),
         }
         return {"undo": undo, "redo": redo, **menus}
 

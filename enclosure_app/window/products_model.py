@@ -5,6 +5,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from enclosure_app.language import say
 from enclosure_app.model.product import Control, Product
 from enclosure_app.window.words import control_word, word
 
@@ -50,7 +51,7 @@ class ProductsModel(QAbstractListModel):
         if role == PRODUCT:
             return product
         if role == Qt.ItemDataRole.DisplayRole:
-            return product.name
+            return say(product.name)
         told = (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleDescriptionRole)
         return describe(product) if role in told else None
 
@@ -68,10 +69,17 @@ def describe(product: Product) -> str:
     controls = ", ".join(control_word(c).lower() for c in Control if c in product.controls)
     held = word(product.bond.value)
     does = controls or word("controls nothing")
-    return f"{product.name} — {does}; {held}"
+    return f"{say(product.name)} — {does}; {held}"
 
 
 def _words(product: Product) -> str:
     controls = " ".join(control.value for control in product.controls)
-    parts = (product.name, product.key, product.kind.value, product.bond.value, controls)
+    parts = (
+        product.name,
+        say(product.name),
+        product.key,
+        product.kind.value,
+        product.bond.value,
+        controls,
+    )
     return " ".join(parts).casefold()

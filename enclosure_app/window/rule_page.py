@@ -67,33 +67,23 @@ class RulePage(QWidget):
 def rule_html(name: str, picture: QImage | None = None) -> str:
     """Return the page of a rule with its headings set as such, its picture below the summary."""
     from enclosure_app.rules import RULES  # noqa: PLC0415  after the window is seen
-    from enclosure_app.rules.rule import page  # noqa: PLC0415  as above
+    from enclosure_app.rules.rule import page_parts  # noqa: PLC0415  as above
 
     rule = next(rule for rule in RULES if rule.name == name)
-    lines = page(rule).splitlines()
-    summary = lines[0].partition(": ")[2] or lines[0]
-    parts = [f"<h2>{escape(rule_name(name))}</h2>", f"<p><i>{escape(begun(word(summary)))}</i></p>"]
+    summary, told_below = page_parts(rule)
+    parts = [
+        f"<h2>{escape(rule_name(name))}</h2>",
+        f"<p><i>{escape(begun(word(summary)))}</i></p>",
+    ]
     if picture:
         wide, high = picture.deviceIndependentSize().toTuple()
         told = escape(say("The fault as it is drawn, and the same place as it should be"))
         parts.append(
             f"<p><img src='{_PICTURE}' alt='{told}' width='{wide:.0f}' height='{high:.0f}'></p>"
         )
-    for heading, text in _sections(lines[1:]):
-        parts.append(f"<h4>{escape(word(heading))}</h4><p>{escape(text)}</p>")
+    for heading, text in told_below:
+        parts.append(f"<h4>{escape(word(heading))}</h4><p>{escape(word(text))}</p>")
     return "".join(parts)
-
-
-def _sections(lines: list[str]) -> list[tuple[str, str]]:
-    """Return the headings, which stand at the margin, each with the words below it."""
-    found: list[tuple[str, str]] = []
-    for line in lines:
-        if line and not line.startswith(" "):
-            found.append((line.strip(), ""))
-        elif line.strip() and found:
-            heading, text = found[-1]
-            found[-1] = heading, f"{text} {line.strip()}".strip()
-    return found
 
 
 def say(text: str) -> str:

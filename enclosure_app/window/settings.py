@@ -43,6 +43,15 @@ class Settings:
     def ground(self, name: str) -> None:
         self._store.setValue("ground", name)
 
+    @property
+    def language(self) -> str:
+        """The code of the language that was chosen, "" for that of the system."""
+        return str(self._store.value("language", ""))
+
+    @language.setter
+    def language(self, code: str) -> None:
+        self._store.setValue("language", code)
+
     def layout(self) -> tuple[QByteArray, QByteArray] | None:
         """Return the kept geometry and layout of the window, None the first time."""
         kept = self._store.value("geometry"), self._store.value("layout")

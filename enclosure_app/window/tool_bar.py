@@ -1,6 +1,6 @@
 """The bar of tools above the drawing: words, since builders are no readers of icons."""
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QMainWindow, QToolBar, QToolButton
 
 from enclosure_app.window.actions import Actions
@@ -10,14 +10,14 @@ _TOOLS = ("select", "points", "trace", "sheet", "area", "inside", "outside", "fr
 
 def made_tool_bar(window: QMainWindow, actions: Actions) -> QToolBar:
     """Return the bar with every tool, undo and redo, and what is used most."""
-    bar = QToolBar(window.tr("Tools"), window)
+    bar = QToolBar(say("Tools"), window)
     bar.setObjectName("tools")
     bar.setMovable(False)
     bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
     for name in _TOOLS:
         bar.addAction(actions[f"tool_{name}"])
     bar.addSeparator()
-    for name, words in (("undo", window.tr("Undo")), ("redo", window.tr("Redo"))):
+    for name, words in (("undo", say("Undo")), ("redo", say("Redo"))):
         bar.addWidget(_button(bar, actions, name, words))
     bar.addSeparator()
     for name in ("fit", "write_pdf"):
@@ -35,3 +35,8 @@ def _button(bar: QToolBar, actions: Actions, name: str, words: str) -> QToolButt
     action.enabledChanged.connect(button.setEnabled)
     button.clicked.connect(action.trigger)
     return button
+
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("ToolBar", text)

@@ -7,7 +7,7 @@ from PySide6.QtGui import QKeySequence
 from enclosure_app.window.action_table import TABLE, keys_html
 from enclosure_app.window.main_window import MainWindow
 
-MADE = {"undo", "redo", "recent", "samples", "parts", "panels"}
+MADE = {"undo", "redo", "recent", "samples", "parts", "panels", "languages"}
 
 
 def test_every_action_has_something_that_does_it(window: MainWindow) -> None:

@@ -3,6 +3,7 @@
 from PySide6.QtCore import QObject
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.window.canvas.tools.select import Select
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.giving import given_product
@@ -53,7 +54,7 @@ class EditCommands(QObject):
         if not (place.picked or place.picked_lines):
             place.refused.emit(self.tr("Pick the lines first that are made of this product."))
             return
-        text = self.tr("Make it {}").format(section.products[place.product].name)
+        text = self.tr("Make it {}").format(say(section.products[place.product].name))
         try:
             after = given_product(
                 place.document.project,
