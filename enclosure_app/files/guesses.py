@@ -9,6 +9,7 @@ import tomllib
 import unicodedata
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from enum import StrEnum
 from functools import cache, lru_cache
 from typing import Any, Literal
 
@@ -22,6 +23,9 @@ Meaning = tuple[str, str]
 Rank = tuple[int, int, int]
 """Class (notes go before products), letters that were found (as a negative), order of the file."""
 
+Hit = tuple[Rank, Meaning, str]
+"""What a phrase means that was found in a name, and the phrase."""
+
 _LONGEST = 48  # letters; more of a name are not compared with any word
 _FIRST = ("note", "ignore")
 _ATTACHED = re.compile(r"\||\$\d+\$")
@@ -32,6 +36,31 @@ _SPELT_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø"
 _ISO_13567 = re.compile(r"[A-Z][A-Z0-9-](?=[0-9-]*\d)[0-9-]{6}([A-Z0-9-]{2})")
 
 
+class Sureness(StrEnum):
+    """How far a guess is to be trusted.
+
+    `SURE`: the word is all of the name, or two words of it, and nothing in it says otherwise.
+    `LIKELY`: one word of several says so. `DOUBTFUL`: another word says something else.
+    """
+
+    SURE = "sure"
+    LIKELY = "likely"
+    DOUBTFUL = "doubtful"
+
+
+@dataclass(frozen=True, slots=True)
+class Guess:
+    """What the name of a layer suggests, the words in it that do, and how sure that is.
+
+    `others` are the products and roles that other words of the name suggest.
+    """
+
+    row: LayerRow
+    words: str
+    sureness: Sureness
+    others: tuple[str, ...] = ()
+
+
 def guess_row(layer_name: str, products: Mapping[str, Product]) -> LayerRow | None:
     """Return a row for what the name of a layer suggests, None where it suggests nothing.
 
@@ -39,14 +68,26 @@ def guess_row(layer_name: str, products: Mapping[str, Product]) -> LayerRow | No
         layer_name: The name as the drawing has it.
         products: What may be guessed; a product that is not in there is not.
     """
-    meaning = _meaning(layer_name)
-    if meaning is None:
+    guess = guess_of(layer_name, products)
+    return guess.row if guess else None
+
+
+def guess_of(layer_name: str, products: Mapping[str, Product]) -> Guess | None:
+    """Return what the name of a layer suggests and why, None where it suggests nothing.
+
+    Args:
+        layer_name: The name as the drawing has it.
+        products: What may be guessed; a product that is not in there is not.
+    """
+    found = _found(layer_name)
+    if found is None:
+        return None
+    what, key = found.meaning
+    if what == "product" and key not in products:
         return None
     match = exactly(layer_name)
-    what, key = meaning
-    if what == "role":
-        return LayerRow(match, role=key)
-    return LayerRow(match, product=key) if key in products else None
+    row = LayerRow(match, role=key) if what == "role" else LayerRow(match, product=key)
+    return Guess(row, found.words, found.sureness, found.others)
 
 
 def mark_of(text: str) -> Literal["inside", "outside"] | None:
@@ -82,39 +123,63 @@ class _Lexicon:
             table.setdefault(words.replace(" ", ""), (rank, meaning))
             self.starts.add(words[:2])
 
-    def hits(self, words: list[str]) -> Iterator[tuple[Rank, Meaning]]:
+    def hits(self, words: list[str]) -> Iterator[Hit]:
         """Yield every phrase that is found in the words of a name."""
         for first, word in enumerate(words):
             if word[:2] in self.starts:
                 yield from self._begin(" ".join(words[first:])[:_LONGEST])
             for start in range(max(len(word) - 2, 0)):
                 if word[start:] in self.tails:
-                    yield self.tails[word[start:]]
+                    yield (*self.tails[word[start:]], word[start:])
 
-    def _begin(self, rest: str) -> Iterator[tuple[Rank, Meaning]]:
+    def _begin(self, rest: str) -> Iterator[Hit]:
         """Yield every phrase that stands at the beginning of `rest`."""
         for end in range(2, len(rest) + 1):
             if rest[:end] in self.heads:
-                yield self.heads[rest[:end]]
+                yield (*self.heads[rest[:end]], rest[:end])
             if rest[end : end + 1] in ("", " ") and rest[:end] in self.exact:
-                yield self.exact[rest[:end]]
+                yield (*self.exact[rest[:end]], rest[:end])
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    meaning: Meaning
+    words: str
+    sureness: Sureness
+    others: tuple[str, ...] = ()
 
 
 @lru_cache(maxsize=1 << 16)
-def _meaning(layer_name: str) -> Meaning | None:
+def _found(layer_name: str) -> _Found | None:
     name = _ATTACHED.split(layer_name)[-1]
     lexicon = _lexicon()
     iso = _ISO_13567.match(name)
     if iso and iso[1] in lexicon.iso_notes:
-        return ("role", "note")
+        return _Found(("role", "note"), iso[1], Sureness.SURE)
     words = _words(name)
     if whole := lexicon.whole.get(" ".join(words)):
-        return whole
+        return _Found(whole, " ".join(words), Sureness.SURE)
     hits = [
         *lexicon.hits(words),
         *(lexicon.hits(_words(_HUMP.sub(" ", name))) if _HUMP.search(name) else ()),
     ]
-    return min(hits)[1] if hits else None
+    return _weighed(sorted(hits), len("".join(words))) if hits else None
+
+
+def _weighed(hits: list[Hit], letters: int) -> _Found:
+    """Return the first of the hits, and how sure it is beside the others."""
+    (kind, _, _), meaning, words = hits[0]
+    others = [
+        each[1]
+        for (other_kind, *_), each, said in hits
+        if each != meaning and other_kind == kind and said not in words
+    ]
+    sureness = Sureness.LIKELY
+    if others:
+        sureness = Sureness.DOUBTFUL
+    elif " " in words or len(words) == letters or meaning[0] == "role":
+        sureness = Sureness.SURE
+    return _Found(meaning, words, sureness, tuple(dict.fromkeys(others)))
 
 
 @cache

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.guesses import guess_row, mark_of
+from enclosure_app.files.guesses import Sureness, guess_of, guess_row, mark_of
 from enclosure_app.files.layer_map import LayerMap, LayerRow
 from enclosure_app.files.raw import Tag
 from enclosure_app.resources import resource
@@ -294,3 +294,26 @@ def test_no_word_marks_both_sides_and_twelve_languages_are_known() -> None:
     assert {"en", "de", "fr", "es", "it", "pl", "sv", "no", "fi", "ru", "nl", "pt"} <= set(
         languages
     )
+
+
+@pytest.mark.parametrize(
+    ("name", "words", "sureness", "others"),
+    [
+        ("Vapour barrier", "vapour barrier", Sureness.SURE, ()),
+        ("A-WALL-VAPOUR-BARRIER-N", "vapour barrier", Sureness.SURE, ()),
+        ("CROP", "crop", Sureness.SURE, ()),
+        ("A-ANNO-TEXT", "anno", Sureness.SURE, ()),
+        ("A-DETL-MEMB", "memb", Sureness.LIKELY, ()),
+        ("Plywood glass", "plywood", Sureness.DOUBTFUL, ("glass",)),
+    ],
+)
+def test_a_guess_says_which_words_it_is_made_by_and_how_sure_it_is(
+    name: str, words: str, sureness: Sureness, others: tuple[str, ...]
+) -> None:
+    guess = guess_of(name, load_products())
+    assert guess is not None
+    assert (guess.words, guess.sureness, guess.others) == (words, sureness, others)
+
+
+def test_a_name_that_says_nothing_gives_no_guess() -> None:
+    assert guess_of("A-WALL", load_products()) is None
