@@ -29,8 +29,8 @@ class Pen:
     @property
     def name(self) -> str:
         """How a layer is called that holds everything of this pen."""
-        told = f"PDF lines {self.width:.2f} mm" if self.stroked else "PDF shapes"
-        return f"{told}, {self.hue}" if self.hue else told
+        told = f"{self.width:.2f} mm" if self.stroked else "filled"
+        return f"{told} {self.hue}".rstrip()
 
 
 def pen_of(handle: Any, factor: float) -> Pen:  # noqa: ANN401  PDFium's handles have no types

@@ -5,6 +5,7 @@ PDFium must not be called from two threads at a time, so everybody who calls it 
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from math import ceil
 from threading import RLock
 from typing import TYPE_CHECKING
 
@@ -102,28 +103,40 @@ def page_of(document: "PdfDocument", number: int, name: str) -> Iterator["PdfPag
         page.close()
 
 
+Part = tuple[float, float, float, float]
+"""Left, bottom, right, top of a part of a page, in points from its lower left corner."""
+
+
 def rendered(
-    data: bytes, page: int, dots: float, part: tuple[float, float, float, float] | None = None
-) -> "NDArray[np.uint8]":
+    data: bytes, page: int, dots: float, part: Part | None = None
+) -> "tuple[NDArray[np.uint8], Part]":
     """Return a page as a picture, shape (height, width, 4): blue, green, red and nothing.
 
     Args:
         data: The bytes of the file.
         page: Which page, from 0.
         dots: How many for one point.
-        part: Only the part of the page within left, bottom, right, top in points.
+        part: Only this part of the page, and what of it lies in the same dots.
+
+    Returns:
+        The picture, and exactly what part of the page it shows.
 
     Raises:
         EnclosureError: the file or the page cannot be shown.
     """
     with opened(data, "PDF") as document, page_of(document, page, "PDF") as shown:
-        left, bottom, right, top = part or (0.0, 0.0, *shown.get_size())
         wide, high = shown.get_size()
-        crop = (max(left, 0.0), max(bottom, 0.0), max(wide - right, 0.0), max(high - top, 0.0))
+        left, bottom, right, top = part or (0.0, 0.0, wide, high)
+        cut = [int(max(each, 0.0) * dots) for each in (left, bottom, wide - right, high - top)]
+        # PDFium's door rounds up what it is given: half a dot less is rounded to the dot meant
+        crop = tuple(max(each - 0.5, 0.0) / dots for each in cut)
         bitmap = shown.render(scale=dots, crop=crop, prefer_bgrx=True)
         picture: NDArray[np.uint8] = bitmap.to_numpy().copy()
         bitmap.close()
-        return picture
+        across, up = wide / ceil(wide * dots), high / ceil(high * dots)
+        rows, columns = picture.shape[:2]
+        left, top = cut[0] * across, high - cut[3] * up
+        return picture, (left, top - rows * up, left + columns * across, top)
 
 
 def _sentence(name: str, data: bytes, code: int | None) -> str:

@@ -17,13 +17,13 @@ def handles(page: Any) -> list[Any]:  # noqa: ANN401
 @pytest.mark.parametrize(
     ("ink", "name"),
     [
-        ("0 G", "PDF lines 0.35 mm"),
-        ("0.5 G", "PDF lines 0.35 mm"),
-        ("1 0 0 RG", "PDF lines 0.35 mm, red"),
-        ("1 1 0 RG", "PDF lines 0.35 mm, yellow"),
-        ("0 0.6 0 RG", "PDF lines 0.35 mm, green"),
-        ("0 0 0.9 RG", "PDF lines 0.35 mm, blue"),
-        ("0.8 0 0.8 RG", "PDF lines 0.35 mm, magenta"),
+        ("0 G", "0.35 mm"),
+        ("0.5 G", "0.35 mm"),
+        ("1 0 0 RG", "0.35 mm red"),
+        ("1 1 0 RG", "0.35 mm yellow"),
+        ("0 0.6 0 RG", "0.35 mm green"),
+        ("0 0 0.9 RG", "0.35 mm blue"),
+        ("0.8 0 0.8 RG", "0.35 mm magenta"),
     ],
 )
 def test_a_pen_is_named_by_width_and_hue(ink: str, name: str) -> None:
@@ -35,7 +35,7 @@ def test_a_pen_is_named_by_width_and_hue(ink: str, name: str) -> None:
 
 
 def test_a_fill_is_no_stroke() -> None:
-    assert Pen(stroked=False, seen=True, width=1.0, hue="red").name == "PDF shapes, red"
+    assert Pen(stroked=False, seen=True, width=1.0, hue="red").name == "filled red"
 
 
 def test_layers_that_show_nothing_are_found_and_everything_is_shown_afterwards() -> None:

@@ -31,7 +31,7 @@ def test_a_line_is_as_long_as_on_paper() -> None:
     (stroke,) = strokes("1 w 72 72 m 144 72 l S")
     assert dist(*stroke.points) == pytest.approx(25.4)
     assert stroke.points[0] == pytest.approx((25.4, 25.4))
-    assert stroke.layer == "PDF lines 0.35 mm"
+    assert stroke.layer == "0.35 mm"
 
 
 def test_a_box_is_a_closed_run_and_what_was_scaled_is_scaled() -> None:
@@ -42,7 +42,7 @@ def test_a_box_is_a_closed_run_and_what_was_scaled_is_scaled() -> None:
 
 def test_a_pen_is_as_wide_as_it_is_shown() -> None:
     (stroke,) = strokes("q 0.5 0 0 0.5 0 0 cm 0 0 1 RG 2.834 w 9 9 m 99 9 l S Q")
-    assert stroke.layer == "PDF lines 0.50 mm, blue"
+    assert stroke.layer == "0.50 mm blue"
 
 
 def test_a_form_is_drawn_where_its_matrices_put_it() -> None:
@@ -92,7 +92,7 @@ def test_what_covers_or_is_no_line_is_left_out() -> None:
 
 def test_the_edge_of_what_is_filled_is_a_line() -> None:
     (stroke,) = strokes("10 10 80 20 re f")
-    assert stroke.layer == "PDF shapes"
+    assert stroke.layer == "filled"
     assert points(stroke)[:2] == [(10, 10), (90, 10)]
 
 

@@ -2,6 +2,7 @@
 
 from io import BytesIO
 
+import numpy as np
 import pypdf
 import pytest
 
@@ -61,13 +62,24 @@ def test_a_page_of_no_size_of_a_drawing_is_refused() -> None:
 
 
 def test_a_page_is_rendered_as_dots() -> None:
-    picture = rendered(made_pdf(LINE), 0, 0.5)
+    picture, part = rendered(made_pdf(LINE), 0, 0.5)
+    assert part == (0.0, 0.0, 420.0, 595.0)
     assert picture.shape == (298, 210, 4)
     dark = (picture[:, :, 0] < 128).all(axis=1).nonzero()[0]
     assert [int(row) for row in dark] == list(range(245, 250))  # 100 points up, 10 wide
 
 
 def test_a_part_of_a_page_is_rendered_alone() -> None:
-    part = rendered(made_pdf(LINE), 0, 1.0, (100.0, 80.0, 200.0, 120.0))
-    assert part.shape == (40, 100, 4)
-    assert [int(row) for row in (part[:, 0, 0] < 128).nonzero()[0]] == list(range(15, 25))
+    picture, part = rendered(made_pdf(LINE), 0, 1.0, (100.0, 80.0, 200.0, 120.0))
+    assert picture.shape == (40, 100, 4)
+    assert part == (100.0, 80.0, 200.0, 120.0)
+    assert [int(row) for row in (picture[:, 0, 0] < 128).nonzero()[0]] == list(range(15, 25))
+
+
+def test_the_part_that_is_shown_is_told_where_dots_do_not_fit_it() -> None:
+    picture, part = rendered(made_pdf(LINE), 0, 0.7, (100.0, 80.0, 200.0, 120.0))
+    assert part[0] <= 100 < part[2]
+    assert part[1] <= 80 < 120 <= part[3]
+    dark = 255.0 - picture[:, 5, 0]
+    rows = part[3] - (np.arange(len(dark)) + 0.5) * (part[3] - part[1]) / len(dark)
+    assert (dark * rows).sum() / dark.sum() == pytest.approx(100, abs=0.2)

@@ -5,7 +5,7 @@ of; a new one is painted meanwhile and takes its place when it is whole. It reac
 view on every side, so that panning a little needs no new one.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from time import perf_counter
 
@@ -14,6 +14,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.placement import Placement
+from enclosure_app.model.project import Underlay
 from enclosure_app.model.report import SectionResult
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.window.canvas.camera import Camera
@@ -33,6 +34,11 @@ class Scene:
     result: SectionResult
     linework: Linework
     look: Look
+    underlays: tuple[Underlay, ...] = ()
+
+
+Below = Callable[[QImage, Camera, Scene], Iterator[None]]
+"""Paints in turns, on a sheet that is still empty, what lies under the drawing."""
 
 
 @dataclass(slots=True)
@@ -50,8 +56,9 @@ class Backing(QObject):
 
     ready = Signal()
 
-    def __init__(self, parent: QObject) -> None:
+    def __init__(self, parent: QObject, below: Below) -> None:
         super().__init__(parent)
+        self._below = below
         self._shown: _Work | None = None
         self._work: _Work | None = None
         self._next: tuple[Scene, Camera, float] | None = None
@@ -72,7 +79,7 @@ class Backing(QObject):
         wide = camera.resized(camera.size * (1 + 2 * _BEYOND))
         image = QImage((wide.size * ratio).toSize(), QImage.Format.Format_RGB32)
         image.setDevicePixelRatio(ratio)
-        self._work = _Work(scene, wide, image, _painted(scene, wide, image))
+        self._work = _Work(scene, wide, image, _painted(scene, wide, image, self._below))
         self._timer.start()
 
     def finish(self) -> None:
@@ -121,14 +128,15 @@ class Backing(QObject):
 _END = object()
 
 
-def _painted(scene: Scene, camera: Camera, image: QImage) -> Iterator[None]:
-    """Paint a scene: the ground, the office's lines, the layers and what is wrong with them."""
+def _painted(scene: Scene, camera: Camera, image: QImage, below: Below) -> Iterator[None]:
+    """Paint a scene: what lies under it, the ground, the office's lines, the layers and what is wrong with them."""
     look = scene.look
     image.fill(QColor(look.theme.paper))
     origin = camera.centre
     placement = Placement(DOTS / camera.zoom, origin)
     parts = composed(scene.result, placement, camera.window, look)
     yield
+    yield from below(image, camera, scene)
     yield from _marks(parts.ground, image, camera.size)
     painter = QPainter(image)
     for _ in scene.linework.paint(painter, camera, office_pen(look.theme.pen("office").colour)):

@@ -1,8 +1,12 @@
 """The canvas: the drawing itself, which is the window. Looks, pans, zooms, and hands on the mouse."""
 
+from collections.abc import Iterator
+from dataclasses import replace
+
 from PySide6.QtCore import QEvent, QPoint, QPointF, QSize, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QCursor,
+    QImage,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -24,6 +28,11 @@ from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.overlay import Overlay
 from enclosure_app.window.canvas.snapping import Ask, Catch, Snapper
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool
+from enclosure_app.window.canvas.underlay_layer import (
+    UnderlayLayer,
+    lying_under,
+    without_texts_of,
+)
 from enclosure_app.window.canvas.workplace import Workplace
 
 _REST = 70  # ms without another zoom after which a new picture is painted
@@ -54,7 +63,9 @@ class Canvas(QWidget):
         self._scene: Scene | None = None
         self._look = Look()
         self._snapper: Snapper | None = None
-        self._backing = Backing(self)
+        self.below = UnderlayLayer(self)
+        self.below.ready.connect(self._show_below)
+        self._backing = Backing(self, self._paint_below)
         self._backing.ready.connect(self.update)
         self._grip: QPointF | None = None
         self._space = False
@@ -69,6 +80,8 @@ class Canvas(QWidget):
         self.setMinimumSize(QSize(240, 180))
         place.picked_changed.connect(self.update)
         place.aided.connect(self.update)
+        place.resized.connect(self.fit)
+        place.document.changed.connect(self._look_below)
 
     # ---- what is shown -------------------------------------------------------------------------
 
@@ -78,7 +91,9 @@ class Canvas(QWidget):
         same = last is not None and last.strokes is result.section.strokes
         lines = self._scene.linework if self._scene and same else None
         self._look = look
-        self._scene = Scene(result, lines or Linework(result.section.strokes), look)
+        under = lying_under(self.place.document.project, self.place.section)
+        lines = lines or Linework(result.section.strokes)
+        self._scene = Scene(without_texts_of(under, result), lines, look, under)
         self.overlay.look = look
         self._renew()
 
@@ -94,7 +109,9 @@ class Canvas(QWidget):
         if section is None:
             return None
         lines = self._scene.linework.box if self._scene else None
+        under = lying_under(self.place.document.project, section)
         points = [*section.frame, *(lines.ring if lines else ())]
+        points += [corner for each in under for corner in each.outline]
         return box_around(points) if points else None
 
     def go_to(self, at: Point, across: float = 600.0) -> None:
@@ -136,6 +153,23 @@ class Canvas(QWidget):
     def _renew(self) -> None:
         if self._scene and self.width() > 1 and not self._backing.serves(self._scene, self.camera):
             self._backing.request(self._scene, self.camera, self.devicePixelRatioF())
+
+    def _look_below(self) -> None:
+        """Paint anew when other pictures lie under the drawing, before it is judged again."""
+        under = lying_under(self.place.document.project, self.place.section)
+        if self._scene and under != self._scene.underlays:
+            self.below.forget_others(self.place.document.project.underlays)
+            self._scene = replace(self._scene, underlays=under)
+            self._renew()
+
+    def _show_below(self) -> None:
+        """Paint anew what was painted without a picture that is there now."""
+        if self._scene:
+            self._scene = replace(self._scene)
+            self._renew()
+
+    def _paint_below(self, image: QImage, camera: Camera, scene: Scene) -> Iterator[None]:
+        yield from self.below.paint(image, camera, scene.underlays, scene.look)
 
     # ---- Qt's events ---------------------------------------------------------------------------
 

@@ -22,13 +22,16 @@ class Workplace(QObject):
 
     `picked_changed`: other pieces are picked. `turned`: another section is in view, or another
     control shown. `aided`: the grid, or another help to draw, is another. `refused`: an edit cannot
-    be done, in one sentence. `result` is what was last found in the section in view.
+    be done, in one sentence. `asked`: a question with its answers. `resized`: everything has
+    another size, and is to be looked at anew. `result` is what was last found in the section in view.
     """
 
     picked_changed = Signal()
     turned = Signal()
     aided = Signal()
+    resized = Signal()
     refused = Signal(str)
+    asked = Signal(str, object)
 
     def __init__(self, document: Document) -> None:
         super().__init__(document)

@@ -1,0 +1,134 @@
+"""What of an underlay is painted: its dots in several sizes, by day and by night.
+
+By night a picture that is mostly light, as drawings and scans are, is turned over: dark becomes
+light and hues stay. A photograph stays as it is.
+"""
+
+from dataclasses import dataclass
+from math import sqrt
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.files.underlay_pdfium import Part, rendered
+from enclosure_app.language import say
+from enclosure_app.model.project import Underlay
+
+_MOST = 12_000_000  # dots of the largest size that is kept
+_FINEST = 300 / 72  # dots for a point of a page
+_SMALLEST = 400  # dots along the longer side of the smallest size
+_LIGHT = 0.6  # mean lightness of a picture that is a drawing
+
+
+@dataclass(frozen=True, slots=True)
+class Dots:
+    """Pictures of an underlay, each half as large as the one before.
+
+    `part` is what of it they show, in its pixels; `turned_over` whether dark and light have changed places.
+    """
+
+    sizes: tuple[QImage, ...]
+    part: Part
+    turned_over: bool
+
+    @property
+    def finest(self) -> float:
+        """How many dots the largest has for one pixel of the underlay."""
+        return self.sizes[0].width() / (self.part[2] - self.part[0])
+
+    def for_dots(self, wanted: float) -> QImage:
+        """Return the smallest picture that has so many dots for one pixel of the underlay."""
+        wide = wanted * (self.part[2] - self.part[0])
+        enough = [size for size in self.sizes if size.width() >= wide]
+        return enough[-1] if enough else self.sizes[0]
+
+
+def dots_of(underlay: Underlay, *, dark: bool) -> Dots:
+    """Return the pictures of a whole underlay; takes its time.
+
+    Raises:
+        EnclosureError: its bytes are no picture.
+    """
+    wide, high = underlay.size
+    if underlay.kind == "pdf":
+        fine = min(_FINEST, sqrt(_MOST / (wide * high)))
+        image = _image(rendered(underlay.data, underlay.page, fine)[0])
+    else:
+        image = _decoded(underlay)
+    over = dark and _is_light(image)
+    first = _turned_over(image) if over else image
+    return Dots(_halves(first), (0.0, 0.0, wide, high), over)
+
+
+def dots_of_part(underlay: Underlay, part: Part, fine: float, *, over: bool) -> Dots:
+    """Return a part of a PDF page; takes its time.
+
+    Args:
+        underlay: The page.
+        part: What of it.
+        fine: How many dots for one point.
+        over: Whether dark and light change places.
+    """
+    picture, shown = rendered(underlay.data, underlay.page, fine, part)
+    image = _image(picture)
+    return Dots((_turned_over(image) if over else image,), shown, over)
+
+
+def _decoded(underlay: Underlay) -> QImage:
+    image = QImage.fromData(underlay.data)
+    if image.isNull():
+        raise EnclosureError(
+            say(
+                "The picture “{name}” in this project is damaged: remove it, and lay it in again.",
+                name=underlay.name,
+            )
+        )
+    area = image.width() * image.height()
+    if area > _MOST:
+        share = sqrt(_MOST / area)
+        image = _smaller(image, max(int(image.width() * share), 1))
+    return image.convertToFormat(QImage.Format.Format_RGB32)
+
+
+def _image(picture: "NDArray[np.uint8]") -> QImage:
+    """Return dots as an image that holds them itself."""
+    rows, columns = picture.shape[:2]
+    held = np.ascontiguousarray(picture)
+    return QImage(held.data, columns, rows, columns * 4, QImage.Format.Format_RGB32).copy()
+
+
+def _halves(image: QImage) -> tuple[QImage, ...]:
+    sizes = [image]
+    while max(sizes[-1].width(), sizes[-1].height()) > _SMALLEST * 2:
+        sizes.append(_smaller(sizes[-1], max(sizes[-1].width() // 2, 1)))
+    return tuple(sizes)
+
+
+def _smaller(image: QImage, wide: int) -> QImage:
+    high = max(round(image.height() * wide / image.width()), 1)
+    smooth = Qt.TransformationMode.SmoothTransformation
+    small = image.scaled(wide, high, Qt.AspectRatioMode.IgnoreAspectRatio, smooth)
+    return small.convertToFormat(QImage.Format.Format_RGB32)
+
+
+def _is_light(image: QImage) -> bool:
+    look = image.scaled(200, 200).convertToFormat(QImage.Format.Format_Grayscale8)
+    bits = np.frombuffer(look.constBits(), dtype=np.uint8)
+    return bool(bits.mean() >= _LIGHT * 255)
+
+
+def _turned_over(image: QImage) -> QImage:
+    """Return an image with dark for light; each hue stays what it is."""
+    plain = image.convertToFormat(QImage.Format.Format_RGB32)
+    shape = (plain.height(), plain.bytesPerLine() // 4, 4)
+    bits = np.frombuffer(plain.constBits(), dtype=np.uint8).reshape(shape)[:, : plain.width()]
+    colours = bits[:, :, :3]
+    # lightness is halfway between the strongest and the weakest colour: mirror it
+    by = 255 - (colours.max(axis=2).astype(np.int16) + colours.min(axis=2))
+    over = np.empty_like(bits)
+    over[:, :, :3] = (colours + by[:, :, None]).astype(np.uint8)
+    over[:, :, 3] = 255
+    return _image(over)
