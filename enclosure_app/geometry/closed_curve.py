@@ -6,7 +6,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from enclosure_app.geometry.nearest import nearest_segments
+from enclosure_app.geometry.nearest import FEW, nearest_segments
 from enclosure_app.geometry.rims import Bools, Floats
 
 
@@ -108,6 +108,8 @@ def _segments(curve: Floats) -> Floats:
 def _odd(points: Floats, curve: Floats) -> Bools:
     """Count crossings of rays in the direction of x; a segment owns its lower end only."""
     ends = _segments(curve)
+    if len(points) * len(curve) <= FEW:
+        return _odd_of_few(points, ends)
     tree = shapely.STRtree(np.asarray(shapely.linestrings(ends), dtype=object))
     reach = np.maximum(float(curve[:, 0].max()), points[:, 0]) + 1.0
     rays = np.stack([points, np.column_stack([reach, points[:, 1]])], axis=1)
@@ -115,6 +117,15 @@ def _odd(points: Floats, curve: Floats) -> Bools:
     x, y = points[ray].T
     hit = _hits((x, y), ends[segment, 0], ends[segment, 1])
     return np.asarray(np.bincount(ray[hit], minlength=len(points)) % 2 == 1)
+
+
+def _odd_of_few(points: Floats, ends: Floats) -> Bools:
+    if not len(points):
+        return np.zeros(0, dtype=bool)
+    level, low, high = points[:, 1], ends[..., 1].min(axis=1), ends[..., 1].max(axis=1)
+    met = np.flatnonzero((low <= level.max()) & (high >= level.min()))
+    hits = _hits((points[:, :1], points[:, 1:]), ends[met, 0], ends[met, 1])
+    return np.asarray(hits.sum(axis=1) % 2 == 1)
 
 
 def _hits(point: tuple[Floats, Floats], start: Floats, end: Floats) -> NDArray[np.bool_]:

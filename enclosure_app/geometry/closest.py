@@ -1,5 +1,6 @@
 """Nearest points between many pairs of straight segments, and which pairs may be near at all."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -35,6 +36,13 @@ class Chords:
             self.at_b[which],
             self.length[which],
         )
+
+
+def joined(several: Sequence[Chords]) -> Chords:
+    """Return the chords of all tables in one."""
+    return Chords(
+        *(np.concatenate([getattr(each, name) for each in several]) for name in Chords.__slots__)
+    )
 
 
 def near_pairs(rims: Rims, reach: float) -> tuple[Ints, Ints]:

@@ -6,6 +6,7 @@ import shapely
 from enclosure_app.geometry.closest import foot
 from enclosure_app.geometry.rims import Floats, Ints
 
+FIRST_REACH = 100.0  # mm
 FEW = 400_000  # pairs that are measured outright, sooner than a tree is built
 SLACK = 1e-9  # of a distance, and mm, within which a tree may be wrong about what is nearest
 
@@ -15,10 +16,33 @@ def nearest_segments(start: Floats, end: Floats, places: Floats) -> tuple[Ints, 
 
     Of several segments that are equally near, it is the first.
     """
+    if not len(places):
+        return np.zeros(0, dtype=np.intp), places, np.zeros(0)
     if len(places) * len(start) <= FEW:
-        place, segment = np.indices((len(places), len(start))).reshape(2, -1)
-    else:
-        place, segment = _candidates(start, end, places)
+        return _nearest_around(start, end, places)
+    return _nearest_of(start, end, places, _candidates(start, end, places))
+
+
+def _nearest_around(start: Floats, end: Floats, places: Floats) -> tuple[Ints, Floats, Floats]:
+    """Look around a few places, further and further."""
+    low, high = np.minimum(start, end), np.maximum(start, end)
+    reach = FIRST_REACH
+    while True:
+        near = (low <= places.max(axis=0) + reach) & (high >= places.min(axis=0) - reach)
+        rows = np.flatnonzero(near.all(axis=1))
+        if len(rows):
+            pairs = np.indices((len(places), len(rows))).reshape(2, -1)
+            found = _nearest_of(start, end, places, (pairs[0], rows[pairs[1]]))
+            if found[2].max() <= reach or len(rows) == len(start):
+                return found
+        reach *= 8
+
+
+def _nearest_of(
+    start: Floats, end: Floats, places: Floats, pairs: tuple[Ints, Ints]
+) -> tuple[Ints, Floats, Floats]:
+    """Return the nearest of the (place, segment) `pairs` for each place."""
+    place, segment = pairs
     near = foot(places[place], start[segment], end[segment])
     away = np.hypot(*(near - places[place]).T)
     order = np.lexsort((segment, away, place))

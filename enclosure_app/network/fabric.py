@@ -7,7 +7,7 @@ import numpy as np
 
 from enclosure_app.geometry.between import not_parted
 from enclosure_app.geometry.foremost import open_parts
-from enclosure_app.geometry.rims import Bools, Floats, Rims, rims_of
+from enclosure_app.geometry.rims import Bools, Floats, Ints, Rims, rims_of
 from enclosure_app.geometry.runs import SideBySide, is_lap, runs_between
 from enclosure_app.geometry.solids import Solid, line_solid
 from enclosure_app.model.limits import Tolerances
@@ -26,7 +26,8 @@ class Fabric:
     Owners are numbered: the pieces in drawing order, then break strips, then the frame last.
     `rims` are the boundaries of the solids; `axes` the bare run of each sheet and the boundary of
     each area, with `half` the drawn half width; `runs` are in terms of `axes`. `beside` are all
-    runs of which these are parts, each with what is left of it in `shown`.
+    runs of which these are parts, each with what is left of it in `shown`; `table` holds the rims
+    and stretches of `runs` as numbers (`table_of`).
     """
 
     control: Control
@@ -38,6 +39,7 @@ class Fabric:
     axes: Rims
     half: Floats
     runs: tuple[SideBySide, ...]
+    table: Floats
     beside: tuple[SideBySide, ...] = ()
     shown: tuple[tuple[SideBySide, ...] | None, ...] = ()
 
@@ -56,31 +58,37 @@ class Fabric:
         The points (k, m, 2) of the two sides are matched in place: those of the second side are
         taken backwards where the two were drawn in opposite directions (k,).
         """
-        of_a = self._on_axes([(run.a, run.a_from, run.a_to) for run in self.runs], shares)
-        of_b = self._on_axes([(run.b, run.b_from, run.b_to) for run in self.runs], shares)
+        of_a = self._on_axes(self.table[:, :3], shares)
+        of_b = self._on_axes(self.table[:, 3:], shares)
         heading_a, heading_b = of_a[:, -1] - of_a[:, 0], of_b[:, -1] - of_b[:, 0]
         opposed = (heading_a * heading_b).sum(axis=1) < 0
         of_b[opposed] = of_b[opposed, ::-1]
         return of_a, of_b, opposed
 
-    def run_lines(self) -> tuple[list[Points], list[Points]]:
-        """Return the two sides of every run as polylines, each the way it was drawn."""
-        table = np.array(
-            [(r.a, r.a_from, r.a_to, r.b, r.b_from, r.b_to) for r in self.runs]
-        ).reshape(-1, 6)
+    def run_lines(self, which: Ints) -> tuple[list[Points], list[Points]]:
+        """Return the two sides of some runs as polylines, each the way it was drawn."""
+        table = self.table[which]
         a, b = table[:, 0].astype(np.intp), table[:, 3].astype(np.intp)
         return (
             self.axes.stretches(a, table[:, 1], table[:, 2]),
             self.axes.stretches(b, table[:, 4], table[:, 5]),
         )
 
-    def _on_axes(
-        self, stretches: Sequence[tuple[int, float, float]], shares: Sequence[float]
-    ) -> Floats:
-        table = np.array(stretches, dtype=np.float64).reshape(-1, 3)
-        at = table[:, 1:2] + (table[:, 2:3] - table[:, 1:2]) * np.asarray(shares)
-        rim = np.repeat(table[:, 0].astype(np.intp), len(shares))
+    def lengths(self) -> Floats:
+        """Return the length of every run, mm, as `SideBySide.length`."""
+        table = self.table
+        return np.asarray(np.minimum(table[:, 2] - table[:, 1], table[:, 5] - table[:, 4]))
+
+    def _on_axes(self, stretches: Floats, shares: Sequence[float]) -> Floats:
+        at = stretches[:, 1:2] + (stretches[:, 2:3] - stretches[:, 1:2]) * np.asarray(shares)
+        rim = np.repeat(stretches[:, 0].astype(np.intp), len(shares))
         return self.axes.locate(rim, at.reshape(-1))[1].reshape(-1, len(shares), 2)
+
+
+def table_of(runs: Sequence[SideBySide]) -> Floats:
+    """Return rows (k, 6) of each run's two rims and stretches: a, from, to; b, from, to."""
+    rows = [(r.a, r.a_from, r.a_to, r.b, r.b_from, r.b_to) for r in runs]
+    return np.array(rows, dtype=np.float64).reshape(-1, 6)
 
 
 def weave(
@@ -104,6 +112,7 @@ def weave(
     )
     left = iter(lapped)
     shown = tuple(next(left) if free else None for free in clear)
+    laps = laps_in(shown, tolerances.touch)
     return Fabric(
         control=control,
         section=section,
@@ -117,7 +126,8 @@ def weave(
         rims=rims_of(solids),
         axes=axes,
         half=half,
-        runs=laps_in(shown, tolerances.touch),
+        runs=laps,
+        table=table_of(laps),
         beside=tuple(runs),
         shown=shown,
     )

@@ -1,13 +1,13 @@
 """Where pieces of one control meet, and whether their products seal the place by themselves."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 import numpy as np
 
-from enclosure_app.geometry.polyline import as_points
-from enclosure_app.geometry.rims import Bools
+from enclosure_app.geometry.rims import Bools, Floats, Ints
+from enclosure_app.geometry.rows import NEW, same_rows
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Bond, Kind, Product
 from enclosure_app.network.fabric import Fabric
@@ -29,14 +29,40 @@ class Meeting:
     run: int
 
 
-def sealed_by_products(fabric: Fabric, links: Links) -> Bools:
+@dataclass(frozen=True, slots=True)
+class Seals:
+    """For each pair of owners, lapped or not: a key, in order, and whether its products seal it."""
+
+    keys: Ints
+    sealed: Bools
+
+
+def sealed_by_products(fabric: Fabric, links: Links, last: Seals | None = None) -> Bools:
     """Return for each link whether the two products seal it by themselves or a person says so."""
-    owner_a = fabric.rims.owner[fabric.rims.rim[links.a]]
-    owner_b = fabric.rims.owner[fabric.rims.rim[links.b]]
-    keys = np.column_stack([owner_a, owner_b, links.run != TOUCHES])
-    distinct, back = np.unique(keys, axis=0, return_inverse=True)
-    sealed = [_sealed(fabric, a, b, lapped=bool(lap)) for a, b, lap in distinct.tolist()]
-    return np.array(sealed, dtype=bool)[back.reshape(-1)]
+    return seals_of(fabric, links, last)[1]
+
+
+def seals_of(fabric: Fabric, links: Links, last: Seals | None = None) -> tuple[Seals, Bools]:
+    """Return which pairs are sealed, and for each link whether it is; `last` tells known pairs."""
+    owner_a, owner_b = owners_of(fabric, links)
+    count = len(fabric.names)
+    every = (owner_a * count + owner_b) * 2 + (links.run != TOUCHES)
+    keys, back = np.unique(every, return_inverse=True)
+    sealed, known = np.zeros(len(keys), dtype=bool), np.zeros(len(keys), dtype=bool)
+    if last is not None and len(last.keys):
+        at = np.minimum(np.searchsorted(last.keys, keys), len(last.keys) - 1)
+        known = last.keys[at] == keys
+        sealed = last.sealed[at]
+    for row in np.flatnonzero(~known).tolist():
+        pair, lapped = divmod(int(keys[row]), 2)
+        sealed[row] = _sealed(fabric, *divmod(pair, count), lapped=bool(lapped))
+    return Seals(keys, sealed), sealed[back.reshape(-1)]
+
+
+def owners_of(fabric: Fabric, links: Links) -> tuple[Ints, Ints]:
+    """Return the owners of the two sides of each link."""
+    owner = fabric.rims.owner[fabric.rims.rim]
+    return owner[links.a], owner[links.b]
 
 
 def _sealed(fabric: Fabric, a: int, b: int, *, lapped: bool) -> bool:
@@ -66,23 +92,44 @@ def _bonded(first: Bond, second: Bond, *, lapped: bool) -> bool:
     return first.seals_edges or second.seals_edges
 
 
-def meetings(fabric: Fabric, links: Links) -> Iterator[Meeting]:
-    """Yield one meeting for each lap, and one for each touching pair that does not lap."""
+@dataclass(frozen=True, slots=True)
+class Meetings:
+    """One meeting for each lap, and one for each touching pair that does not lap.
+
+    `rows` (m, 6) tell of each: both owners, the run, the place, and the run's length (mm).
+    """
+
+    rows: Floats
+    found: tuple[Meeting, ...]
+
+
+def meetings(fabric: Fabric, links: Links, last: Meetings | None = None) -> Meetings:
+    """Return where pieces meet; those that are the same as in `last` are the very same objects."""
+    rows = _meeting_rows(fabric, links)
+    source = same_rows(last.rows, rows) if last else np.full(len(rows), NEW)
+    old = last.found if last else ()
+    found = [
+        Meeting(int(a), int(b), (x, y), int(run)) if known == NEW else old[known]
+        for known, (a, b, run, x, y, _) in zip(source.tolist(), rows.tolist(), strict=True)
+    ]
+    return Meetings(rows, tuple(found))
+
+
+def _meeting_rows(fabric: Fabric, links: Links) -> Floats:
     count = len(fabric.pieces)
-    owner_a = fabric.rims.owner[fabric.rims.rim[links.a]]
-    owner_b = fabric.rims.owner[fabric.rims.rim[links.b]]
+    owner_a, owner_b = owners_of(fabric, links)
     apart = (owner_a != owner_b) & (owner_a < count) & (owner_b < count)
     order = np.lexsort((owner_b, owner_a, links.run == TOUCHES))
-    seen: set[tuple[int, int]] = set()
-    for number in order[apart[order]].tolist():
-        pair = (int(owner_a[number]), int(owner_b[number]))
-        pair = pair if pair[0] < pair[1] else pair[::-1]
-        run = int(links.run[number])
-        if run == TOUCHES and pair in seen:
-            continue
-        seen.add(pair)
-        middle = (links.at_a[number] + links.at_b[number]) / 2
-        yield Meeting(*pair, as_points(middle[None])[0], run)
+    order = order[apart[order]]
+    low, high = np.sort([owner_a[order], owner_b[order]], axis=0)
+    _, first = np.unique(low * count + high, return_index=True)
+    shown = links.run[order] != TOUCHES  # laps come first, and stand for what touches as well
+    shown[first] = True
+    order, low, high = order[shown], low[shown], high[shown]
+    middle = (links.at_a[order] + links.at_b[order]) / 2
+    run = links.run[order]
+    length = np.append(fabric.lengths(), 0.0)[run]  # the last one for what only touches
+    return np.column_stack([low, high, run, middle, length])
 
 
 def neighbours(found: Iterable[Meeting]) -> Mapping[int, frozenset[int]]:

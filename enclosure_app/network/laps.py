@@ -5,13 +5,15 @@ from the trace, counted towards the outside mark, is larger along the lap.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from math import hypot, inf
+from typing import Any
 
 import numpy as np
 
-from enclosure_app.geometry.closed_curve import ClosedCurve
-from enclosure_app.geometry.rims import Floats
+from enclosure_app.geometry.closed_curve import ClosedCurve, difference
+from enclosure_app.geometry.rims import Bools, Floats, Ints
+from enclosure_app.geometry.rows import NEW, same_rows
 from enclosure_app.geometry.runs import SideBySide
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.network.fabric import Fabric
@@ -88,25 +90,66 @@ class Lap:
         )
 
 
-def find_laps(fabric: Fabric, traces: Sequence[tuple[ClosedCurve, Point]]) -> tuple[Lap, ...]:
+Side = tuple[ClosedCurve, Point]  # a trace and the outside mark that it was traced from
+
+
+@dataclass(frozen=True, slots=True)
+class Laps:
+    """The runs of two sheets side by side, as laps, and what they were told from.
+
+    `by_run` has None where one of the two is no sheet. `points` (k, 2, m, 2) are places along both
+    sides of every run, `stands` how each trace stands to these, `lead` (k,) by how much the first
+    side lies further out than the second, mm.
+    """
+
+    runs: tuple[SideBySide, ...] = ()
+    by_run: tuple[Lap | None, ...] = ()
+    points: Floats = field(default_factory=lambda: np.zeros((0, 2, 0, 2)))
+    stands: tuple["Stand", ...] = ()
+    lead: Floats = field(default_factory=lambda: np.zeros(0))
+
+    @property
+    def laps(self) -> tuple[Lap, ...]:
+        """The laps alone."""
+        return tuple(lap for lap in self.by_run if lap is not None)
+
+
+@dataclass(frozen=True, slots=True)
+class Stand:
+    """How a trace stands to points: `held` says which it encloses, `away` how far they are, mm."""
+
+    curve: ClosedCurve
+    mark_held: bool
+    held: Bools
+    away: Floats
+
+    def outwardness(self) -> Floats:
+        """Return the mean signed distance (k, 2) of points (k, 2, m) from the trace, outside positive."""
+        signed = np.where(self.held == self.mark_held, 1.0, -1.0) * self.away
+        return np.asarray(signed.mean(axis=2))
+
+
+def find_laps(fabric: Fabric, traces: Sequence[Side], last: Laps | None = None) -> Laps:
     """Return every run of two sheets side by side as a lap, outer sheet told from the trace.
 
     `traces` are closed curves, each with the outside mark it was traced from; a lap is told from
     the one that comes nearest to it, since another may run along another branch of the layer.
+    `last` are the laps of the same pieces, some of which stood elsewhere.
     """
     if not fabric.runs:
-        return ()
+        return Laps()
     of_a, of_b, opposed = fabric.samples(SHARES)
     within = slice(1, -1)  # the very ends may lie beside other sheets
-    lead = _lead(traces, of_a[:, within], of_b[:, within])
-    lines_a, lines_b = fabric.run_lines()
-    return tuple(
-        _lap(fabric, number, _Sampled(a, b, (line_a, line_b), opposed=back), lead)
-        for number, (a, b, line_a, line_b, back, lead) in enumerate(
-            zip(of_a, of_b, lines_a, lines_b, opposed.tolist(), lead.tolist(), strict=True)
-        )
-        if _is_sheet(fabric, fabric.runs[number].a) and _is_sheet(fabric, fabric.runs[number].b)
-    )
+    points = np.stack([of_a[:, within], of_b[:, within]], axis=1)
+    stands = _stands(points, traces, last)
+    lead = _lead(stands)
+    by_run = _known(fabric, lead, last)
+    fresh = np.array([n for n, lap in enumerate(by_run) if lap is _NEW], dtype=np.intp)
+    lines = fabric.run_lines(fresh)
+    for number, line_a, line_b in zip(fresh.tolist(), *lines, strict=True):
+        sampled = _Sampled(of_a[number], of_b[number], (line_a, line_b), bool(opposed[number]))
+        by_run[number] = _lap(fabric, number, sampled, float(lead[number]))
+    return Laps(fabric.runs, tuple(by_run), points, stands, lead)
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,21 +166,68 @@ def _is_sheet(fabric: Fabric, rim: int) -> bool:
     return isinstance(fabric.pieces[fabric.axis_owner(rim)].shape, Line)
 
 
-def _lead(traces: Sequence[tuple[ClosedCurve, Point]], of_a: Floats, of_b: Floats) -> Floats:
-    """Return by how much each first side (k, m, 2) lies further out than its second, mm (k,)."""
-    sides = [[_outwardness(*trace, points) for points in (of_a, of_b)] for trace in traces]
-    table = np.array(sides)  # trace, side, lap
-    nearest = np.abs(table).min(axis=1).argmin(axis=0)
-    a, b = table[nearest, :, np.arange(table.shape[2])].T
+def _stands(points: Floats, traces: Sequence[Side], last: Laps | None) -> tuple[Stand, ...]:
+    """Tell how each trace stands to points (k, 2, m, 2), from how it stood the last time if it can."""
+    known = last.stands if last and len(last.stands) == len(traces) else [None] * len(traces)
+    source = np.full(len(points), NEW)
+    if last is not None:
+        rows = len(last.points), len(points)
+        source = same_rows(last.points.reshape(rows[0], -1), points.reshape(rows[1], -1))
+    return tuple(
+        _stand(points, source, side, stood) for side, stood in zip(traces, known, strict=True)
+    )
+
+
+def _stand(points: Floats, source: Ints, side: Side, last: Stand | None) -> Stand:
+    curve, mark = side[0], np.array([side[1]])
+    held, away = np.zeros(points.shape[:3], dtype=bool), np.zeros(points.shape[:3])
+    changed = difference(last.curve, curve) if last else None
+    kept = np.flatnonzero(source != NEW) if changed else np.zeros(0, dtype=np.intp)
+    fresh = np.setdiff1d(np.arange(len(points)), kept)
+    shape = (-1, *points.shape[1:3])
+    if last and changed:
+        places = points[kept].reshape(-1, 2)
+        held[kept] = changed.encloses(places, last.held[source[kept]].reshape(-1)).reshape(shape)
+        away[kept] = changed.distance(places, last.away[source[kept]].reshape(-1)).reshape(shape)
+        mark_held = changed.encloses(mark, np.array([last.mark_held]))
+    else:
+        mark_held = curve.encloses(mark)
+    if len(fresh):
+        places = points[fresh].reshape(-1, 2)
+        held[fresh] = curve.encloses(places).reshape(shape)
+        away[fresh] = curve.distance(places).reshape(shape)
+    return Stand(curve, bool(mark_held[0]), held, away)
+
+
+def _lead(stands: Sequence[Stand]) -> Floats:
+    """Return by how much each first side lies further out than its second, mm (k,)."""
+    table = np.array([stand.outwardness() for stand in stands])  # trace, lap, side
+    nearest = np.abs(table).min(axis=2).argmin(axis=0)
+    a, b = table[nearest, np.arange(table.shape[1])].T
     return np.asarray(a - b)
 
 
-def _outwardness(curve: ClosedCurve, outside: Point, points: Floats) -> Floats:
-    """Return the mean signed distance (k,) of points (k, m, 2) from a trace, outside positive."""
-    flat = points.reshape(-1, 2)
-    same_side = curve.encloses(flat) == curve.encloses(np.array([outside]))[0]
-    signed = np.where(same_side, 1.0, -1.0) * curve.distance(flat)
-    return np.asarray(signed.reshape(points.shape[:2]).mean(axis=1))
+_NEW = object()
+
+
+def _known(fabric: Fabric, lead: Floats, last: Laps | None) -> list[Any]:
+    """Return the laps that are as they were, `_NEW` for those to be told anew, None for no laps."""
+    if last is None or len(last.runs) != len(fabric.runs):
+        return [_NEW if _are_sheets(fabric, run) else None for run in fabric.runs]
+    as_told = _told(lead) == _told(last.lead)
+    rows = zip(fabric.runs, last.runs, last.by_run, as_told.tolist(), strict=True)
+    return [
+        lap if run is old and (told or lap is None) else _NEW if _are_sheets(fabric, run) else None
+        for run, old, lap, told in rows
+    ]
+
+
+def _told(lead: Floats) -> Ints:
+    return np.where(lead >= 0, 1, 0) + np.where(np.abs(lead) > TOLD_APART, 2, 0)
+
+
+def _are_sheets(fabric: Fabric, run: SideBySide) -> bool:
+    return _is_sheet(fabric, run.a) and _is_sheet(fabric, run.b)
 
 
 def _lap(fabric: Fabric, number: int, sampled: _Sampled, lead: float) -> Lap:

@@ -1,5 +1,6 @@
 """One control layer of one section, traced and proved: all that rules ask about it."""
 
+from collections import defaultdict
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from itertools import product
@@ -16,11 +17,12 @@ from enclosure_app.model.report import Joint, Lift
 from enclosure_app.model.section import Section
 from enclosure_app.network.bodies import Bodies
 from enclosure_app.network.fabric import Fabric, break_strip, weave
-from enclosure_app.network.joints import meetings, sealed_by_products
-from enclosure_app.network.laps import Lap, find_laps
-from enclosure_app.network.links import Links, links_of
+from enclosure_app.network.joints import Meetings, Seals, meetings, owners_of, seals_of
+from enclosure_app.network.laps import Lap, Laps, find_laps
+from enclosure_app.network.links import Links, Meets, links_of, meets_again, meets_of
 from enclosure_app.network.opening import Opening, find_opening
-from enclosure_app.network.sealing import Seams, joints_of
+from enclosure_app.network.reweaving import Moved, reweave
+from enclosure_app.network.sealing import Joints, Seams, joints_of
 from enclosure_app.network.trace import Trace, find_trace
 from enclosure_app.network.walk import Walk, along_walk, follow
 
@@ -31,11 +33,23 @@ NOT_BETWEEN = later(
 
 
 @dataclass(frozen=True, slots=True)
+class Work:
+    """What a layer was found by: where pieces meet, what seals, the traces and walks, laps, joints."""
+
+    meets: Meets
+    seals: Seals
+    traced: tuple[tuple[Trace, Walk], ...]
+    laps: Laps
+    joints: Joints
+
+
+@dataclass(frozen=True, slots=True)
 class Layer:
     """One control layer; `trace`, `walk` and `opening` are None where it is absent.
 
     With several marks on a side, `trace` and `walk` belong to the pair with the widest bottleneck,
     and `lifts` are those of all pairs. `why` says why nothing can be judged, "" where it can.
+    `work` is what all this was found by, for the next time.
     """
 
     control: Control
@@ -48,16 +62,17 @@ class Layer:
     joints: tuple[Joint, ...] = ()
     sealed_laps: frozenset[int] = frozenset()
     why: str = ""
+    work: "Work | None" = field(default=None, repr=False, compare=False)
     by_inner: Mapping[str, tuple[Lap, ...]] = field(
         init=False, repr=False, compare=False, default_factory=dict
     )
 
     def __post_init__(self) -> None:
         """Index the laps by their inner sheet."""
-        table: dict[str, tuple[Lap, ...]] = {}
+        table: defaultdict[str, list[Lap]] = defaultdict(list)
         for lap in self.laps:
-            table[lap.inner.name] = (*table.get(lap.inner.name, ()), lap)
-        object.__setattr__(self, "by_inner", table)
+            table[lap.inner.name].append(lap)
+        object.__setattr__(self, "by_inner", {name: tuple(laps) for name, laps in table.items()})
 
     def laps_over(self, name: str) -> tuple[Lap, ...]:
         """Return the laps in which another sheet lies over the piece called `name`."""
@@ -93,19 +108,46 @@ def trace_layer(
     fabric = weave(section, control, tolerances, bodies)
     if not fabric.pieces:
         return Layer(control, fabric)
-    links = links_of(fabric, tolerances.touch)
+    return _traced(fabric, tolerances, meets_of(fabric, tolerances.touch), None)
+
+
+def trace_again(
+    last: Layer, section: Section, moved: Moved, tolerances: Tolerances, bodies: Bodies
+) -> Layer | None:
+    """Return the layer of a section in which a few pieces have moved since `last` was traced.
+
+    It is the very same that `trace_layer` would return; None where that has to be asked.
+    """
+    fabric = reweave(last.fabric, section, moved, tolerances, bodies)
+    if fabric is None or last.work is None:
+        return None
+    owners = np.array([name in moved.names for name in fabric.names], dtype=bool)
+    rims = fabric.rims
+    meets = meets_again(last.work.meets, fabric, tolerances.touch, owners[rims.owner[rims.rim]])
+    return _traced(fabric, tolerances, meets, (last, owners))
+
+
+Last = tuple[Layer, Bools]  # what was found the last time, and which owners have moved since
+
+
+def _traced(fabric: Fabric, tolerances: Tolerances, meets: Meets, last: Last | None) -> Layer:
+    control, work = fabric.control, last[0].work if last else None
+    links = links_of(fabric, tolerances.touch, meets)
     try:
         opening = _opening(fabric, links, tolerances)
     except EnclosureError as error:
         return Layer(control, fabric, why=str(error))
-    traced = list(_traces(fabric, links, tolerances))
+    seals, sealed = seals_of(fabric, links, work.seals if work else None)
+    traced = tuple(_traces(fabric, links, (tolerances, sealed), last))
     if not traced:
         return Layer(control, fabric, why=say(NOT_BETWEEN, layer=layer_words(control)))
     trace, walk = max(traced, key=lambda each: (each[0].bottleneck, each[0].round.lift))
-    laps = find_laps(fabric, [(each.curve, marked.outside) for marked, each in traced])
-    taken = {number for _, each in traced for number in each.links}
-    seams = _seams(fabric, links, laps, taken)
-    joints = tuple(joints_of(seams))
+    sides = [(each.curve, marked.outside) for marked, each in traced]
+    laps = find_laps(fabric, sides, work.laps if work else None)
+    met = meetings(fabric, links, work.joints.seams.meetings if work else None)
+    taken = _taken(fabric, links, met, {number for _, each in traced for number in each.links})
+    seams = Seams(fabric, met, laps.by_run, taken)
+    joints = joints_of(seams, *((work.joints, last[1]) if work and last else ()))
     return Layer(
         control,
         fabric,
@@ -113,13 +155,14 @@ def trace_layer(
         walk=walk,
         opening=opening,
         lifts=_all_lifts([walk, *(each for _, each in traced if each is not walk)]),
-        laps=laps,
-        joints=joints,
+        laps=laps.laps,
+        joints=joints.joints,
         sealed_laps=frozenset(
             meeting.run
-            for meeting, joint in zip(seams.meetings, joints, strict=True)
+            for meeting, joint in zip(met.found, joints.joints, strict=True)
             if joint.sealed
         ),
+        work=Work(meets, seals, traced, laps, joints),
     )
 
 
@@ -135,12 +178,21 @@ def _opening(fabric: Fabric, links: Links, tolerances: Tolerances) -> Opening:
     )
 
 
-def _traces(fabric: Fabric, links: Links, tolerances: Tolerances) -> Iterator[tuple[Trace, Walk]]:
-    sealed = sealed_by_products(fabric, links)
-    for marks in product(fabric.section.outside, fabric.section.inside):
-        trace = find_trace(fabric, links, marks, tolerances.touch, sealed)
+def _traces(
+    fabric: Fabric, links: Links, given: tuple[Tolerances, Bools], last: Last | None
+) -> Iterator[tuple[Trace, Walk]]:
+    """Yield the traces between all pairs of marks, each with its walk."""
+    (tolerances, sealed), section = given, fabric.section
+    work = last[0].work if last else None
+    known = (
+        {(each.outside, each.inside): (each, walk) for each, walk in work.traced} if work else {}
+    )
+    for marks in product(section.outside, section.inside):
+        old = known.get(marks)
+        trace = find_trace(fabric, links, marks, tolerances.touch, sealed, old and old[0])
         if trace is not None:
-            yield trace, follow(fabric, trace)
+            again = (old[1], last[1]) if old and last else ()
+            yield trace, follow(fabric, trace, *again)
 
 
 def _all_lifts(walks: list[Walk]) -> tuple[Lift, ...]:
@@ -151,17 +203,10 @@ def _all_lifts(walks: list[Walk]) -> tuple[Lift, ...]:
     return tuple(found.values())
 
 
-def _seams(fabric: Fabric, links: Links, laps: tuple[Lap, ...], taken: set[int]) -> Seams:
-    owner_a = fabric.rims.owner[fabric.rims.rim[links.a]]
-    owner_b = fabric.rims.owner[fabric.rims.rim[links.b]]
-    passed = [
-        (*sorted((int(owner_a[number]), int(owner_b[number]))), int(links.run[number]))
-        for number in taken
-        if number < len(links)
-    ]
-    return Seams(
-        fabric=fabric,
-        meetings=tuple(meetings(fabric, links)),
-        laps={lap.number: lap for lap in laps},
-        taken=frozenset((a, b, run) for a, b, run in passed),
-    )
+def _taken(fabric: Fabric, links: Links, met: Meetings, numbers: set[int]) -> Bools:
+    """Return which meetings the traces go through, the links taken being `numbers`."""
+    own = links.take(np.array(sorted(n for n in numbers if n < len(links)), dtype=np.intp))
+    low, high = np.sort(owners_of(fabric, own), axis=0)
+    a, b, run = met.rows[:, :3].astype(np.intp).T
+    count, runs = len(fabric.names), len(fabric.runs) + 1
+    return np.isin((a * count + b) * runs + run, (low * count + high) * runs + own.run)

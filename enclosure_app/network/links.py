@@ -8,7 +8,15 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from enclosure_app.geometry.closest import Chords, chords_between, foot, level_chords, near_pairs
+from enclosure_app.geometry.closest import (
+    Chords,
+    chords_between,
+    foot,
+    joined,
+    level_chords,
+    near_pairs,
+    near_pairs_of,
+)
 from enclosure_app.geometry.nesting import chords_within
 from enclosure_app.geometry.parity import Flips
 from enclosure_app.geometry.polyline import as_points
@@ -49,23 +57,50 @@ class Links:
         return list(zip(as_points(laps.at_a), as_points(laps.at_b), strict=True))
 
 
-def links_of(fabric: Fabric, touch: float) -> Links:
+@dataclass(frozen=True, slots=True)
+class Meets:
+    """Where rims meet without lapping: `touching` chords with `which` of its pair each is, `nested`."""
+
+    touching: Chords
+    which: Ints
+    nested: Chords
+
+
+def meets_of(fabric: Fabric, touch: float) -> Meets:
+    """Return where rims touch, and where one solid lies inside another."""
+    touching, which = _touching(fabric.rims, near_pairs(fabric.rims, touch), touch)
+    return Meets(touching, which, chords_within(fabric.solids[:-1], fabric.rims))
+
+
+def meets_again(last: Meets, fabric: Fabric, touch: float, moved: Bools) -> Meets:
+    """Return `meets_of` the fabric, where only the `moved` (n,) of its segments are not as before."""
+    old = last.touching
+    kept = np.flatnonzero(~(moved[old.a] | moved[old.b]))
+    pairs = near_pairs_of(fabric.rims, np.flatnonzero(moved), touch)
+    fresh, which = _touching(fabric.rims, pairs, touch)
+    both = joined([old.take(kept), fresh])
+    which = np.concatenate([last.which[kept], which])
+    order = np.lexsort((both.b, both.a, which))
+    nested = chords_within(fabric.solids[:-1], fabric.rims)
+    return Meets(both.take(order), which[order], nested)
+
+
+def _touching(rims: Rims, pairs: tuple[Ints, Ints], touch: float) -> tuple[Chords, Ints]:
+    chords = chords_between(rims, *pairs)
+    close = np.flatnonzero(chords.length <= touch)
+    return chords.take(close), close // max(len(pairs[0]), 1)
+
+
+def links_of(fabric: Fabric, touch: float, meets: Meets | None = None) -> Links:
     """Return every place where pieces meet: touching, lapping, or one lying inside another."""
-    rims = fabric.rims
-    a, b = near_pairs(rims, touch)
-    touching = chords_between(rims, a, b)
-    touching = touching.take(touching.length <= touch)
-    nested = chords_within(fabric.solids[:-1], rims)
+    meets = meets or meets_of(fabric, touch)
     laps, runs = _lap_chords(fabric)
-    chords = [touching, nested, laps]
+    every = joined([meets.touching, meets.nested, laps])
+    apart = np.full(len(meets.touching.a) + len(meets.nested.a), TOUCHES)
     return Links(
-        a=np.concatenate([each.a for each in chords]),
-        b=np.concatenate([each.b for each in chords]),
-        at_a=np.concatenate([each.at_a for each in chords]),
-        at_b=np.concatenate([each.at_b for each in chords]),
-        lift=np.zeros(sum(len(each.a) for each in chords)),
-        run=np.concatenate([np.full(len(touching.a) + len(nested.a), TOUCHES), runs]),
-    )
+        every.a, every.b, every.at_a, every.at_b, np.zeros(len(every.a)),
+        np.concatenate([apart, runs]),
+    )  # fmt: skip
 
 
 def jumps_of(fabric: Fabric, touch: float, reach: float) -> Links:
@@ -74,18 +109,11 @@ def jumps_of(fabric: Fabric, touch: float, reach: float) -> Links:
     ends = chords_between(fabric.rims, a, b)
     middles = level_chords(ends)
     middles = middles.take(~_at_frame(fabric, middles))  # to the frame, a sheet's end is the place
-    chords = [
-        each.take((each.length > touch) & (each.length <= reach)) for each in (middles, ends)
-    ]
-    lift = np.concatenate([each.length for each in chords])
-    return Links(
-        a=np.concatenate([each.a for each in chords]),
-        b=np.concatenate([each.b for each in chords]),
-        at_a=np.concatenate([each.at_a for each in chords]),
-        at_b=np.concatenate([each.at_b for each in chords]),
-        lift=lift,
-        run=np.full(len(lift), TOUCHES),
+    chords = joined(
+        [each.take((each.length > touch) & (each.length <= reach)) for each in (middles, ends)]
     )
+    run = np.full(len(chords.a), TOUCHES)
+    return Links(chords.a, chords.b, chords.at_a, chords.at_b, chords.length, run)
 
 
 def _at_frame(fabric: Fabric, chords: Chords) -> Bools:
@@ -94,10 +122,9 @@ def _at_frame(fabric: Fabric, chords: Chords) -> Bools:
 
 
 def _lap_chords(fabric: Fabric) -> tuple[Chords, Ints]:
-    runs = fabric.runs
-    middles = np.array([((r.a_from + r.a_to) / 2, (r.b_from + r.b_to) / 2) for r in runs])
-    middles = middles.reshape(-1, 2)
-    rim = np.array([(r.a, r.b) for r in runs], dtype=np.intp).reshape(-1, 2)
+    table, runs = fabric.table, fabric.runs
+    middles = np.column_stack([table[:, 1] + table[:, 2], table[:, 4] + table[:, 5]]) / 2
+    rim = table[:, [0, 3]].astype(np.intp)
     a, at_a = _on_rims(fabric, rim[:, 0], middles[:, 0])
     b, at_b = _on_rims(fabric, rim[:, 1], middles[:, 1])
     numbers = np.arange(len(runs))

@@ -15,7 +15,7 @@ from enclosure_app.geometry.runs import SideBySide, runs_of
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.section import Section
 from enclosure_app.network.bodies import Bodies
-from enclosure_app.network.fabric import Fabric, hiding, laps_in, middles, parted_by_none
+from enclosure_app.network.fabric import Fabric, hiding, laps_in, middles, parted_by_none, table_of
 
 Shown = tuple[SideBySide, ...] | None
 
@@ -74,12 +74,19 @@ def _lapped(fabric: Fabric, rims: Ints, moved: Moved, given: tuple[Tolerances, B
     }
     every = sorted([*kept, *new], key=lambda each: (each[0].a, each[0].b))
     left = _shown(fabric, every, touched)
-    return replace(
-        fabric,
-        beside=tuple(run for run, _ in every),
-        shown=left,
-        runs=laps_in(left, tolerances.touch),
-    )
+    runs = laps_in(left, tolerances.touch)
+    beside = tuple(run for run, _ in every)
+    return replace(fabric, beside=beside, shown=left, runs=runs, table=_table(fabric, runs))
+
+
+def _table(last: Fabric, runs: Sequence[SideBySide]) -> Floats:
+    """Return the table of `runs`, most of which are the very same as those of the last fabric."""
+    if len(runs) != len(last.runs):
+        return table_of(runs)
+    new = [n for n, (run, old) in enumerate(zip(runs, last.runs, strict=True)) if run is not old]
+    table = last.table.copy()
+    table[new] = table_of([runs[n] for n in new])
+    return table
 
 
 def _parted_otherwise(

@@ -1,14 +1,23 @@
 """Joints as the model tells them: their kind, and whether they are sealed."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import dist
 
+import numpy as np
+
+from enclosure_app.geometry.rims import Bools
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.product import Bond, Product
 from enclosure_app.model.report import Joint, JointKind
 from enclosure_app.network.fabric import Fabric
-from enclosure_app.network.joints import Meeting, declared_sealed, joined_in_works, neighbours
+from enclosure_app.network.joints import (
+    Meeting,
+    Meetings,
+    declared_sealed,
+    joined_in_works,
+    neighbours,
+)
 from enclosure_app.network.laps import Lap
 from enclosure_app.network.links import TOUCHES
 
@@ -20,30 +29,77 @@ AT_END = 3.0  # mm: a place this near to a sheet's end is its end
 class Seams:
     """The meetings of one layer with what is needed to judge them.
 
-    `laps` are by run number; `taken` says which (a, b, run) the traces go through.
+    `laps` are by run number; `taken` (m,) says which meetings the traces go through.
     """
 
     fabric: Fabric
-    meetings: Sequence[Meeting]
-    laps: Mapping[int, Lap]
-    taken: frozenset[tuple[int, int, int]]
+    meetings: Meetings
+    laps: Sequence[Lap | None]
+    taken: Bools
+
+    def lap(self, meeting: Meeting) -> Lap | None:
+        """Return the lap that a meeting is, None where it is none of two sheets."""
+        return self.laps[meeting.run] if meeting.run != TOUCHES else None
 
 
-def joints_of(seams: Seams) -> Iterator[Joint]:
-    """Yield every joint of the layer."""
-    around = neighbours(seams.meetings)
-    places = _places(seams)
-    for meeting in seams.meetings:
+@dataclass(frozen=True, slots=True)
+class Joints:
+    """The joints of a layer, one for each meeting of its `seams`."""
+
+    seams: Seams
+    joints: tuple[Joint, ...]
+
+
+def joints_of(seams: Seams, last: Joints | None = None, moved: Bools | None = None) -> Joints:
+    """Return every joint of the layer.
+
+    A joint depends on what its two pieces meet, and on nothing else: those of `last` of which
+    neither piece has `moved` (o,) nor meets anything in another way stay as they are.
+    """
+    found = seams.meetings.found
+    if last is None or moved is None or len(last.joints) != len(found):
+        fresh, known = list(range(len(found))), {}
+    else:
+        fresh, known = _stale(seams, last.seams, moved), dict(enumerate(last.joints))
+    near = _meeting_any(seams, fresh)
+    around, places = neighbours(near), _places(seams.fabric, near)
+    for number in fresh:
+        meeting = found[number]
         beads = around[meeting.a] & around[meeting.b]
         sealed = _sealed(seams, meeting) or any(
             _bridges(seams.fabric, places, meeting, bead) for bead in beads
         )
-        yield _joint(seams, meeting, sealed=sealed)
+        on_trace = bool(seams.taken[number])
+        known[number] = _joint(seams, meeting, sealed=sealed, on_trace=on_trace)
+    return Joints(seams, tuple(known.values()))
 
 
-def _joint(seams: Seams, meeting: Meeting, *, sealed: bool) -> Joint:
-    fabric, lap = seams.fabric, seams.laps.get(meeting.run)
-    on_trace = (meeting.a, meeting.b, meeting.run) in seams.taken
+def _stale(seams: Seams, last: Seams, moved: Bools) -> list[int]:
+    """Return the numbers of the joints that have to be told anew."""
+    rows = zip(seams.meetings.found, last.meetings.found, strict=True)
+    changed = [
+        n for n, (new, old) in enumerate(rows)
+        if new is not old or seams.lap(new) is not last.lap(old)
+    ]  # fmt: skip
+    dirty = moved.copy()
+    for owners in (seams.meetings.rows[changed, :2], last.meetings.rows[changed, :2]):
+        dirty[owners.astype(np.intp).reshape(-1)] = True
+    a, b = seams.meetings.rows[:, :2].astype(np.intp).T
+    stale = dirty[a] | dirty[b] | (seams.taken != last.taken)
+    return np.flatnonzero(stale).tolist()
+
+
+def _meeting_any(seams: Seams, numbers: list[int]) -> list[Meeting]:
+    """Return every meeting of the pieces that some meetings are of."""
+    owners = seams.meetings.rows[:, :2].astype(np.intp)
+    asked = np.zeros(len(seams.fabric.names), dtype=bool)
+    asked[owners[numbers].reshape(-1)] = True
+    near = np.flatnonzero(asked[owners].any(axis=1)).tolist()
+    return [seams.meetings.found[number] for number in near]
+
+
+def _joint(seams: Seams, meeting: Meeting, *, sealed: bool, on_trace: bool) -> Joint:
+    fabric, lap = seams.fabric, seams.lap(meeting)
     names = (fabric.names[meeting.a], fabric.names[meeting.b])
     if lap is None:
         kind = _kind(fabric, meeting)
@@ -98,7 +154,7 @@ def _sealed(seams: Seams, meeting: Meeting) -> bool:
         return True
     if meeting.run == TOUCHES:
         return False
-    lap = seams.laps.get(meeting.run)
+    lap = seams.lap(meeting)
     if lap is None or lap.outward is None:
         return Bond.ADHERED in (first.bond, second.bond)
     outer = first if lap.outer.name == fabric.names[meeting.a] else second
@@ -108,11 +164,11 @@ def _sealed(seams: Seams, meeting: Meeting) -> bool:
 Places = Mapping[tuple[int, int], Sequence[tuple[Point, float]]]
 
 
-def _places(seams: Seams) -> Places:
+def _places(fabric: Fabric, found: Sequence[Meeting]) -> Places:
     """Return for each pair where it meets, and how far that reaches to either side, mm."""
     table: dict[tuple[int, int], list[tuple[Point, float]]] = {}
-    for meeting in seams.meetings:
-        place = (meeting.at, _length(seams.fabric, meeting) / 2)
+    for meeting in found:
+        place = (meeting.at, _length(fabric, meeting) / 2)
         table.setdefault((meeting.a, meeting.b), []).append(place)
     return table
 

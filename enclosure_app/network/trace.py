@@ -8,15 +8,13 @@ far as needed: the reach grows until the marks are separated, and then once more
 that was found, since a longer jump could not be part of anything shorter.
 """
 
-from collections.abc import Iterator
-from dataclasses import dataclass
-from itertools import pairwise
+from dataclasses import dataclass, replace
 
 import networkx as nx
 import numpy as np
 
 from enclosure_app.geometry.parity import Flips, Way, flips_along
-from enclosure_app.geometry.rims import Bools
+from enclosure_app.geometry.rims import Bools, Floats, Ints
 from enclosure_app.model.place import Point
 from enclosure_app.network.clusters import Clusters
 from enclosure_app.network.fabric import Fabric
@@ -32,13 +30,45 @@ class Round:
     """A separating round: at each step, which link is taken and whether from its b to its a side."""
 
     links: Links
-    steps: tuple[tuple[int, bool], ...]
+    numbers: Ints
+    swapped: Bools
     rim: int  # the rim that the round starts and ends on
 
     @property
     def lift(self) -> float:
         """The total lift, mm."""
-        return float(sum(self.links.lift[number] for number, _ in self.steps))
+        return float(sum(self.links.lift[self.numbers].tolist()))
+
+
+@dataclass(frozen=True, slots=True)
+class Graph:
+    """What the pen may take: one key for each way between two rims, its cost, and where to begin.
+
+    `best` is the link of each way. Two graphs whose other columns are alike have one shortest round.
+    """
+
+    keys: Ints
+    cost: Floats
+    start: Ints
+    best: Ints
+
+    def is_like(self, other: "Graph") -> bool:
+        """Whether the shortest rounds in both are the same."""
+        return (
+            np.array_equal(self.keys, other.keys)
+            and np.array_equal(self.cost, other.cost)
+            and np.array_equal(self.start, other.start)
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Search:
+    """How a trace was found: the pairs of rims that links join, their clusters, graph and nodes."""
+
+    pairs: Ints
+    clusters: Clusters
+    graph: Graph | None = None
+    nodes: Ints | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,10 +79,16 @@ class Trace:
     bottleneck: float
     outside: Point
     inside: Point
+    search: Search | None = None
 
 
-def find_trace(
-    fabric: Fabric, links: Links, marks: tuple[Point, Point], touch: float, sealed: Bools
+def find_trace(  # noqa: PLR0913, PLR0917  # the layer, the marks, and what was found the last time
+    fabric: Fabric,
+    links: Links,
+    marks: tuple[Point, Point],
+    touch: float,
+    sealed: Bools,
+    last: Trace | None = None,
 ) -> Trace | None:
     """Return the trace between (outside, inside) marks.
 
@@ -64,38 +100,57 @@ def find_trace(
         marks: the outside and the inside mark.
         touch: what still counts as touching, mm.
         sealed: (k,) whether each link is sealed by the products themselves.
+        last: the trace between these marks in a fabric with the same rims, some of them elsewhere.
     """
     if not fabric.pieces:
         return None
     start, end = (np.asarray(mark, dtype=np.float64) for mark in marks)
     flips = flips_along(fabric.rims, Way(start, end))
-    clusters = _linked(fabric, links, flips)
-    if clusters.separating:
-        return Trace(_shortest(links, flips, sealed), 0.0, *marks)
-    least = _least_jumps(fabric, flips, clusters, touch)
+    known = last.search if last else None
+    search = _linked(links, flips, known)
+    if search.clusters.separating:
+        best, search = _shortest(links, flips, sealed, (search, known))
+        return Trace(best, 0.0, *marks, search)
+    least = _least_jumps(fabric, flips, search.clusters, touch)
     if least is None:
         return None
     jumps, bottleneck = least
-    best = _with_jumps(links, jumps, flips, sealed)
-    longer = _jumps_within(fabric, flips, clusters, (touch, best.lift))
+    best, found = _with_jumps((links, jumps), flips, sealed, (search, known))
+    longer = _jumps_within(fabric, flips, search.clusters, (touch, best.lift))
     if len(longer) > len(jumps):
-        best = _with_jumps(links, longer, flips, sealed)
-    return Trace(best, bottleneck, *marks)
+        best, found = _with_jumps((links, longer), flips, sealed, (search, found))
+    return Trace(best, bottleneck, *marks, found)
 
 
-def _with_jumps(links: Links, jumps: Links, flips: Flips, sealed: Bools) -> Round:
-    costly = np.concatenate([sealed, np.ones(len(jumps), dtype=bool)])
-    return _shortest(_joined(links, jumps), flips, costly)
+Known = tuple[Search, Search | None]
 
 
-def _linked(fabric: Fabric, links: Links, flips: Flips) -> Clusters:
-    rims = fabric.rims
-    clusters = Clusters(len(rims.owner))
-    clusters.separating = bool(flips.whole.any())
+def _with_jumps(
+    both: tuple[Links, Links], flips: Flips, sealed: Bools, known: Known
+) -> tuple[Round, Search]:
+    costly = np.concatenate([sealed, np.ones(len(both[1]), dtype=bool)])
+    return _shortest(_joined(*both), flips, costly, known)
+
+
+def _linked(links: Links, flips: Flips, known: Search | None) -> Search:
+    rims = flips.rims
+    around = bool(flips.whole.any())
     turns = links.turns(flips)
-    pairs = np.unique(np.column_stack([rims.rim[links.a], rims.rim[links.b], turns]), axis=0)
-    clusters.join_all((int(a), int(b), bool(turn)) for a, b, turn in pairs)
-    return clusters
+    pairs = np.unique(_keys(rims.rim[links.a], rims.rim[links.b], turns, len(rims.owner)))
+    told = np.append(pairs, around)
+    if known is not None and np.array_equal(known.pairs, told):
+        return Search(told, known.clusters)
+    clusters = Clusters(len(rims.owner))
+    clusters.separating = around
+    ends, turn = np.divmod(pairs, 2)
+    a, b = np.divmod(ends, max(len(rims.owner), 1))
+    clusters.join_all(zip(a.tolist(), b.tolist(), (turn == 1).tolist(), strict=True))
+    return Search(told, clusters)
+
+
+def _keys(a: Ints, b: Ints, turns: Bools, number: int) -> Ints:
+    """Return one key for each pair of rims (of `number`) and turn, in the order of these."""
+    return np.asarray((a * max(number, 1) + b) * 2 + turns)
 
 
 def _least_jumps(
@@ -127,10 +182,10 @@ def _jumps_within(
     low, high = np.sort([cluster[rim_a], cluster[rim_b]], axis=0)
     turn = jumps.turns(flips) ^ parity[rim_a] ^ parity[rim_b]
     useful = (low != high) | turn
-    key = np.column_stack([low, high, turn])[useful]
+    key = _keys(low, high, turn, len(cluster))[useful]
     jumps = jumps.take(useful)
     order = np.argsort(np.round(jumps.lift, 7), kind="stable")
-    _, first = np.unique(key[order], axis=0, return_index=True)
+    _, first = np.unique(key[order], return_index=True)
     return jumps.take(order[np.sort(first)])
 
 
@@ -150,56 +205,68 @@ def _joined(links: Links, jumps: Links) -> Links:
     return Links(*(np.concatenate([getattr(links, name), getattr(jumps, name)]) for name in names))
 
 
-def _shortest(links: Links, flips: Flips, sealed: Bools) -> Round:
+def _shortest(links: Links, flips: Flips, sealed: Bools, known: Known) -> tuple[Round, Search]:
     """Return the shortest odd round: a shortest path between the two nodes of one rim."""
+    search, last = known
     whole = np.flatnonzero(flips.whole)
     if len(whole):
-        return Round(links, (), int(whole[0]))
+        none = np.zeros(0, dtype=np.intp)
+        return Round(links, none, none.astype(bool), int(whole[0])), search
+    graph = _graph(links, flips, sealed)
+    if last and last.graph and last.nodes is not None and graph.is_like(last.graph):
+        nodes = last.nodes
+    else:
+        nodes = _nodes(graph, len(flips.rims.owner))
+    found = replace(search, graph=graph, nodes=nodes)
+    return _round(links, flips, graph, nodes), found
+
+
+def _graph(links: Links, flips: Flips, sealed: Bools) -> Graph:
+    """Return the cheapest way of each turn between each pair of rims."""
     turns = links.turns(flips)
-    ways = _cheapest_ways(links, flips, turns, sealed)
-    graph = _two_sheets(ways)
-    paths = (_path_home(graph, rim) for rim in _crossing_rims(links, flips))
-    found = [each for each in paths if each is not None]
-    if not found:
-        raise ArithmeticError("The rims separate the marks, but no round was found.")
-    _, nodes = min(found, key=lambda each: each[0])
-    steps = tuple(_step(links, flips, ways, pair) for pair in pairwise(nodes))
-    return Round(links, steps, nodes[0] // 2)
-
-
-Ways = dict[tuple[int, int, bool], tuple[int, float]]  # rim, rim, turn -> link, cost
-
-
-def _cheapest_ways(links: Links, flips: Flips, turns: Bools, sealed: Bools) -> Ways:
     rim_a, rim_b = flips.rims.rim[links.a], flips.rims.rim[links.b]
     cost = links.lift + UNSEALED * ~sealed + STEP + STEP / 10 * (links.run == TOUCHES)
     useful = (rim_a != rim_b) | turns
     low, high = np.minimum(rim_a, rim_b), np.maximum(rim_a, rim_b)
     order = np.flatnonzero(useful)[np.argsort(cost[useful], kind="stable")]
-    key = np.column_stack([low, high, turns])[order]
-    _, first = np.unique(key, axis=0, return_index=True)
-    best = order[first]
-    names = zip(low[best].tolist(), high[best].tolist(), turns[best].tolist(), strict=True)
-    return dict(zip(names, zip(best.tolist(), cost[best].tolist(), strict=True), strict=True))
-
-
-def _two_sheets(ways: Ways) -> "nx.Graph[int]":
-    """Build the graph with two nodes for each rim; node = 2 * rim + parity."""
-    graph: nx.Graph[int] = nx.Graph()
-    graph.add_weighted_edges_from(
-        (2 * a + side, 2 * b + (side ^ turn), cost)
-        for (a, b, turn), (_, cost) in ways.items()
-        for side in (0, 1)
+    keys, first = np.unique(
+        _keys(low, high, turns, len(flips.rims.owner))[order], return_index=True
     )
-    return graph
+    best = order[first]
+    return Graph(keys, cost[best], _crossing_rims(links, flips), best)
 
 
-def _crossing_rims(links: Links, flips: Flips) -> Iterator[int]:
-    """Yield rims of which every odd round must use at least one."""
+def _nodes(graph: Graph, number: int) -> Ints:
+    """Return the nodes of the shortest odd round among `number` rims; node = 2 * rim + parity."""
+    ends, turn = np.divmod(graph.keys, 2)
+    a, b = np.divmod(ends, max(number, 1))
+    ways = zip(a.tolist(), b.tolist(), turn.tolist(), graph.cost.tolist(), strict=True)
+    sheets: nx.Graph[int] = nx.Graph()
+    sheets.add_weighted_edges_from(
+        (2 * a + side, 2 * b + (side ^ turn), cost) for a, b, turn, cost in ways for side in (0, 1)
+    )
+    paths = (_path_home(sheets, rim) for rim in graph.start.tolist())
+    found = [each for each in paths if each is not None]
+    if not found:
+        raise ArithmeticError("The rims separate the marks, but no round was found.")
+    return np.array(min(found, key=lambda each: each[0])[1], dtype=np.intp)
+
+
+def _round(links: Links, flips: Flips, graph: Graph, nodes: Ints) -> Round:
+    start, end = nodes[:-1] // 2, nodes[1:] // 2
+    turn = (nodes[:-1] ^ nodes[1:]) & 1 == 1
+    keys = _keys(np.minimum(start, end), np.maximum(start, end), turn, len(flips.rims.owner))
+    numbers = graph.best[np.searchsorted(graph.keys, keys)]
+    swapped = flips.rims.rim[links.a[numbers]] != start
+    return Round(links, numbers, swapped, int(nodes[0]) // 2)
+
+
+def _crossing_rims(links: Links, flips: Flips) -> Ints:
+    """Return rims of which every odd round must use at least one."""
     rims = flips.rims
     own = rims.rim[flips.way.crossed(rims.start, rims.end)]
     by_links = rims.rim[links.a[flips.way.crossed(links.at_a, links.at_b)]]
-    yield from np.unique(np.concatenate([own, by_links])).tolist()
+    return np.unique(np.concatenate([own, by_links]))
 
 
 def _path_home(graph: "nx.Graph[int]", rim: int) -> tuple[float, list[int]] | None:
@@ -210,10 +277,3 @@ def _path_home(graph: "nx.Graph[int]", rim: int) -> tuple[float, list[int]] | No
     except nx.NetworkXNoPath:
         return None
     return float(length), list(nodes)
-
-
-def _step(links: Links, flips: Flips, ways: Ways, pair: tuple[int, int]) -> tuple[int, bool]:
-    start, end = pair[0] // 2, pair[1] // 2
-    turn = bool((pair[0] ^ pair[1]) & 1)
-    number, _ = ways[min(start, end), max(start, end), turn]
-    return number, bool(flips.rims.rim[links.a[number]] != start)

@@ -1,5 +1,6 @@
 """One control's pieces as numbers."""
 
+import numpy as np
 import pytest
 from sections import FRAME, PLAIN, area, box, section, sheet, woven
 
@@ -81,7 +82,7 @@ def test_samples_are_matched_across_the_lap_whichever_way_the_sheets_were_drawn(
 def test_the_two_sides_of_a_lap_come_as_polylines_with_their_corners() -> None:
     inner = sheet("inner", (0, 0), (0, 100), (100, 100))
     outer = sheet("outer", (-5, 50), (-5, 105), (80, 105))
-    ((of_a,), (of_b,)) = woven(inner, outer).run_lines()
+    ((of_a,), (of_b,)) = woven(inner, outer).run_lines(np.array([0]))
     assert of_a == ((0, 50), (0, 100), (80, 100))
     assert of_b == ((-5, 50), (-5, 105), (80, 105))
 

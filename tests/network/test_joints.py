@@ -19,7 +19,7 @@ from enclosure_app.network.links import TOUCHES, links_of
 
 def met(*pieces: Piece) -> list[Meeting]:
     fabric = woven(*pieces)
-    return list(meetings(fabric, links_of(fabric, PLAIN.touch)))
+    return list(meetings(fabric, links_of(fabric, PLAIN.touch)).found)
 
 
 def test_a_lap_is_one_meeting_in_its_middle() -> None:
