@@ -24,15 +24,16 @@ def goes_along(section: Section, key: str) -> frozenset[str]:
 
 def is_alone(section: Section, key: str) -> bool:
     """Whether nothing stands in a section but what belongs to the page."""
-    handles = [*(each.handle for each in section.strokes), *(t.handle for t in section.texts)]
+    handles = [each.handle for each in (*section.strokes, *section.taken)]
+    handles += [each.handle for each in section.texts]
     own = len(goes_along(section, key)) == len(section.pieces)
     return own and all(is_of(handle, key) for handle in handles)
 
 
 def is_blank(section: Section) -> bool:
     """Whether nothing at all stands in a section."""
-    marks = (*section.inside, *section.outside)
-    return not (section.pieces or section.strokes or section.texts or section.breaks or marks)
+    drawn = (section.pieces, section.strokes, section.taken, section.texts, section.breaks)
+    return not any((*drawn, section.inside, section.outside))
 
 
 def without_page(section: Section, key: str) -> Section:

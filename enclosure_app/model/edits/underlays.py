@@ -17,6 +17,7 @@ from enclosure_app.model.edits.underlay_lines import (
     goes_along,
     is_alone,
     is_blank,
+    is_of,
     moved_section,
     with_frame_moved,
     without_page,
@@ -190,8 +191,9 @@ def drawn_over(project: Project, index: int) -> tuple[str, ...]:
     section = project.sections[at]
     own = goes_along(section, underlay.key)
     others = [piece for piece in section.pieces if piece.name not in own]
+    strokes = (*section.strokes, *section.taken)
     foreign = any(piece.handles for piece in others) or any(
-        not stroke.handle.startswith(f"{underlay.key}:") for stroke in section.strokes
+        not is_of(stroke.handle, underlay.key) for stroke in strokes
     )
     return () if foreign else tuple(piece.name for piece in others)
 

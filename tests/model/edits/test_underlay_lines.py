@@ -54,6 +54,15 @@ def test_a_section_without_lines_of_the_page_stays_the_same_object() -> None:
     assert moved_section(there, DOUBLED, "page-1", frozenset()) is there
 
 
+def test_lines_that_became_pieces_go_along_and_go_away() -> None:
+    there = section(taken=(Stroke(((0, 0), (1, 1)), "", "page-1:1"), Stroke(((0, 0), (1, 1)))))
+    moved = moved_section(there, DOUBLED, "page-1", frozenset())
+    assert [stroke.points[1] for stroke in moved.taken] == [(2, 2), (1, 1)]
+    assert without_page(there, "page-1").taken == there.taken[1:]
+    assert not is_alone(there, "page-1")
+    assert not is_blank(there)
+
+
 def test_areas_with_holes_widths_and_breaks_are_scaled() -> None:
     cut = Break(((0.0, 0.0), (1.0, 0.0)), ((0.0, 3.0), (1.0, 3.0)))
     there = moved_section(section(OF_PAGE, MIXED, breaks=(cut,)), DOUBLED, "page-1", None)
