@@ -39,6 +39,9 @@ _Command = TypeVar("_Command", bound=Callable[..., object])
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command line and return its exit status; no error leaves as a traceback."""
+    first, *more = (arguments if arguments is not None else sys.argv[1:]) or [""]
+    if first == "read-apart":
+        return _read_apart(*more)
     try:
         with own_faults_in_words("This command"):
             return int(_commands.main(arguments, prog_name=_PROGRAM, standalone_mode=False) or 0)
@@ -50,6 +53,14 @@ def main(arguments: Sequence[str] | None = None) -> int:
         say("Stopped.", sys.stderr)
         return STOPPED
     return UNUSABLE
+
+
+def _read_apart(language: str = "en") -> int:
+    """Read drawings for the window, as its own process."""
+    from enclosure_app.window.reading_apart import serve
+
+    serve(language)
+    return NOTHING_WRONG
 
 
 class _Commands(click.Group):
@@ -86,16 +97,17 @@ def _commands(context: click.Context) -> int:
 
 
 @click.command("window")
-@click.argument("file", type=_FILE)
+@click.argument("files", type=_FILE, nargs=-1, required=True)
 @click.option("--layers", type=_FILE, metavar="MAP", help="Layer map: what DXF layers mean.")
-def _window(file: Path, layers: Path | None) -> int:
-    """Open the window on a drawing or a project."""
-    if not file.exists():
-        raise EnclosureError(f"{file}: there is no such file; name a drawing or a project.")
-    return _open_window(file, layers)
+def _window(files: tuple[Path, ...], layers: Path | None) -> int:
+    """Open the window on a project, or on drawings."""
+    for file in files:
+        if not file.exists():
+            raise EnclosureError(f"{file}: there is no such file; name a drawing or a project.")
+    return _open_window(files, layers)
 
 
-def _open_window(file: Path | None = None, layers: Path | None = None) -> int:
+def _open_window(files: tuple[Path, ...] = (), layers: Path | None = None) -> int:
     """Open the window; Qt is loaded only now."""
     if not _has_screen():
         raise EnclosureError(
@@ -104,10 +116,10 @@ def _open_window(file: Path | None = None, layers: Path | None = None) -> int:
         )
     from enclosure_app.files.layer_map import load_layer_map
     from enclosure_app.window.application import run
-    from enclosure_app.window.opening import Wish
 
-    layer_map = load_layer_map(layers, _rule_names()) if layers else None
-    return run(file, Wish(layer_map))
+    if layers:
+        load_layer_map(layers, _rule_names())  # refused here, where it was typed
+    return run((*files, *([layers] if layers else ())))
 
 
 def _has_screen() -> bool:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from ezdxf import recover
 from ezdxf.document import Drawing
-from ezdxf.filemanagement import readfile
+from ezdxf.filemanagement import dxf_file_info, read, readfile
 from ezdxf.lldxf.const import DXFError
 
 from enclosure_app.errors import EnclosureError
@@ -17,6 +17,7 @@ from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.dxf_notes import audit_notes, heard
 from enclosure_app.files.dxf_salvage import as_text, mended
 from enclosure_app.files.dxf_words import printable
+from enclosure_app.files.progress import told_text
 from enclosure_app.language import later, say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 
@@ -34,6 +35,8 @@ _UNREADABLE = (
     struct.error,
     OSError,  # how the library says that a file is no DXF
 )
+PARSED = 0.25
+"""The share of reading a drawing that is done when its file is read through."""
 Attempt = Callable[[Path], tuple[Drawing, tuple[Note, ...]]]
 _ENTITIES = re.compile(rb"ENTITIES\s*[\r\n\x00]")
 _BINARY = b"AutoCAD Binary DXF\r\n\x1a\x00"
@@ -143,15 +146,21 @@ def _attempts(path: Path, head: bytes) -> tuple[Attempt, ...]:
     if b"SECTION" not in head:
         raise EnclosureError(_beyond_repair(path) if binary else _no_dxf(path, head))
     if binary:
-        return _as_written, _mended
+        return _as_binary, _mended
     if not _has_end(path):
         # The library's repair drops the section that was cut short, drawing and all.
         return _as_written, _mended, _repaired
     return _as_written, _repaired, _mended
 
 
-def _as_written(path: Path) -> tuple[Drawing, tuple[Note, ...]]:
+def _as_binary(path: Path) -> tuple[Drawing, tuple[Note, ...]]:
     return readfile(path), ()
+
+
+def _as_written(path: Path) -> tuple[Drawing, tuple[Note, ...]]:
+    encoding = dxf_file_info(path).encoding
+    with told_text(path, encoding, "surrogateescape", PARSED) as text:
+        return read(text), ()
 
 
 def _repaired(path: Path) -> tuple[Drawing, tuple[Note, ...]]:

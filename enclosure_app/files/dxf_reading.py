@@ -21,12 +21,14 @@ from enclosure_app.files.dxf_styles import Style, Styles
 from enclosure_app.files.dxf_tally import MOST_INSERTS, Group, Tally
 from enclosure_app.files.dxf_texts import READERS, dimension_kind
 from enclosure_app.files.dxf_words import printable
+from enclosure_app.files.progress import gone_through
 from enclosure_app.files.raw import Raw, RawDimension, RawPath, RawText, Tag
 from enclosure_app.model.drawing import Note
 from enclosure_app.model.place import Point
 
 Wanted = Callable[[Tag], bool]
 
+_WALKED = (0.60, 0.75)  # the shares of reading a drawing between which it is walked through
 _FARTHEST = 1e12
 _MESHES = ("AcDbPolygonMesh", "AcDbPolyFaceMesh")
 _SILENT = frozenset({"ATTDEF", "VIEWPORT", "SEQEND", "VERTEX"})
@@ -84,6 +86,8 @@ class Reading:
         """Read entities that are placed in the same way."""
         table = self._styles.under(placement.style)
         block, wanted, skipped = placement.block, self._wanted, self._skipped
+        if not self._open_blocks:
+            entities = gone_through(entities, *_WALKED)
         for entity in entities:
             kind = entity.DXFTYPE
             # The attribute table itself: asking the entity one by one takes three times as long.

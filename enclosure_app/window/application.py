@@ -1,11 +1,13 @@
 """Starts the window: the application, what it does with its own faults, and the first file."""
 
 import sys
+from collections.abc import Sequence
 from importlib import import_module
 from pathlib import Path
+from threading import Thread
 from types import TracebackType
 
-from PySide6.QtCore import QCoreApplication, QTimer
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -13,27 +15,26 @@ from enclosure_app import __version__
 from enclosure_app.resources import resource
 from enclosure_app.window.languages import speak_in, tongue_of
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.opening import Wish
 from enclosure_app.window.settings import Settings
 
 
-def run(file: Path | None, wish: Wish | None = None) -> int:
-    """Open the window, on a file if there is one, and return the exit status."""
+def run(files: Sequence[Path] = ()) -> int:
+    """Open the window, on a project or drawings and a layer map; return the exit status."""
     application = made_application()
     settings = Settings()
     speak_in(application, tongue_of(settings.language))
     window = MainWindow(settings)
     own_up_in(window)
     window.show()
-    if file is not None:
-        window.filing.open(file, wish)
-    else:
-        QTimer.singleShot(0, make_ready)
+    window.working.reader.warm()
+    if files:
+        window.filing.open_all(files)
+    Thread(target=make_ready, name="making ready", daemon=True).start()
     return int(application.exec())
 
 
 def make_ready() -> None:
-    """Load what checks drawings while the person looks at the first page."""
+    """Load what checks drawings while the person looks at the first page, or a file is read."""
     import_module("enclosure_app.checker")
 
 

@@ -27,6 +27,7 @@ class Document(QObject):
     """The project that is open, where it is kept, and its way back.
 
     `path` is the project file it was opened from or saved to, None for one that was never saved.
+    `opening` counts how often another project took the place of the one before.
     """
 
     changed = Signal()
@@ -35,6 +36,7 @@ class Document(QObject):
         super().__init__()
         self._project = project
         self.path = path
+        self.opening = 0
         self.undo_stack = QUndoStack(self)
         self.undo_stack.setUndoLimit(_KEPT_STEPS)
 
@@ -57,13 +59,23 @@ class Document(QObject):
     def open(self, project: Project, path: Path | None = None) -> None:
         """Show another project, which has no way back yet."""
         self.path = path
+        self.opening += 1
         self.undo_stack.clear()
         self._show(project)
 
-    def saved(self, path: Path) -> None:
-        """Say that the project, as it is now, is kept in `path`."""
+    def saved(self, path: Path, project: Project | None = None) -> None:
+        """Say that `project`, or the one as it is now, is kept in `path`.
+
+        Where that is no more the one as it is now, what was changed since is still to be saved.
+        """
         self.path = path
-        self.undo_stack.setClean()
+        if project is None or project is self._project:
+            self.undo_stack.setClean()
+        self.changed.emit()
+
+    def keep_at(self, path: Path | None) -> None:
+        """Say where the project is kept from now on; None: saving asks."""
+        self.path = path
         self.changed.emit()
 
     def _show(self, project: Project) -> None:

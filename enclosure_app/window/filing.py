@@ -1,6 +1,8 @@
 """Opens and saves: DXF drawings, projects, samples, what was open lately; layer maps over a drawing."""
 
+from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import partial
 from itertools import count
 from pathlib import Path
 
@@ -8,20 +10,26 @@ from PySide6.QtCore import QCoreApplication, QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.atomic import write_atomically
 from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.layer_map import load_layer_map
-from enclosure_app.files.project_file import SUFFIX, load_project, save_project
+from enclosure_app.files.progress import Progress
+from enclosure_app.files.project_file import SUFFIX, project_bytes
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import add_section
 from enclosure_app.model.project import Project
 from enclosure_app.planning.parts import PARTS, part
 from enclosure_app.resources import sample
+from enclosure_app.window.canvas.linework import prepare
 from enclosure_app.window.document import Document
-from enclosure_app.window.opening import Wish, new_project, read_project
+from enclosure_app.window.opening import Wish, new_project
+from enclosure_app.window.orders import NotReadError, Order, is_project, read_order
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.start_page import SAMPLES
+from enclosure_app.window.working import Job, Lane, Working
 
-_UNITS_ASKED = (Units.MM, Units.CM, Units.M, Units.IN, Units.FT)
+DRAWINGS, MAPS = (".dxf", ".json"), (".toml",)
+
+Then = Callable[[], object]
 
 
 class Filing(QObject):
@@ -29,6 +37,7 @@ class Filing(QObject):
 
     `opened`: a project is open; `added`: so is a new section, at this place; `failed`: why one is
     not. `asked_units`: the drawing at this path does not say its units, in the words of the reader.
+    `guard` asks what is to become of unsaved work before something else takes its place.
     """
 
     opened = Signal()
@@ -36,13 +45,17 @@ class Filing(QObject):
     failed = Signal(str)
     asked_units = Signal(str, str)
 
-    def __init__(self, document: Document, settings: Settings, window: QWidget) -> None:
+    def __init__(
+        self, document: Document, settings: Settings, working: Working, window: QWidget
+    ) -> None:
         super().__init__(window)
         self._document = document
         self._settings = settings
+        self._working = working
         self._window = window
-        self._wish = Wish()
-        self._source: Path | None = None
+        self._order = Order(())
+        self._asked = Order(())
+        self.guard: Callable[[Then], object] = _go_on
         self.recent = QMenu(say("Open lately"), window)
         self.recent.aboutToShow.connect(self._fill_recent)
         self.parts = QMenu(say("Add a ready-made part"), window)
@@ -53,41 +66,65 @@ class Filing(QObject):
         for file, layers, told in SAMPLES:
             action = self.samples.addAction(say(told))
             action.triggered.connect(
-                lambda _=False, one=file, with_map=layers: self.open_sample(one, with_map)
+                lambda _=False, one=file, with_map=layers: self.guard(
+                    partial(self.open_sample, one, with_map)
+                )
             )
 
-    def ask_what_to_open(self) -> None:
-        """Ask for a file, and open it."""
-        kinds = say("Drawings and projects") + f" (*.dxf *.DXF *{SUFFIX})"
-        folder = str(self._source.parent) if self._source else ""
-        name, _ = QFileDialog.getOpenFileName(self._window, say("Open"), folder, kinds)
-        if name:
-            self.open(Path(name))
+    @property
+    def source(self) -> Path | None:
+        """The file that is open, the first of several; None for a sheet that was begun empty."""
+        return self._order.paths[0] if self._order.paths else None
 
-    def open(self, path: Path, wish: Wish | None = None) -> bool:
-        """Open a drawing or a project; say whether that was possible."""
-        wish = wish or Wish()
-        is_project = path.name.endswith(".json")
-        try:
-            project = load_project(path) if is_project else read_project(path, wish)
-        except EnclosureError as error:
-            self._tell(path, wish, str(error))
-            return False
-        self._wish = wish
-        self._source = path
-        self._settings.opened(path)
-        self._document.open(project, path if is_project else None)
-        self.opened.emit()
-        return True
+    def ask_what_to_open(self) -> None:
+        """Ask for a file or several drawings, and open them."""
+        kinds = say("Drawings and projects") + f" (*.dxf *.DXF *{SUFFIX})"
+        folder = str(self.source.parent) if self.source else ""
+        names, _ = QFileDialog.getOpenFileNames(self._window, say("Open"), folder, kinds)
+        if names:
+            self.open_all([Path(name) for name in names])
+
+    def open(self, path: Path, wish: Wish | None = None) -> None:
+        """Open a drawing or a project."""
+        self._read(Order((path,), wish or Wish()))
+
+    def open_all(self, paths: Sequence[Path]) -> None:
+        """Open a project, or drawings as the sections of one project; a layer map is for these."""
+        wanted = [path for path in paths if path.suffix.casefold() in DRAWINGS]
+        maps = [path for path in paths if path.suffix.casefold() in MAPS]
+        projects = [path for path in wanted if is_project(path)]
+        if not wanted and maps:
+            self.use_map(maps[0])
+        elif not wanted:
+            self.failed.emit(say("Only DXF drawings, projects and layer maps can be opened."))
+        elif projects:
+            self.open(projects[0])
+            if len(paths) > 1:
+                self.failed.emit(
+                    say("A project opens alone: only {} is opened.").format(projects[0].name)
+                )
+        else:
+            self._read(Order(tuple(wanted), layers=maps[0] if maps else None))
+
+    def open_lately(self, path: Path) -> None:
+        """Open a file that was open lately, or say that it is there no more."""
+        if path.is_file():
+            self.guard(partial(self.open, path))
+            return
+        self._settings.forget(path)
+        gone = say(
+            "{} is not in {} any more: it was moved, renamed or deleted, or its disk is off."
+        )
+        self.failed.emit(gone.format(path.name, path.parent))
 
     def open_sample(self, file: str, layers: str) -> None:
         """Open one of the samples with its office's layer map."""
-        self._with_map(sample(file), sample(layers))
+        self._read(Order((sample(file),), layers=sample(layers)))
 
     def new_sheet(self) -> None:
         """Begin with an empty section, in the units of what was open."""
         units = self._document.project.units
-        self._source = None
+        self._order = Order(())
         self._document.open(new_project(units, say("New section")))
         self.opened.emit()
 
@@ -105,7 +142,7 @@ class Filing(QObject):
         )
         section = replace(section, name=free)
         if not project.sections:
-            self._source = None
+            self._order = Order(())
             document.open(Project(title=free, units=project.units, sections=(section,)))
             self.opened.emit()
             return
@@ -114,72 +151,139 @@ class Filing(QObject):
 
     def use_layer_map(self) -> None:
         """Ask for a layer map, and read the drawing again with it."""
-        if self._source is None or self._source.name.endswith(".json"):
-            self.failed.emit(say("A layer map is for a DXF drawing: open the drawing first."))
+        if not self._takes_map():
             return
         kinds = say("Layer maps") + " (*.toml)"
-        folder = str(self._source.parent)
+        folder = str(self.source.parent) if self.source else ""
         name, _ = QFileDialog.getOpenFileName(self._window, say("Use a layer map"), folder, kinds)
         if name:
-            self._with_map(self._source, Path(name))
+            self.use_map(Path(name))
+
+    def use_map(self, layers: Path) -> None:
+        """Read the drawing again with a layer map."""
+        if self._takes_map():
+            self._read(replace(self._order, layers=layers))
 
     def open_in_units(self, path: Path, units: Units) -> None:
         """Open a drawing that does not say its units."""
-        self.open(path, Wish(self._wish.layer_map, units))
+        asked = self._asked if path in self._asked.paths else Order((path,))
+        self._read(asked.in_units(path, units))
 
-    def save(self) -> bool:
-        """Save the project where it is kept, or ask where; say whether it was saved."""
+    def save(self, then: Then | None = None) -> None:
+        """Save the project where it is kept, or ask where; go on with `then` once it is saved."""
         path = self._document.path
-        return self._save(path) if path else self.save_as()
+        if path:
+            self._save(path, then)
+        else:
+            self.save_as(then)
 
-    def save_as(self) -> bool:
+    def save_as(self, then: Then | None = None) -> None:
         """Ask where to keep the project."""
         project = self._document.project
-        stem = self._document.path or (self._source and self._source.with_suffix(SUFFIX))
+        stem = self._document.path or (self.source and self.source.with_suffix(SUFFIX))
         proposed = str(stem or Path(f"{project.title or 'section'}{SUFFIX}"))
         kinds = say("Projects") + f" (*{SUFFIX})"
         name, _ = QFileDialog.getSaveFileName(self._window, say("Save as"), proposed, kinds)
-        if not name:
-            return False
-        path = Path(name)
-        return self._save(path if path.name.endswith(".json") else path.with_name(name + SUFFIX))
+        if name:
+            path = Path(name)
+            whole = path if is_project(path) else path.with_name(path.name + SUFFIX)
+            self._save(whole, then)
 
-    def _save(self, path: Path) -> bool:
-        project: Project = self._document.project
-        try:
-            save_project(project, path)
-        except EnclosureError as error:
-            self.failed.emit(str(error))
-            return False
-        self._document.saved(path)
-        self._settings.opened(path)
-        return True
+    def _read(self, order: Order) -> None:
+        """Read files while the window goes on; what is open stays until they are read."""
+        before = self._document.project
+        read = self._working.reader.read if self._working.apart else _read_here
+        names = ", ".join(path.name for path in order.paths)
 
-    def _with_map(self, path: Path, layers: Path) -> None:
-        from enclosure_app.rules import RULES  # noqa: PLC0415  after the window is seen
+        def work(progress: Progress) -> Project:
+            project = read(order, progress)
+            prepare(project)
+            return project
 
-        try:
-            layer_map = load_layer_map(layers, [rule.name for rule in RULES])
-        except EnclosureError as error:
-            self.failed.emit(str(error))
-            return
-        self.open(path, Wish(layer_map, self._wish.units if path == self._source else None))
+        def show(project: Project) -> None:
+            # what was drawn while the files were read is not thrown away unasked
+            if self._document.project is before:
+                self._show(order, project)
+            else:
+                self.guard(partial(self._show, order, project))
 
-    def _tell(self, path: Path, wish: Wish, sentence: str) -> None:
+        self._working.begin(
+            Job(
+                Lane.READING,
+                say("Reading {}").format(names),
+                work,
+                then=show,
+                refused=partial(self._tell, order),
+            )
+        )
+
+    def _show(self, order: Order, project: Project) -> None:
+        """Show what was read."""
+        path = order.paths[0]
+        self._order = order
+        for each in order.paths:
+            self._settings.opened(each)
+        self._document.open(project, path if is_project(path) else None)
+        self.opened.emit()
+
+    def _save(self, path: Path, then: Then | None) -> None:
+        """Save the project as it is now, while the window goes on."""
+        document, project = self._document, self._document.project
+        opening = document.opening
+
+        def work(progress: Progress) -> None:
+            data = project_bytes(project, path.name)
+            progress.go_on()
+            write_atomically(path, data)
+
+        def saved(_: object) -> None:
+            self._settings.opened(path)
+            if document.opening == opening:
+                document.saved(path, project)
+            if then:
+                self.guard(then)  # what was drawn while it was saved is asked about
+
+        told = say("Saving {}").format(path.name)
+        refused = self._refuse
+        self._working.begin(Job(Lane.KEEPING, told, work, then=saved, refused=refused))
+
+    def _refuse(self, error: EnclosureError) -> None:
+        self.failed.emit(str(error))
+
+    def _takes_map(self) -> bool:
+        """Whether a drawing is open that can be read again with a layer map; say it if not."""
+        takes = self.source is not None and not is_project(self.source)
+        if not takes:
+            self.failed.emit(say("A layer map is for a DXF drawing: open the drawing first."))
+        return takes
+
+    def _tell(self, order: Order, error: EnclosureError) -> None:
         """Say why a file is not open; a drawing that lacks its units is asked about."""
-        if wish.units is None and "--units" in sentence:
-            self._wish = wish
-            self.asked_units.emit(str(path), sentence)
+        path = error.path if isinstance(error, NotReadError) else None
+        said = dict(order.units).get(path) if path else None
+        if path and said is None and order.wish.units is None and "--units" in str(error):
+            self._asked = order
+            self.asked_units.emit(str(path), str(error))
         else:
-            self.failed.emit(sentence)
+            self.failed.emit(str(error))
 
     def _fill_recent(self) -> None:
         self.recent.clear()
         for path in self._settings.recent:
-            action = self.recent.addAction(path)
-            action.triggered.connect(lambda _=False, one=path: self.open(Path(one)))
+            there = path if Path(path).is_file() else say("{}  (not there any more)").format(path)
+            action = self.recent.addAction(there)
+            action.triggered.connect(lambda _=False, one=path: self.open_lately(Path(one)))
         if self.recent.isEmpty():
             self.recent.addAction(say("Nothing yet")).setEnabled(False)
+
+
+def _read_here(order: Order, progress: Progress) -> Project:
+    progress.go_on()
+    return read_order(order)
+
+
+def _go_on(then: Then) -> None:
+    then()
 
 
 def say(text: str) -> str:

@@ -3,7 +3,7 @@
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QPoint
+from PySide6.QtCore import QByteArray, QPoint, QTimer
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QIcon, QKeySequence
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu
 
@@ -18,16 +18,19 @@ from enclosure_app.window.checking import Checking
 from enclosure_app.window.commands import Commands
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.document import Document
-from enclosure_app.window.filing import Filing
+from enclosure_app.window.filing import DRAWINGS, MAPS, Filing
 from enclosure_app.window.keeping import Keeping
 from enclosure_app.window.language_menu import made_language_menu
+from enclosure_app.window.languages import tongue_of
 from enclosure_app.window.look import dress, system_is_dark
 from enclosure_app.window.noting import Noting
+from enclosure_app.window.reading_apart import Reader
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.showing import Showing
 from enclosure_app.window.tool_bar import made_tool_bar
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.views import Views
+from enclosure_app.window.working import Lane, Working
 
 _STATE = 2  # of the layout that is kept; another number forgets an older one
 _MENU = ("give_product", "pick_same", "tool_points", "delete")
@@ -37,16 +40,18 @@ _MENU_OF_TOOLS = ("tool_sheet", "tool_inside", "tool_outside", "fit")
 class MainWindow(QMainWindow):
     """The window on one document."""
 
-    def __init__(self, settings: Settings | None = None) -> None:
+    def __init__(self, settings: Settings | None = None, working: Working | None = None) -> None:
         super().__init__()
         self.settings = settings or Settings()
+        self.working = working or Working(Reader(tongue_of(self.settings.language).code))
+        self._closing = self._closed = False
         self.document = Document(Project("", Units.MM, ()))
         self.place = Workplace(self.document)
         self.checking = Checking(self.document)
-        self.keeping = Keeping(self.document, self.settings.folder)
+        self.keeping = Keeping(self.document, self.settings.folder, self.working)
         self.noting = Noting(self.place)
-        self.filing = Filing(self.document, self.settings, self)
-        self.views = Views(self, self.place, self.filing)
+        self.filing = Filing(self.document, self.settings, self.working, self)
+        self.views = Views(self, self.place, self.filing, self.working)
         self.canvas, self.lines = self.views.canvas, self.views.lines
         self.findings, self.ribbon = self.views.findings, self.views.ribbon
         self.messages, self.docks = self.views.messages, self.views.docks
@@ -70,6 +75,7 @@ class MainWindow(QMainWindow):
             place=self.place,
             checking=self.checking,
             filing=self.filing,
+            working=self.working,
             canvas=self.canvas,
             findings=self.findings,
             messages=self.messages,
@@ -99,6 +105,7 @@ class MainWindow(QMainWindow):
         views = self.views
         self.document.changed.connect(self._show_project)
         self.document.undo_stack.cleanChanged.connect(self._name_window)
+        self.filing.guard = self.commands.files.ask_to_save
         self.filing.opened.connect(self._opened)
         self.filing.added.connect(self.showing.show_added)
         self.showing.shown.connect(self._check_only)
@@ -108,7 +115,8 @@ class MainWindow(QMainWindow):
         views.steps.taken.connect(self.do)
         views.start.wanted.connect(self.do)
         views.start.sample.connect(self.filing.open_sample)
-        views.start.recent.connect(lambda path: self.filing.open(Path(path)))
+        views.start.recent.connect(lambda path: self.filing.open_lately(Path(path)))
+        self.working.changed.connect(self._close_at_last)
         self.lines.chosen.connect(lambda key: setattr(self.place, "product", key))
         self.lines.given.connect(self.commands.editing.give_product)
         self.lines.picked.connect(self.commands.editing.pick_layer)
@@ -227,26 +235,43 @@ class MainWindow(QMainWindow):
             return kept[1] if kept else QByteArray()
         return self.saveState(_STATE)
 
+    def _close_at_last(self) -> None:
+        """Close when what is being saved is saved, if that was wished meanwhile."""
+        if self._closing and not self.working.busy(Lane.KEEPING):
+            self._closing = False
+            QTimer.singleShot(0, self.close)
+
     # ---- Qt's events ---------------------------------------------------------------------------
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Take drawings and projects."""
-        names = [url.toLocalFile() for url in event.mimeData().urls()]
-        if any(name.lower().endswith((".dxf", ".json")) for name in names):
+        if any(path.suffix.casefold() in (*DRAWINGS, *MAPS) for path in _dropped(event)):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        """Open what is dropped."""
-        self.filing.open(Path(event.mimeData().urls()[0].toLocalFile()))
+        """Open what is dropped; what is not saved is asked about first."""
+        self.commands.files.ask_to_save(partial(self.filing.open_all, _dropped(event)))
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Keep the layout, and end the thread; what is not saved is asked about first."""
+        """Keep the layout, and end all work; what is not saved is asked about first."""
+        if self.working.busy(Lane.KEEPING) and not self.commands.files.leaving:
+            event.ignore()
+            self._closing = True
+            return
         if self.document.modified and not self.commands.files.leaving:
             event.ignore()
             self.commands.files.ask_to_save(self.commands.files.leave)
             return
+        event.accept()
+        if self._closed:
+            return
+        self._closed = True
         self.settings.keep_layout(self.saveGeometry(), self._layout_of_work())
         self.document.undo_stack.cleanChanged.disconnect(self._name_window)
         self.checking.close()
         self.keeping.close()
-        event.accept()
+        self.working.close()
+
+
+def _dropped(event: QDropEvent) -> list[Path]:
+    return [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]

@@ -23,16 +23,20 @@ class Settings:
 
     @property
     def recent(self) -> list[str]:
-        """The files that were open lately and are still there, the last one first."""
+        """The files that were open lately, the last one first; some may be there no more."""
         kept = self._store.value("recent", [])
         paths = kept if isinstance(kept, list) else [kept]  # some stores give one path as a text
-        return [path for path in map(str, paths) if Path(path).is_file()]
+        return [path for path in map(str, paths) if path]
 
     def opened(self, path: Path) -> None:
         """Remember a file that was opened."""
         name = str(path.resolve())
         others = [other for other in self.recent if other != name]
         self._store.setValue("recent", [name, *others][:_KEPT])
+
+    def forget(self, path: Path) -> None:
+        """Forget a file that is there no more."""
+        self._store.setValue("recent", [other for other in self.recent if other != str(path)])
 
     @property
     def ground(self) -> str:

@@ -22,6 +22,8 @@ from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.lines_panel import LinesPanel
 from enclosure_app.window.ribbon_view import RibbonStrip
 from enclosure_app.window.start_page import StartPage
+from enclosure_app.window.working import Working
+from enclosure_app.window.working_bar import WorkingBar
 
 _LEFT = Qt.DockWidgetArea.LeftDockWidgetArea
 _RIGHT = Qt.DockWidgetArea.RightDockWidgetArea
@@ -31,19 +33,22 @@ _FOOT = Qt.DockWidgetArea.BottomDockWidgetArea
 class Views:
     """The parts of a window that show its project, laid out in it."""
 
-    def __init__(self, window: QMainWindow, place: Workplace, filing: Filing) -> None:
+    def __init__(
+        self, window: QMainWindow, place: Workplace, filing: Filing, working: Working
+    ) -> None:
         self.canvas = Canvas(place, window)
         self.lines = LinesPanel(window)
         self.findings = FindingsPanel(window)
         self.ribbon = RibbonStrip(window)
         self.steps, self.messages = StepBar(window), MessageBar(window)
+        self.working = WorkingBar(working, window)
         self.start = StartPage(filing.parts, window)
         self.sections = _tabs(window)
         self.hint, self.where = QLabel(window), _coordinates(window)
         self.pages = QStackedWidget(window)
         self.pages.addWidget(self.start)
         self.pages.addWidget(_column(window, self.sections, self.steps, self.canvas))
-        window.setCentralWidget(_column(window, self.messages, self.pages))
+        window.setCentralWidget(_column(window, self.messages, self.working, self.pages))
         self.docks = self._made_docks(window)
         self._lay_out_status(window)
 

@@ -16,6 +16,7 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
+from enclosure_app.window.working import Working
 
 _LEFT, _PLAIN = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
 
@@ -29,7 +30,7 @@ def settings(tmp_path: Path) -> Settings:
 @pytest.fixture
 def window(qtbot: QtBot, settings: Settings) -> Iterator[MainWindow]:
     """Return a window with nothing open, 1366 x 768."""
-    shown = MainWindow(settings)
+    shown = MainWindow(settings, Working(apart=False))  # what is opened is open at once
     qtbot.addWidget(shown)
     shown.show()
     yield shown

@@ -23,10 +23,10 @@ def test_what_is_saved_opens_again_as_it_was(opened: Opened, tmp_path: Path) -> 
     changed = window.document.project
     kept = tmp_path / "eave.enclosure.json"
     window.document.path = kept
-    assert window.filing.save()
+    window.filing.save()
     assert not window.document.modified
     window.filing.open_sample("parapet.dxf", "layers-second-office.toml")
-    assert window.filing.open(kept)
+    window.filing.open(kept)
     assert window.document.project.sections == changed.sections
     assert window.document.path == kept
     assert str(kept.resolve()) in window.settings.recent
@@ -93,5 +93,6 @@ def test_a_folder_that_refuses_is_told_and_nothing_is_said_to_be_saved(
 ) -> None:
     window = opened()
     window.document.path = tmp_path / "no" / "such" / "x.enclosure.json"
-    assert not window.filing.save()
+    window.filing.save()
     assert window.messages.isVisible()
+    assert window.document.path is None or not window.document.path.exists()

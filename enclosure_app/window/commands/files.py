@@ -95,10 +95,9 @@ class FileCommands(QObject):
             then()
             return
 
-        def save_first() -> None:
-            if parts.filing.save():
-                then()
-
         question = self.tr("What you changed since the last save is not kept yet.")
-        answers = {self.tr("Save"): save_first, self.tr("Go on without saving"): then}
+        answers = {
+            self.tr("Save"): lambda: parts.filing.save(then),
+            self.tr("Go on without saving"): then,
+        }
         parts.messages.ask(question, answers)

@@ -14,6 +14,7 @@ from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.toolbox import Toolbox
+from enclosure_app.window.working import Working
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,6 +26,7 @@ class Parts:
     place: Workplace
     checking: Checking
     filing: Filing
+    working: Working
     canvas: Canvas
     findings: FindingsPanel
     messages: MessageBar

@@ -1,0 +1,88 @@
+"""A quiet bar that says in words what takes long and how far it is, and can end it."""
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
+
+from enclosure_app.window.working import Job, Working
+
+SOON = 250  # ms after which work is worth telling
+_LOOK = 100  # ms between two looks at how far it is
+
+
+class WorkingBar(QWidget):
+    """Says what is under way; hidden while nothing takes long."""
+
+    def __init__(self, working: Working, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("step")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setAccessibleName(self.tr("What takes long"))
+        self._working = working
+        self._checked = ""
+        self.words = QLabel(self)
+        self.share = QProgressBar(self)
+        self.share.setTextVisible(False)
+        self.share.setMaximumHeight(6)
+        self.cancel = QPushButton(self.tr("Cancel"), self)
+        self.cancel.setToolTip(self.tr("Stop this and leave everything as it was (Esc)"))
+        self.cancel.clicked.connect(working.stop)
+        line = QHBoxLayout(self)
+        line.setContentsMargins(14, 5, 10, 5)
+        line.addWidget(self.words)
+        line.addWidget(self.share, 1)
+        line.addWidget(self.cancel)
+        self._escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self.window())
+        self._escape.setContext(Qt.ShortcutContext.WindowShortcut)
+        self._escape.activated.connect(working.stop)
+        self._soon, self._look = _timer(self, SOON), _timer(self, _LOOK)
+        self._soon.setSingleShot(True)
+        self._soon.timeout.connect(self._show)
+        self._look.timeout.connect(self._tell)
+        working.changed.connect(self._changed)
+        self._hide()
+
+    def tell_check(self, words: str) -> None:
+        """Say how far checking is, "" when it is done; it ends by itself and harms nobody."""
+        self._checked = words
+        self._changed()
+
+    def _told(self) -> Job | None:
+        return next((job for job in self._working.jobs if job.words), None)
+
+    def _changed(self) -> None:
+        if self._told() is None and not self._checked:
+            self._hide()
+        elif self.isHidden():
+            if not self._soon.isActive():
+                self._soon.start()
+        else:
+            self._tell()
+
+    def _show(self) -> None:
+        self.show()
+        self._look.start()
+        self._tell()
+
+    def _hide(self) -> None:
+        self._soon.stop()
+        self._look.stop()
+        self._escape.setEnabled(False)
+        self.hide()
+
+    def _tell(self) -> None:
+        job = self._told()
+        share = job.progress.share if job else None
+        words = job.words if job else self._checked
+        told = self.tr("{}… {} %").format(words, round(100 * share)) if share else f"{words}…"
+        self.words.setText(told)
+        self.share.setRange(0, 100 if share else 0)
+        self.share.setValue(round(100 * share) if share else 0)
+        self.cancel.setVisible(job is not None)
+        self._escape.setEnabled(job is not None)
+
+
+def _timer(parent: QWidget, pause: int) -> QTimer:
+    timer = QTimer(parent)
+    timer.setInterval(pause)
+    return timer
