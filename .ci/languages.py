@@ -160,10 +160,12 @@ def _of_the_trade() -> Iterator[tuple[str, str, str]]:
     file = "resources/products.toml"
     for product in import_module("enclosure_app.files.catalogue").load_products().values():
         yield WORDS, product.name, file
-    for kind in (model.Control, finding.Severity, report.Verdict, model.Bond, model.Kind):
+    for kind in (model.Control, finding.Severity):
         for each in kind:
-            for text in (each.value, each.value.capitalize()):
-                yield WORDS, text.replace("-", " "), "enclosure_app/model"
+            yield WORDS, each.value.capitalize(), "enclosure_app/model"
+    for kind in (model.Control, finding.Severity, report.Verdict, model.Bond):
+        for each in kind:
+            yield WORDS, each.value, "enclosure_app/model"
     for each in finding.Severity:
         yield WORDS, f"{each.value}s", "enclosure_app/model/finding.py"
     yield from _of_rules()
@@ -196,7 +198,8 @@ def _of_readers() -> Iterator[tuple[str, str, str]]:
 def _of_parts() -> Iterator[tuple[str, str, str]]:
     parts = import_module("enclosure_app.planning.parts")
     for part in parts.PARTS:
-        yield WORDS, part.title, "enclosure_app/planning/parts"
+        for context in (WORDS, "Filing"):
+            yield context, part.title, "enclosure_app/planning/parts"
         for size in parts.sizes_of(part.parameters):
             yield WORDS, size.words, "enclosure_app/planning/parts"
 
@@ -206,6 +209,10 @@ def _of_menus() -> Iterator[tuple[str, str, str]]:
     for row in table.TABLE:
         for text in (row.menu, row.text, row.tip):
             yield table.CONTEXT, text, "enclosure_app/window/action_table.py"
+    start = import_module("enclosure_app.window.start_page")
+    for _, _, told in start.SAMPLES:
+        for context in ("StartPage", "Filing"):
+            yield context, told, "enclosure_app/window/start_page.py"
 
 
 # ---- the files of translations -------------------------------------------------------------------

@@ -1,32 +1,42 @@
 """The products that a section knows, searched by name, family and what they control."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from enclosure_app.files.catalogue import load_products
 from enclosure_app.language import say
-from enclosure_app.model.product import Control, Product
-from enclosure_app.window.words import control_word, word
+from enclosure_app.model.product import Product
+from enclosure_app.window.product_words import sought_words, told_words
 
 Index = QModelIndex | QPersistentModelIndex
 PRODUCT = Qt.ItemDataRole.UserRole
 
 
 class ProductsModel(QAbstractListModel):
-    """A list of products; those in use in the drawing come first."""
+    """A list of products: those taken lately first, then those in use, then the office's own."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._all: tuple[Product, ...] = ()
         self._sought = ""
         self.rows: tuple[Product, ...] = ()
+        self.imperial = False
 
-    def show(self, products: Mapping[str, Product], used: frozenset[str]) -> None:
-        """Show the products of a section, those it uses before the others."""
-        first = sorted(products.values(), key=lambda product: product.key not in used)
-        if tuple(first) != self._all:
-            self._all = tuple(first)
+    def show(
+        self, products: Mapping[str, Product], used: frozenset[str], lately: Sequence[str] = ()
+    ) -> None:
+        """Show the products of a section, in the order in which they are likely wanted."""
+        late = {key: place for place, key in enumerate(lately)}
+
+        def wanted(product: Product) -> tuple[int, bool, bool]:
+            place = late.get(product.key, len(late))
+            return place, product.key not in used, not is_own(product)
+
+        first = tuple(sorted(products.values(), key=wanted))
+        if first != self._all:
+            self._all = first
             self._filter()
 
     def seek(self, text: str) -> None:
@@ -53,33 +63,17 @@ class ProductsModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return say(product.name)
         told = (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleDescriptionRole)
-        return describe(product) if role in told else None
+        return told_words(product, imperial=self.imperial) if role in told else None
 
     def _filter(self) -> None:
         self.beginResetModel()
         wanted = self._sought.casefold().split()
         self.rows = tuple(
-            product for product in self._all if all(w in _words(product) for w in wanted)
+            product for product in self._all if all(w in sought_words(product) for w in wanted)
         )
         self.endResetModel()
 
 
-def describe(product: Product) -> str:
-    """Return what a product is and controls, in a line."""
-    controls = ", ".join(control_word(c).lower() for c in Control if c in product.controls)
-    held = word(product.bond.value)
-    does = controls or word("controls nothing")
-    return f"{say(product.name)} — {does}; {held}"
-
-
-def _words(product: Product) -> str:
-    controls = " ".join(control.value for control in product.controls)
-    parts = (
-        product.name,
-        say(product.name),
-        product.key,
-        product.kind.value,
-        product.bond.value,
-        controls,
-    )
-    return " ".join(parts).casefold()
+def is_own(product: Product) -> bool:
+    """Whether a product is the office's own: the program has none such, or another one."""
+    return load_products().get(product.key) != product

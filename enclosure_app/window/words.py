@@ -3,6 +3,7 @@
 from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.drawing.lengths import format_length
+from enclosure_app.language import written
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
@@ -36,21 +37,28 @@ def control_word(control: Control | None) -> str:
     return word(control.value.capitalize()) if control else ""
 
 
+def control_within(control: Control) -> str:
+    """Return the word for a control as it stands within a sentence: ``water``, but ``Wasser``."""
+    return word(control.value)
+
+
 def control_tip(control: Control) -> str:
     """Return in a sentence what a control layer does."""
     tips = {
-        Control.WATER: "Keeps rain out: every sheet laps over the one below it.",
-        Control.AIR: "Keeps air from blowing through: every joint is sealed.",
-        Control.VAPOUR: "Keeps damp air off cold timber, and lets the wall dry.",
-        Control.HEAT: "Keeps the warmth in: insulation without a cold bridge.",
+        Control.WATER: word("Keeps rain out: every sheet laps over the one below it."),
+        Control.AIR: word("Keeps air from blowing through: every joint is sealed."),
+        Control.VAPOUR: word("Keeps damp air off cold timber, and lets the wall dry."),
+        Control.HEAT: word("Keeps the warmth in: insulation without a cold bridge."),
     }
-    return word(tips[control])
+    return tips[control]
 
 
 def verdict_words(layer: LayerResult, units: Units) -> str:
     """Return in a few words how a layer runs."""
     if layer.verdict is not Verdict.BROKEN:
-        return word({"absent": "not drawn"}.get(layer.verdict.value, layer.verdict.value))
+        if layer.verdict is Verdict.ABSENT:
+            return word("not drawn")
+        return word(layer.verdict.value)
     gaps = len(layer.lifts)
     widest = max((lift.width for lift in layer.lifts), default=0.0)
     if gaps == 1:
@@ -61,4 +69,4 @@ def verdict_words(layer: LayerResult, units: Units) -> str:
 def coordinate(mm: float, units: Units) -> str:
     """Return one coordinate as the drawing has it."""
     text = f"{mm / units.in_mm:.{_DECIMALS[units]}f}"
-    return "0" if text.strip("-0.") == "" else text
+    return "0" if text.strip("-0.") == "" else written(text)

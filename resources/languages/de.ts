@@ -1,0 +1,5278 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+ <context>
+  <name />
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>It is a fault, and somebody is to mend it</source>
+   <translation>Es ist ein Mangel, und jemand soll ihn beheben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>It is as found and may stand: say why</source>
+   <translation>Es ist wie gefunden und darf bleiben: den Grund angeben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>It was mended; it is listed until the drawing shows it</source>
+   <translation>Es wurde behoben; es bleibt in der Liste, bis die Zeichnung es zeigt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>The drawing or the check misleads: say how</source>
+   <translation>Die Zeichnung oder die Prüfung führt in die Irre: angeben, wie</translation>
+  </message>
+ </context>
+ <context>
+  <name>Actions</name>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>&amp;Check</source>
+   <translation>&amp;Prüfen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>&amp;Draw</source>
+   <translation>&amp;Zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>&amp;Edit</source>
+   <translation>&amp;Bearbeiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>&amp;File</source>
+   <translation>&amp;Datei</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>&amp;Help</source>
+   <translation>&amp;Hilfe</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>&amp;View</source>
+   <translation>&amp;Ansicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>About this program, and its limits</source>
+   <translation>Über dieses Programm und seine Grenzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Accept it as it is, and type why</source>
+   <translation>So annehmen, wie es ist, und den Grund eingeben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Air alone</source>
+   <translation>Nur Luft</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>All keys on one page</source>
+   <translation>Alle Tasten auf einer Seite</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>All layers</source>
+   <translation>Alle Schichten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>As the system</source>
+   <translation>Wie das System</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Board</source>
+   <translation>Platte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Catch ends, middles and crossings</source>
+   <translation>Enden, Mitten und Schnittpunkte fangen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Click a place inside the building</source>
+   <translation>Eine Stelle im Gebäude anklicken</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Click a place outside the building</source>
+   <translation>Eine Stelle außerhalb des Gebäudes anklicken</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Closer</source>
+   <translation>Näher heran</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Dark</source>
+   <translation>Dunkel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Delete what is picked</source>
+   <translation>Ausgewähltes löschen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Draw a board, insulation or concrete as a closed outline</source>
+   <translation>Platte, Dämmung oder Beton als geschlossenen Umriss zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Draw a sheet, a tape or a bead from point to point</source>
+   <translation>Bahn, Klebeband oder Dichtstoffraupe von Punkt zu Punkt zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Draw the box inside which the section is judged</source>
+   <translation>Den Rahmen ziehen, in dem der Schnitt beurteilt wird</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Finding before</source>
+   <translation>Voriger Befund</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Follow drawn lines from one click to another, and make them a sheet</source>
+   <translation>Gezeichneten Linien von einem Klick zum anderen folgen und eine Bahn daraus machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Follow each note's arrow to its line, and take what the note says it is made of</source>
+   <translation>Dem Pfeil jedes Hinweistextes zu seiner Linie folgen und übernehmen, woraus sie laut Text besteht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Frame</source>
+   <translation>Rahmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Full screen</source>
+   <translation>Ganzer Bildschirm</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Give what is picked the product</source>
+   <translation>Ausgewähltem das Produkt geben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Heat alone</source>
+   <translation>Nur Wärme</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Inside</source>
+   <translation>Innen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>It is mended</source>
+   <translation>Es ist behoben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>It is not a fault, because…</source>
+   <translation>Es ist kein Mangel, weil …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>It is to be mended</source>
+   <translation>Es ist zu beheben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>It may stand, because…</source>
+   <translation>Es darf bleiben, weil …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Light</source>
+   <translation>Hell</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Measure</source>
+   <translation>Messen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Measure from place to place</source>
+   <translation>Von Stelle zu Stelle messen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Move, add and remove the points of a sheet</source>
+   <translation>Punkte einer Bahn verschieben, einfügen und entfernen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>New empty sheet</source>
+   <translation>Neues leeres Blatt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Next finding</source>
+   <translation>Nächster Befund</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Open a DXF drawing or a project</source>
+   <translation>Eine DXF-Zeichnung oder ein Projekt öffnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Open…</source>
+   <translation>Öffnen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Outside</source>
+   <translation>Außen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Pick</source>
+   <translation>Auswählen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Pick all of the same product</source>
+   <translation>Alles vom selben Produkt auswählen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Pick everything</source>
+   <translation>Alles auswählen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Pick nothing</source>
+   <translation>Nichts auswählen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Pick sheets and lines, move and delete them</source>
+   <translation>Bahnen und Linien auswählen, verschieben und löschen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Points</source>
+   <translation>Punkte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Print preview</source>
+   <translation>Druckvorschau</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Print…</source>
+   <translation>Drucken …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Put down about the finding that is chosen that somebody is to mend it</source>
+   <translation>Zum gewählten Befund festhalten, dass jemand ihn beheben soll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Put down that it was mended</source>
+   <translation>Festhalten, dass es behoben wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Read the drawing again with a file that says what its layers are</source>
+   <translation>Die Zeichnung neu lesen, mit einer Datei, die sagt, was ihre Layer bedeuten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Read the notes…</source>
+   <translation>Hinweistexte lesen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Save</source>
+   <translation>Speichern</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Save as…</source>
+   <translation>Speichern unter …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Say how the drawing or the check misleads</source>
+   <translation>Angeben, wie die Zeichnung oder die Prüfung in die Irre führt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Sheet</source>
+   <translation>Bahn</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Show all</source>
+   <translation>Alles zeigen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Trace</source>
+   <translation>Nachziehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Use a layer map…</source>
+   <translation>Layerzuordnung anwenden …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Vapour alone</source>
+   <translation>Nur Dampf</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Water alone</source>
+   <translation>Nur Wasser</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>What is picked is made of the product chosen in the list</source>
+   <translation>Das Ausgewählte besteht aus dem Produkt, das in der Liste gewählt ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Why is this a fault?</source>
+   <translation>Warum ist das ein Mangel?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Wider</source>
+   <translation>Weiter weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Write the marked-up sheet as PDF…</source>
+   <translation>Prüfblatt als PDF schreiben …</translation>
+  </message>
+ </context>
+ <context>
+  <name>AdviceBox</name>
+  <message>
+   <location filename="../../enclosure_app/window/advice_box.py" />
+   <source>Show the rule's page: why it matters and where it is from</source>
+   <translation>Die Seite der Regel zeigen: warum es wichtig ist und woher es kommt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/advice_box.py" />
+   <source>Why?</source>
+   <translation>Warum?</translation>
+  </message>
+ </context>
+ <context>
+  <name>Application</name>
+  <message>
+   <location filename="../../enclosure_app/window/application.py" />
+   <source>The program itself failed ({}: {}); that is its fault and not yours. Save your work, and please send its developers this sentence and the drawing.</source>
+   <translation>Das Programm selbst hat versagt ({}: {}); das ist sein Fehler und nicht Ihrer. Bitte die Arbeit speichern und seinen Entwicklern diesen Satz und die Zeichnung schicken.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Canvas</name>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/canvas.py" />
+   <source>Drawing</source>
+   <translation>Zeichnung</translation>
+  </message>
+ </context>
+ <context>
+  <name>Catches</name>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>crossing</source>
+   <translation>Kreuzung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>end</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>grid</source>
+   <translation>Raster</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>meets the line</source>
+   <translation>trifft die Linie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>meets the line {} beside</source>
+   <translation>trifft die Linie {} daneben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>middle</source>
+   <translation>Mitte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>on the line</source>
+   <translation>auf der Linie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>square to the line</source>
+   <translation>rechtwinklig zur Linie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>{} beside the end</source>
+   <translation>{} neben dem Ende</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>{} beside the line</source>
+   <translation>{} neben der Linie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <source>{} beside, where lines cross</source>
+   <translation>{} daneben, wo sich Linien kreuzen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Docks</name>
+  <message>
+   <location filename="../../enclosure_app/window/docks.py" />
+   <source>Hide</source>
+   <translation>Ausblenden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/docks.py" />
+   <source>Hide this panel; View, Panels shows it again</source>
+   <translation>Diese Leiste ausblenden; Ansicht, Leisten zeigt sie wieder</translation>
+  </message>
+ </context>
+ <context>
+  <name>EditCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/editing.py" />
+   <source>Make it {}</source>
+   <translation>Zu „{}“ machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/editing.py" />
+   <source>Pick the lines first that are made of this product.</source>
+   <translation>Zuerst die Linien auswählen, die aus diesem Produkt sind.</translation>
+  </message>
+ </context>
+ <context>
+  <name>FileCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/files.py" />
+   <source>Go on without saving</source>
+   <translation>Ohne Speichern weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/files.py" />
+   <source>Save</source>
+   <translation>Speichern</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/files.py" />
+   <source>The sheet is written: {}</source>
+   <translation>Das Prüfblatt ist geschrieben: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/files.py" />
+   <source>What you changed since the last save is not kept yet.</source>
+   <translation>Was seit dem letzten Speichern geändert wurde, ist noch nicht gesichert.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/files.py" />
+   <source>Write the marked-up sheet</source>
+   <translation>Prüfblatt schreiben</translation>
+  </message>
+ </context>
+ <context>
+  <name>Filing</name>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>A flush eave with three faults</source>
+   <translation>Eine bündige Traufe mit drei Mängeln</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>A layer map is for a DXF drawing: open the drawing first.</source>
+   <translation>Eine Layerzuordnung gehört zu einer DXF-Zeichnung: zuerst die Zeichnung öffnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>A parapet</source>
+   <translation>Eine Attika</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>A project opens alone: only {} is opened.</source>
+   <translation>Ein Projekt wird allein geöffnet: Nur {} ist geöffnet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>A window, in feet and inches</source>
+   <translation>Ein Fenster, in Fuß und Zoll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Add a ready-made part</source>
+   <translation>Fertiges Detail einfügen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Add {}</source>
+   <translation>„{}“ einfügen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Drawings and projects</source>
+   <translation>Zeichnungen und Projekte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Eave</source>
+   <translation>Traufe</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Flush eave</source>
+   <translation>Bündige Traufe</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Four sections on one drawing</source>
+   <translation>Vier Schnitte auf einer Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Layer maps</source>
+   <translation>Layerzuordnungen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>New section</source>
+   <translation>Neuer Schnitt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Nothing yet</source>
+   <translation>Noch nichts</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Only DXF drawings, projects and layer maps can be opened.</source>
+   <translation>Nur DXF-Zeichnungen, Projekte und Layerzuordnungen lassen sich öffnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Open</source>
+   <translation>Offen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Open lately</source>
+   <translation>Zuletzt geöffnet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Parapet</source>
+   <translation>Attika</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Projects</source>
+   <translation>Projekte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Rake</source>
+   <translation>Ortgang</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Reading {}</source>
+   <translation>{} wird gelesen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Ridge</source>
+   <translation>First</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Roof to higher wall</source>
+   <translation>Dach an höherer Wand</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Samples</source>
+   <translation>Beispiele</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Save as</source>
+   <translation>Speichern unter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Saving {}</source>
+   <translation>{} wird gespeichert</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>Use a layer map</source>
+   <translation>Layerzuordnung anwenden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Wall base</source>
+   <translation>Wandfuß</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Window head</source>
+   <translation>Fenstersturz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Window sill</source>
+   <translation>Fensterbank</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>{}  (not there any more)</source>
+   <translation>{}  (nicht mehr da)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing.py" />
+   <source>{} is not in {} any more: it was moved, renamed or deleted, or its disk is off.</source>
+   <translation>{} ist nicht mehr in {}: verschoben, umbenannt oder gelöscht, oder das Laufwerk ist aus.</translation>
+  </message>
+ </context>
+ <context>
+  <name>FindingCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/finding.py" />
+   <source>About</source>
+   <translation>Über</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/finding.py" />
+   <source>All keys</source>
+   <translation>Alle Tasten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/finding.py" />
+   <source>Verdict: {}</source>
+   <translation>Entscheidung: {}</translation>
+  </message>
+ </context>
+ <context>
+  <name>FindingsDelegate</name>
+  <message>
+   <location filename="../../enclosure_app/window/findings_delegate.py" />
+   <source>of {}</source>
+   <translation>von {}</translation>
+  </message>
+ </context>
+ <context>
+  <name>FindingsFilter</name>
+  <message>
+   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <source>By what was decided</source>
+   <translation>Nach der Entscheidung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <source>By which rule</source>
+   <translation>Nach der Regel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <source>Every rule</source>
+   <translation>Alle Regeln</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <source>Every verdict</source>
+   <translation>Alle Entscheidungen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <source>No longer found ({})</source>
+   <translation>Nicht mehr gefunden ({})</translation>
+  </message>
+ </context>
+ <context>
+  <name>FindingsModel</name>
+  <message>
+   <location filename="../../enclosure_app/window/findings_model.py" />
+   <source>No longer found</source>
+   <translation>Nicht mehr gefunden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_model.py" />
+   <source>This was decided about something that is no longer found. Take the verdict back to leave it out of this list; it stays in the project's history.</source>
+   <translation>Das wurde zu etwas entschieden, das nicht mehr gefunden wird. Die Entscheidung zurücknehmen, um es aus dieser Liste zu lassen; es bleibt in der Geschichte des Projekts.</translation>
+  </message>
+ </context>
+ <context>
+  <name>FindingsPanel</name>
+  <message>
+   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <source>Nothing else was found.</source>
+   <translation>Sonst wurde nichts gefunden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <source>Nothing is judged yet. Say what the lines are, or draw a sheet.</source>
+   <translation>Noch ist nichts beurteilt. Angeben, was die Linien sind, oder eine Bahn zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <source>Nothing is judged yet. Say which side is inside and which is outside.</source>
+   <translation>Noch ist nichts beurteilt. Angeben, welche Seite innen und welche außen ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <source>Nothing is wrong here: every layer can be followed from end to end.</source>
+   <translation>Hier ist alles in Ordnung: Jede Schicht lässt sich von einem Ende zum anderen verfolgen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <source>Nothing of what is shown is wrong; other findings are filtered out.</source>
+   <translation>Von dem, was gezeigt wird, ist nichts falsch; andere Befunde sind ausgefiltert.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <source>The {} layer could not be judged. {}</source>
+   <translation>Die Schicht für {} ließ sich nicht beurteilen. {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <source>What is wrong, in walking order</source>
+   <translation>Was nicht stimmt, der Reihe nach</translation>
+  </message>
+ </context>
+ <context>
+  <name>Keeping</name>
+  <message>
+   <location filename="../../enclosure_app/window/keeping.py" />
+   <source>No copy of your work can be kept ({}).</source>
+   <translation>Von Ihrer Arbeit lässt sich keine Kopie sichern ({}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keeping.py" />
+   <source>Take it up again</source>
+   <translation>Wieder aufnehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keeping.py" />
+   <source>Take up unsaved work</source>
+   <translation>Ungesicherte Arbeit aufnehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keeping.py" />
+   <source>Taking up unsaved work</source>
+   <translation>Ungesicherte Arbeit wird aufgenommen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keeping.py" />
+   <source>The program ended before the work of {} was saved.</source>
+   <translation>Das Programm endete, bevor die Arbeit vom {} gespeichert war.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keeping.py" />
+   <source>Throw it away</source>
+   <translation>Wegwerfen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keeping.py" />
+   <source>Work on a copy</source>
+   <translation>An einer Kopie arbeiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keeping.py" />
+   <source>Work on it all the same</source>
+   <translation>Trotzdem daran arbeiten</translation>
+  </message>
+ </context>
+ <context>
+  <name>LanguageMenu</name>
+  <message>
+   <location filename="../../enclosure_app/window/language_menu.py" />
+   <source>As the system</source>
+   <translation>Wie das System</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/language_menu.py" />
+   <source>Language</source>
+   <translation>Sprache</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/language_menu.py" />
+   <source>The language changes when the program is started again.</source>
+   <translation>Die Sprache wechselt beim nächsten Start des Programms.</translation>
+  </message>
+ </context>
+ <context>
+  <name>LayerRow</name>
+  <message>
+   <location filename="../../enclosure_app/window/layer_strip.py" />
+   <source>All layers</source>
+   <translation>Alle Schichten</translation>
+  </message>
+ </context>
+ <context>
+  <name>LayerStrip</name>
+  <message>
+   <location filename="../../enclosure_app/window/layer_strip.py" />
+   <source>Control layers</source>
+   <translation>Funktionsschichten</translation>
+  </message>
+ </context>
+ <context>
+  <name>LinesPanel</name>
+  <message>
+   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <source>A click lights a layer up; a double click picks all on it</source>
+   <translation>Ein Klick hebt einen Layer hervor, ein Doppelklick wählt alles darauf aus</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <source>Drawn with: {}</source>
+   <translation>Gezeichnet mit: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <source>Find a product</source>
+   <translation>Produkt suchen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <source>Find a product: sheet, tape, water…</source>
+   <translation>Produkt suchen: Bahn, Band, Wasser …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <source>Give it to what is picked</source>
+   <translation>Ausgewähltem geben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <source>Layers of the drawing</source>
+   <translation>Layer der Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <source>Nothing is drawn yet: choose a product below, then Sheet or Board.</source>
+   <translation>Noch ist nichts gezeichnet: unten ein Produkt wählen, dann Bahn oder Platte.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <source>Products</source>
+   <translation>Produkte</translation>
+  </message>
+ </context>
+ <context>
+  <name>MainWindow</name>
+  <message>
+   <location filename="../../enclosure_app/window/main_window.py" />
+   <source>Enclosure continuity</source>
+   <translation>Durchgängigkeit der Hülle</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/main_window.py" />
+   <source>Redo</source>
+   <translation>Wiederholen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/main_window.py" />
+   <source>Undo</source>
+   <translation>Rückgängig</translation>
+  </message>
+ </context>
+ <context>
+  <name>MessageBar</name>
+  <message>
+   <location filename="../../enclosure_app/window/bars.py" />
+   <source>Message</source>
+   <translation>Meldung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/bars.py" />
+   <source>Understood</source>
+   <translation>Verstanden</translation>
+  </message>
+ </context>
+ <context>
+  <name>Noting</name>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>No</source>
+   <translation>Nein</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>No note here says more than is known of the lines already.</source>
+   <translation>Kein Hinweistext hier sagt mehr, als von den Linien schon bekannt ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>One by one</source>
+   <translation>Einzeln</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>Take all</source>
+   <translation>Alle übernehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>Take what the notes say</source>
+   <translation>Übernehmen, was die Hinweistexte sagen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>These were all the notes.</source>
+   <translation>Das waren alle Hinweistexte.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>Yes</source>
+   <translation>Ja</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>{} notes say what a line is made of.</source>
+   <translation>{} Hinweistexte sagen, woraus eine Linie besteht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/noting.py" />
+   <source>“{}”: is this line {}?</source>
+   <translation>„{}“: Ist diese Linie „{}“?</translation>
+  </message>
+ </context>
+ <context>
+  <name>PageChooser</name>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <source>Leave it</source>
+   <translation>Lassen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <source>Page {}</source>
+   <translation>Seite {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <source>Pages</source>
+   <translation>Seiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <source>Put it under the drawing</source>
+   <translation>Unter die Zeichnung legen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <source>Which page</source>
+   <translation>Welche Seite</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <source>{} has {} pages. Which one goes under the drawing?</source>
+   <translation>{} hat {} Seiten. Welche kommt unter die Zeichnung?</translation>
+  </message>
+ </context>
+ <context>
+  <name>Pages</name>
+  <message>
+   <location filename="../../enclosure_app/window/pages.py" />
+   <source>Checks section drawings of buildings: whether each control layer can be followed with a pen from one end to the other, whether every sheet laps over the one below it, and whether rain finds a way in.</source>
+   <translation>Prüft Schnittzeichnungen von Gebäuden: ob sich jede Funktionsschicht mit einem Stift von einem Ende zum anderen verfolgen lässt, ob jede Bahn über die darunter greift und ob Regen einen Weg hinein findet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/pages.py" />
+   <source>Enclosure continuity</source>
+   <translation>Durchgängigkeit der Hülle</translation>
+  </message>
+ </context>
+ <context>
+  <name>RibbonView</name>
+  <message>
+   <location filename="../../enclosure_app/window/ribbon_view.py" />
+   <source>A layer is unrolled here once it runs from one edge to the other.</source>
+   <translation>Hier wird eine Schicht abgewickelt, sobald sie von einem Rand zum anderen läuft.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/ribbon_view.py" />
+   <source>Each layer as a straight band: click to go to the place</source>
+   <translation>Jede Schicht als gerades Band: ein Klick führt zur Stelle</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/ribbon_view.py" />
+   <source>The layers unrolled</source>
+   <translation>Die Schichten abgewickelt</translation>
+  </message>
+ </context>
+ <context>
+  <name>RulePage</name>
+  <message>
+   <location filename="../../enclosure_app/window/rule_page.py" />
+   <source>The fault as it is drawn, and the same place as it should be</source>
+   <translation>Der Mangel, wie er gezeichnet ist, und dieselbe Stelle, wie sie sein soll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/rule_page.py" />
+   <source>The rule's page</source>
+   <translation>Die Seite der Regel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/rule_page.py" />
+   <source>‹ Back to the list</source>
+   <translation>‹ Zurück zur Liste</translation>
+  </message>
+ </context>
+ <context>
+  <name>StartPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>A flush eave with three faults</source>
+   <translation>Eine bündige Traufe mit drei Mängeln</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>A parapet</source>
+   <translation>Eine Attika</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>A window, in feet and inches</source>
+   <translation>Ein Fenster, in Fuß und Zoll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Begin</source>
+   <translation>Anfangen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Follow every layer with one pen</source>
+   <translation>Jede Schicht mit einem Stift verfolgen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Four sections on one drawing</source>
+   <translation>Vier Schnitte auf einer Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Open a drawing or project…</source>
+   <translation>Zeichnung oder Projekt öffnen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Open a section drawing, say what its lines are, and see every gap and every lap that runs the wrong way, from the footing to the ridge.</source>
+   <translation>Eine Schnittzeichnung öffnen, angeben, was ihre Linien sind, und jede Lücke und jede verkehrte Überlappung sehen, vom Fundament bis zum First.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Open lately</source>
+   <translation>Zuletzt geöffnet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Or look at a sample</source>
+   <translation>Oder ein Beispiel ansehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Sketch on an empty sheet</source>
+   <translation>Auf leerem Blatt skizzieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Start from a ready-made part</source>
+   <translation>Mit einem fertigen Detail anfangen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>This check is an aid. Local codes, the makers' instructions and licensed practice decide. Look at work at height only with protection against falls.</source>
+   <translation>Diese Prüfung ist eine Hilfe. Es entscheiden örtliche Vorschriften, die Angaben der Hersteller und zugelassene Fachleute. Arbeiten in der Höhe nur mit Absturzsicherung ansehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
+   <source>or drop a DXF file anywhere here.</source>
+   <translation>oder eine DXF-Datei irgendwo hierher ziehen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Step</name>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>A layer is broken. Look where it opens.</source>
+   <translation>Eine Schicht ist unterbrochen. Ansehen, wo sie offen ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Draw a sheet</source>
+   <translation>Bahn zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Every fault and doubt has its verdict. Write the marked-up sheet.</source>
+   <translation>Über jeden Mangel und jeden Zweifel ist entschieden. Das Prüfblatt schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Mark inside</source>
+   <translation>Innen markieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Mark outside</source>
+   <translation>Außen markieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Next</source>
+   <translation>Weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Next finding</source>
+   <translation>Nächster Befund</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>No faults, but {} to look at by eye.</source>
+   <translation>Keine Mängel, aber {} zum Ansehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Nothing is wrong here. Write the marked-up sheet.</source>
+   <translation>Hier ist alles in Ordnung. Das Prüfblatt schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Nothing says which side is inside. Click a place inside the building.</source>
+   <translation>Nichts sagt, welche Seite innen ist. Eine Stelle im Gebäude anklicken.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Nothing says which side is outside. Click a place outside the building.</source>
+   <translation>Nichts sagt, welche Seite außen ist. Eine Stelle außerhalb des Gebäudes anklicken.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Nothing says yet what the lines are. Let the notes say it, use a layer map, or pick a line and give it a product.</source>
+   <translation>Noch sagt nichts, was die Linien sind. Die Hinweistexte sprechen lassen, eine Layerzuordnung anwenden oder eine Linie auswählen und ihr ein Produkt geben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Nothing was found, but a layer could not be judged: {}. Look at it by eye.</source>
+   <translation>Nichts gefunden, aber eine Schicht ließ sich nicht beurteilen: {}. Mit eigenen Augen ansehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>One fault. Go and see it.</source>
+   <translation>Ein Mangel. Hingehen und ansehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Read the notes</source>
+   <translation>Hinweistexte lesen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Show it</source>
+   <translation>Zeigen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>The sheet is empty. Choose a product at the left and draw the first sheet.</source>
+   <translation>Das Blatt ist leer. Links ein Produkt wählen und die erste Bahn zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>Write PDF…</source>
+   <translation>PDF schreiben …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/next_step.py" />
+   <source>{} faults. Walk through them in order, from one end to the other.</source>
+   <translation>{} Mängel. Der Reihe nach durchgehen, von einem Ende zum anderen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>StepBar</name>
+  <message>
+   <location filename="../../enclosure_app/window/bars.py" />
+   <source>Next step</source>
+   <translation>Nächster Schritt</translation>
+  </message>
+ </context>
+ <context>
+  <name>ToolBar</name>
+  <message>
+   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <source>Redo</source>
+   <translation>Wiederholen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <source>Tools</source>
+   <translation>Werkzeuge</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <source>Undo</source>
+   <translation>Rückgängig</translation>
+  </message>
+ </context>
+ <context>
+  <name>Tools</name>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
+   <source>Add a point</source>
+   <translation>Punkt einfügen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>Bring it to scale as well</source>
+   <translation>Auch in den Maßstab bringen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>Bring what is drawn to scale</source>
+   <translation>Das Gezeichnete in den Maßstab bringen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <source>Choose a product in the list first: what is to be drawn?</source>
+   <translation>Zuerst in der Liste ein Produkt wählen: Was wird gezeichnet?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
+   <source>Choose a product in the list first: what is traced?</source>
+   <translation>Zuerst in der Liste ein Produkt wählen: Was wird nachgezogen?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
+   <source>Click a place inside the building; click a mark again to take it away.</source>
+   <translation>Eine Stelle im Gebäude anklicken; ein Klick auf eine Marke nimmt sie wieder weg.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
+   <source>Click a place on the picture, then where it belongs; or drag it there.</source>
+   <translation>Eine Stelle auf dem Bild anklicken, dann, wohin sie gehört; oder dorthin ziehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
+   <source>Click a place outside the building; click a mark again to take it away.</source>
+   <translation>Eine Stelle außerhalb des Gebäudes anklicken; ein Klick auf eine Marke nimmt sie wieder weg.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
+   <source>Click a second place on the picture to turn it, or Escape: it lies well.</source>
+   <translation>Eine zweite Stelle auf dem Bild anklicken, um es zu drehen, oder Esc: Es liegt gut.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <source>Click a sheet or a line to pick it, or drag a box around several.</source>
+   <translation>Bahn oder Linie anklicken, um sie auszuwählen, oder einen Kasten um mehrere ziehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
+   <source>Click on a picture that lies under the drawing and is not locked.</source>
+   <translation>Ein Bild anklicken, das unter der Zeichnung liegt und nicht gesperrt ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>Click on the picture that is to be brought to scale.</source>
+   <translation>Das Bild anklicken, das in den Maßstab gebracht werden soll.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>Click one end of a length that you know: a dimension, a door, a stud wall.</source>
+   <translation>Ein Ende einer bekannten Länge anklicken: eine Bemaßung, eine Tür, ein Ständerwerk.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <source>Click the first corner of the board.</source>
+   <translation>Die erste Ecke der Platte anklicken.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <source>Click the next point, or type a length, such as 1200 or 1200 at 45. Enter ends the run; Shift keeps to 15 degrees.</source>
+   <translation>Den nächsten Punkt anklicken oder eine Länge eingeben, etwa 1200 oder 1200 at 45. Eingabe beendet den Zug; Umschalt hält 15 Grad ein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>Click the other end of that length; the longer it is, the better.</source>
+   <translation>Das andere Ende dieser Länge anklicken; je länger sie ist, desto besser.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/measure.py" />
+   <source>Click the place to measure from.</source>
+   <translation>Die Stelle anklicken, von der aus gemessen wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/measure.py" />
+   <source>Click the place to measure to.</source>
+   <translation>Die Stelle anklicken, bis zu der gemessen wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
+   <source>Click the sheet whose points are to be changed.</source>
+   <translation>Die Bahn anklicken, deren Punkte geändert werden sollen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
+   <source>Click where the sheet ends: the lines between are followed.</source>
+   <translation>Anklicken, wo die Bahn endet: Den Linien dazwischen wird gefolgt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
+   <source>Click where the sheet starts, on a line that is drawn.</source>
+   <translation>Anklicken, wo die Bahn anfängt, auf einer gezeichneten Linie.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <source>Click where the sheet starts; ends and lines are caught.</source>
+   <translation>Anklicken, wo die Bahn anfängt; Enden und Linien werden gefangen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
+   <source>Click where this place of the picture belongs.</source>
+   <translation>Anklicken, wohin diese Stelle des Bildes gehört.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
+   <source>Click where this second place belongs: the picture is turned; Shift scales it too.</source>
+   <translation>Anklicken, wohin diese zweite Stelle gehört: Das Bild wird gedreht; Umschalt passt auch den Maßstab an.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <source>Delete the piece</source>
+   <translation>Stück löschen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <source>Delete {} pieces</source>
+   <translation>{} Stücke löschen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
+   <source>Drag a box from corner to corner: the section is judged inside it.</source>
+   <translation>Von Ecke zu Ecke einen Rahmen ziehen: Darin wird der Schnitt beurteilt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
+   <source>Drag a point; double-click the line to add one; Delete takes the last out.</source>
+   <translation>Einen Punkt ziehen; Doppelklick auf die Linie fügt einen ein; Entf nimmt den letzten heraus.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <source>Drag to move what is picked; Delete removes it; Shift picks more.</source>
+   <translation>Ziehen verschiebt das Ausgewählte; Entf löscht es; Umschalt wählt mehr aus.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <source>Draw {}</source>
+   <translation>„{}“ zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
+   <source>Mark inside</source>
+   <translation>Innen markieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
+   <source>Mark outside</source>
+   <translation>Außen markieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <source>Move</source>
+   <translation>Verschieben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
+   <source>Move a point</source>
+   <translation>Punkt verschieben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
+   <source>Move the picture</source>
+   <translation>Bild verschieben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>No picture here can be brought to scale: put one under the drawing, or unlock it.</source>
+   <translation>Kein Bild hier lässt sich in den Maßstab bringen: eines unter die Zeichnung legen oder eines entsperren.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
+   <source>Set the frame</source>
+   <translation>Rahmen setzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>Set the scale of the picture</source>
+   <translation>Maßstab des Bildes setzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
+   <source>Take a point out</source>
+   <translation>Punkt herausnehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
+   <source>Take the mark away</source>
+   <translation>Marke wegnehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>The sheet that you drew over the picture has kept its size.</source>
+   <translation>Die Bahn, die Sie über das Bild gezeichnet haben, hat ihre Größe behalten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>The {} pieces that you drew over the picture have kept their size.</source>
+   <translation>Die {} Stücke, die Sie über das Bild gezeichnet haben, haben ihre Größe behalten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>There is no picture under the drawing that could be brought to scale.</source>
+   <translation>Unter der Zeichnung liegt kein Bild, das sich in den Maßstab bringen ließe.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
+   <source>There is no picture under the drawing that could be moved.</source>
+   <translation>Unter der Zeichnung liegt kein Bild, das sich verschieben ließe.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
+   <source>Trace {}</source>
+   <translation>„{}“ nachziehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
+   <source>Traced {}, way {} of {}. A takes the next way, D puts it beside the line.</source>
+   <translation>{} nachgezogen, Weg {} von {}. A nimmt den nächsten Weg, D legt sie neben die Linie.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>Type a length first, as in 1200 at 0.</source>
+   <translation>Zuerst eine Länge eingeben, etwa 1200 at 0.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>Type how far apart these two places truly are, such as 1200 or 4' 6"; with “at 0” after it the line is laid level as well.</source>
+   <translation>Eingeben, wie weit diese beiden Stellen wirklich auseinander sind, etwa 1200 oder 4' 6"; mit „at 0“ dahinter wird die Linie auch waagerecht gelegt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/measure.py" />
+   <source>{}   across {}   up {}   ∠ {:.1f}°</source>
+   <translation>{}   waagerecht {}   senkrecht {}   ∠ {:.1f}°</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>{} now. How long is it truly?</source>
+   <translation>{} zurzeit. Wie lang ist es wirklich?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
+   <source>{} — Enter brings the picture to this scale.</source>
+   <translation>{} – Eingabe bringt das Bild in diesen Maßstab.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <source>{} — Enter sets the point.</source>
+   <translation>{} – Eingabe setzt den Punkt.</translation>
+  </message>
+ </context>
+ <context>
+  <name>VerdictBox</name>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>Leave it</source>
+   <translation>Lassen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>Put it down</source>
+   <translation>Festhalten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>Take the verdict back</source>
+   <translation>Entscheidung zurücknehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>Why may it stand?</source>
+   <translation>Warum darf es bleiben?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>Your name, to be put beside it</source>
+   <translation>Ihr Name, der daneben stehen soll</translation>
+  </message>
+ </context>
+ <context>
+  <name>Views</name>
+  <message>
+   <location filename="../../enclosure_app/window/views.py" />
+   <source>Panels</source>
+   <translation>Leisten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/views.py" />
+   <source>Sections</source>
+   <translation>Schnitte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/views.py" />
+   <source>The layers unrolled</source>
+   <translation>Die Schichten abgewickelt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/views.py" />
+   <source>What is wrong</source>
+   <translation>Was nicht stimmt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/views.py" />
+   <source>What the lines are</source>
+   <translation>Was die Linien sind</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/views.py" />
+   <source>Where the mouse is, in the drawing's units</source>
+   <translation>Wo die Maus ist, in den Einheiten der Zeichnung</translation>
+  </message>
+ </context>
+ <context>
+  <name>Words</name>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/files/units.py" />
+   <source> and </source>
+   <translation> und </translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source> and the </source>
+   <translation> und </translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/sealing.py" />
+   <source>"{a}" has no joint with itself: pick two pieces.</source>
+   <translation>„{a}“ hat keinen Anschluss mit sich selbst: zwei Stücke wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>"{first}" and "{second}" are not of one product: make them so before joining them.</source>
+   <translation>„{first}“ und „{second}“ sind nicht aus einem Produkt: erst gleich machen, dann verbinden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>"{name}" does not meet {what} when it goes straight on from its {end}: turn its last stretch, or choose another line.</source>
+   <translation>„{name}“ trifft „{what}“ nicht, wenn es vom {end} aus gerade weitergeht: die letzte Strecke drehen oder eine andere Linie wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>"{name}" ends there: click where it is to be cut, between its ends.</source>
+   <translation>„{name}“ endet dort: zwischen den Enden anklicken, wo geschnitten werden soll.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/pieces.py" />
+   <source>"{name}" has no such point: pick one of its points.</source>
+   <translation>„{name}“ hat keinen solchen Punkt: einen seiner Punkte wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/looking_up.py" />
+   <source>"{name}" is an area; only a line can be changed in this way.</source>
+   <translation>„{name}“ ist eine Fläche; nur eine Linie lässt sich so ändern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>"{name}" is closed and has no end to join: split it first.</source>
+   <translation>„{name}“ ist geschlossen und hat kein Ende zum Verbinden: erst auftrennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>"{name}" is closed and has no end: split it first.</source>
+   <translation>„{name}“ ist geschlossen und hat kein Ende: erst auftrennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/underlays.py" />
+   <source>"{name}" is locked where it lies: unlock it first.</source>
+   <translation>„{name}“ ist an seinem Platz gesperrt: erst entsperren.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>'{key}' in {title} {wrong}</source>
+   <translation>'{key}' in {title} {wrong}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/words.py" />
+   <source>1 gap, {}</source>
+   <translation>1 Lücke, {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/rule_book.py" />
+   <source>: use one of {names}.</source>
+   <translation>: möglich sind {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/rule_book.py" />
+   <source>; did you mean '{name}'?</source>
+   <translation>; war '{name}' gemeint?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <source>; open from outside to inside by {width}</source>
+   <translation>; von außen nach innen {width} offen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>; use one of {names}.</source>
+   <translation>; möglich sind {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>; use {words}.</source>
+   <translation>; möglich sind {words}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/sections.py" />
+   <source>A break line needs two places that are apart: draw it again.</source>
+   <translation>Eine Bruchlinie braucht zwei Stellen, die auseinander liegen: noch einmal zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>A collar sealed to the pipe and to the sheet, lapped under the sheet above; or a bead and tape all round.</source>
+   <translation>Eine Manschette, die an Rohr und Bahn abgedichtet ist und unter die Bahn darüber greift; oder ringsum Dichtstoffraupe und Klebeband.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/looking_up.py" />
+   <source>A coordinate is not a finite number: give the place again.</source>
+   <translation>Eine Koordinate ist keine endliche Zahl: die Stelle noch einmal angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/settings.py" />
+   <source>A decision is about a finding: pick one.</source>
+   <translation>Eine Entscheidung gilt einem Befund: einen wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>A drop clings to the underside of a flat edge and runs back along it to the wall. It then runs down the wall, into the joint under the flashing or behind the cladding.</source>
+   <translation>Ein Tropfen haftet an der Unterseite einer ebenen Kante und läuft daran zurück zur Wand. Dann läuft er die Wand hinab, in die Fuge unter dem Blech oder hinter die Bekleidung.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/sections.py" />
+   <source>A frame needs three corners or more and must not cross itself: draw it again.</source>
+   <translation>Ein Rahmen braucht drei oder mehr Ecken und darf sich nicht kreuzen: noch einmal zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>A higher leg, with the wall's sheet lapped over it, and the cladding kept clear of the roof.</source>
+   <translation>Ein höherer Schenkel, darüber die Bahn der Wand, und Abstand der Bekleidung vom Dach.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>A hole cut for a pipe is always larger than the pipe. Air leaks round it the whole winter, and water that runs down the sheet follows the pipe in.</source>
+   <translation>Ein Loch für ein Rohr ist immer größer als das Rohr. Den ganzen Winter strömt Luft daran vorbei, und Wasser, das die Bahn hinabläuft, folgt dem Rohr nach innen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>A joint on the trace of the air layer that is not sealed: no adhered sheet over the lap, no fluid-applied coat, and no tape or bead that touches both sides.</source>
+   <translation>Ein Anschluss im Verlauf der Luftdichtheitsschicht, der nicht abgedichtet ist: keine verklebte Bahn über der Überlappung, keine flüssig aufgetragene Schicht und weder Klebeband noch Dichtstoffraupe, die beide Seiten berührt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>A lap in the right order, or on the level, that is shorter than required: the product's own least lap, else the rule book's figure for the place and the slope. The report names the figure that was applied and whether anyone has confirmed it. Half a millimetre is taken for drafting.</source>
+   <translation>Eine Überlappung in richtiger Reihenfolge oder in der Waagerechten, die kürzer ist als gefordert: nach der eigenen Mindestüberlappung des Produkts, sonst nach dem Wert des Regelwerks für Ort und Neigung. Der Bericht nennt den angewandten Wert und ob ihn jemand bestätigt hat. Ein halber Millimeter gilt als Zeichenungenauigkeit.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>A lap in the water layer at which the sheet that goes on uphill is the inner one, so that water running down it goes in behind the lower sheet. Along a level edge with an edge metal (a rake): the metal lies under the sheet. Where two sheets are drawn on top of each other and the order matters, a doubt. A reverse lap that is also short is reported once, with its length.</source>
+   <translation>Eine Überlappung der Wasserschutzschicht, bei der die bergauf weitergehende Bahn die innere ist, sodass das daran herablaufende Wasser hinter die untere Bahn gelangt. An einer waagerechten Kante mit Randblech (Ortgang): Das Blech liegt unter der Bahn. Sind zwei Bahnen aufeinander gezeichnet und kommt es auf die Reihenfolge an: ein Zweifel. Eine verkehrte Überlappung, die auch zu kurz ist, wird einmal gemeldet, mit ihrer Länge.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>A lap in the water layer on a surface flatter than the level limit (1:48 unless the project says otherwise) with the outside above, that is not sealed. An edge metal over the underlayment of a steep roof is passed over: along a rake the roof falls out of the drawing.</source>
+   <translation>Eine nicht abgedichtete Überlappung der Wasserschutzschicht auf einer Fläche, die flacher ist als die Grenze für waagerecht (1:48, wenn das Projekt nichts anderes sagt), mit der Außenseite oben. Ein Randblech über der Unterdeckung eines steilen Daches wird übergangen: Am Ortgang fällt das Dach aus der Zeichnung heraus.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>A layer that stops keeps nothing apart: air, vapour or water goes round its end. Often the sheet was meant to go on and was forgotten at the edge of the detail, and then it is missing from the next detail too, since each drawing trusts the other.</source>
+   <translation>Eine Schicht, die aufhört, trennt nichts: Luft, Dampf oder Wasser geht um ihr Ende herum. Oft sollte die Bahn weitergehen und wurde am Rand des Details vergessen; dann fehlt sie auch im nächsten Detail, weil sich jede Zeichnung auf die andere verlässt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>A layer whose last piece ends inside the frame, with nothing of that layer between it and the edge where the next drawing takes over. It is measured by the distance that is missing.</source>
+   <translation>Eine Schicht, deren letztes Stück im Rahmen endet, ohne dass zwischen ihm und dem Rand, an dem die nächste Zeichnung übernimmt, etwas von dieser Schicht liegt. Gemessen wird die Strecke, die fehlt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/underlays.py" />
+   <source>A length cannot be {length:g} mm: type one that is more than 0.</source>
+   <translation>Eine Länge kann nicht {length:g} mm sein: mehr als 0 eingeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>A line cannot be {distance:g} mm beside another: give more than 0.</source>
+   <translation>Eine Linie kann nicht {distance:g} mm neben einer anderen liegen: mehr als 0 angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/pieces.py" />
+   <source>A line cannot be {width:g} mm thick: give 0 or more.</source>
+   <translation>Eine Linie kann nicht {width:g} mm dick sein: 0 oder mehr angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/pieces.py" />
+   <source>A line needs at least three points that are apart: give another place.</source>
+   <translation>Eine Linie braucht mindestens drei Punkte, die auseinander liegen: eine andere Stelle angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/pieces.py" />
+   <source>A line needs at least two points that are apart: give another place.</source>
+   <translation>Eine Linie braucht mindestens zwei Punkte, die auseinander liegen: eine andere Stelle angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>A longer membrane, or a second one lapped over its upper end.</source>
+   <translation>Eine längere Bahn oder eine zweite, die über ihr oberes Ende greift.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>A low point of the outer face of the water layer with no drain, and how deep water stands in it before it runs over on its lower side. Less than the drafting slop is passed over.</source>
+   <translation>Ein Tiefpunkt der Außenseite der Wasserschutzschicht ohne Ablauf, und wie tief das Wasser darin steht, bevor es auf der niedrigeren Seite überläuft. Weniger als die Zeichenungenauigkeit wird übergangen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>A pipe, duct or beam that meets a sheet or board of the air or water layer where no collar, tape, bead or gasket touches both.</source>
+   <translation>Ein Rohr, Kanal oder Balken, der auf eine Bahn oder Platte der Luftdichtheits- oder Wasserschutzschicht trifft, ohne dass Manschette, Klebeband, Dichtstoffraupe oder Dichtung beide berührt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>A place on the trace where the pen has to leave the layer: two pieces that neither touch nor lap. It is measured by the shortest distance between them.</source>
+   <translation>Eine Stelle im Verlauf, an der der Stift die Schicht verlassen muss: zwei Stücke, die sich weder berühren noch überlappen. Gemessen wird ihr kürzester Abstand.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>A roof sheet or flashing that turns up a wall and ends lower than required. The height is measured plumb, from the fold to the top of the highest leg at that joint.</source>
+   <translation>Eine Dachbahn oder ein Blech, das an einer Wand aufkantet und niedriger endet als gefordert. Die Höhe wird lotrecht gemessen, vom Knick bis zur Oberkante des höchsten Schenkels an diesem Anschluss.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>A rough-opening pan is sealed or sloped to the outside: IRC R703.4.1, second-hand. That a roof must drain is common practice, no source.</source>
+   <translation>Eine Wanne in der Rohbauöffnung ist abgedichtet oder nach außen geneigt: IRC R703.4.1, aus zweiter Hand. Dass ein Dach entwässern muss, ist übliche Praxis, ohne Quelle.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>A sealed lap: an adhered sheet, a tape over the edge, a bead in the lap. Better, give the surface a fall.</source>
+   <translation>Eine abgedichtete Überlappung: verklebte Bahn, Klebeband über der Kante, Dichtstoffraupe dazwischen. Besser noch: der Fläche Gefälle geben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/sections.py" />
+   <source>A section needs a name: type one.</source>
+   <translation>Ein Schnitt braucht einen Namen: bitte eingeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>A tape over the joint, a bead or gasket between the two, or an adhered sheet across both. If the joint is sealed in a way that the drawing cannot show, say so on that joint.</source>
+   <translation>Klebeband über dem Stoß, eine Dichtstoffraupe oder Dichtung dazwischen oder eine verklebte Bahn über beide. Ist der Anschluss auf eine Weise abgedichtet, die die Zeichnung nicht zeigen kann, das an diesem Anschluss angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>A way for a drop that lands on the outer face of the water layer, runs downhill on it, falls from its edges, and ends up on the inner side: behind a sheet that is lapped the wrong way round, through a gap, over the back of a pan that slopes inwards.</source>
+   <translation>Ein Weg für einen Tropfen, der auf der Außenseite der Wasserschutzschicht landet, daran hinabläuft, von ihren Kanten fällt und auf der Innenseite endet: hinter einer verkehrt überlappten Bahn, durch eine Lücke, über die Rückseite einer nach innen geneigten Wanne.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/verdict_words.py" />
+   <source>Accepted</source>
+   <translation>Angenommen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>Air</source>
+   <translation>Luft</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>Air and water find the gap. No published rule allows a width that is harmless: a slit one millimetre wide lets some seven litres of air through each metre and second at 75 pascal (sharp-edged orifice, coefficient 0.6, computed). In the water layer a gap that rain reaches is a leak; one that no rain reaches is a doubt. A gap in the vapour or heat layer is a doubt too.</source>
+   <translation>Luft und Wasser finden die Lücke. Keine veröffentlichte Regel erlaubt eine harmlose Breite: Ein Schlitz von einem Millimeter lässt bei 75 Pascal je Meter und Sekunde rund sieben Liter Luft durch (scharfkantige Öffnung, Beiwert 0,6, berechnet). In der Wasserschutzschicht ist eine Lücke, die der Regen erreicht, ein Leck; eine, die er nicht erreicht, ein Zweifel. Auch eine Lücke in der Dampfbrems- oder Wärmedämmschicht ist ein Zweifel.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Air space</source>
+   <translation>Luftraum</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>Along this level edge {upper} lies under {lower}: water runs in over the metal.</source>
+   <translation>An dieser waagerechten Kante liegt {upper} unter {lower}: Wasser läuft über dem Blech hinein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/pieces.py" />
+   <source>An area needs three corners or more, and its outline must not cross itself: move or add a point.</source>
+   <translation>Eine Fläche braucht drei oder mehr Ecken, und ihr Umriss darf sich nicht kreuzen: einen Punkt verschieben oder einfügen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>An eave membrane (ice barrier) that ends too near the eave: its length along the slope, from the roof's edge, against the length needed to pass the wall line by the required distance. From which face of the wall that is counted is a setting; the report's figure says which book was applied.</source>
+   <translation>Eine Traufbahn (Schutz gegen Eisrückstau), die zu nah an der Traufe endet: ihre Länge in der Dachschräge ab dem Dachrand, verglichen mit der Länge, die nötig ist, um die Wandflucht um das geforderte Maß zu überschreiten. Ab welcher Seite der Wand das zählt, ist eine Einstellung; der Wert im Bericht nennt das angewandte Regelwerk.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Apron flashing</source>
+   <translation>Brustblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/rule_pictures.py" />
+   <source>As drawn</source>
+   <translation>Wie gezeichnet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/rule_pictures.py" />
+   <source>As it should be</source>
+   <translation>Wie es sein soll</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Asphalt felt on the roof</source>
+   <translation>Bitumenbahn auf dem Dach</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Asphalt felt on the wall</source>
+   <translation>Bitumenbahn an der Wand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Asphalt shingles</source>
+   <translation>Bitumenschindeln</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Base flashing</source>
+   <translation>Wandanschlussblech</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Battens and furring</source>
+   <translation>Lattung und Konterlattung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Beam through the layer</source>
+   <translation>Balken durch die Schicht</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Bituminous roof membrane</source>
+   <translation>Bituminöse Dachabdichtung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Bituminous vapour control layer</source>
+   <translation>Bituminöse Dampfsperrbahn</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Blocks repeat too often in this drawing; the repeats after the first {most} were left out (first: {first}).</source>
+   <translation>In dieser Zeichnung wiederholen sich Blöcke zu oft; die Wiederholungen nach den ersten {most} wurden ausgelassen (zuerst: {first}).</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Blockwork</source>
+   <translation>Mauerwerk aus Blocksteinen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/tracing.py" />
+   <source>Both clicks lie on one place: click where the sheet starts and where it ends.</source>
+   <translation>Beide Klicks liegen auf einer Stelle: anklicken, wo die Bahn anfängt und wo sie endet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Break lines</source>
+   <translation>Bruchlinien</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Brick veneer</source>
+   <translation>Verblendmauerwerk</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Brickwork</source>
+   <translation>Ziegelmauerwerk</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Building paper</source>
+   <translation>Bitumenpapier</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Butyl tape</source>
+   <translation>Butylband</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>By</source>
+   <translation>Von</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Cant strip</source>
+   <translation>Keilleiste</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Capillary break (damp-proof course)</source>
+   <translation>Kapillarsperre (Mauersperrbahn)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>Carry it further up the roof, past the wall line, or lap a second sheet over its end.</source>
+   <translation>Weiter am Dach hinaufführen, über die Wandflucht hinaus, oder eine zweite Bahn über das Ende greifen lassen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>Carry it higher up the wall and lap the wall's sheet over it.</source>
+   <translation>An der Wand höher hinaufführen und die Bahn der Wand darüber greifen lassen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>Carry it on to the edge of the drawing, or draw the piece that takes over from it.</source>
+   <translation>Bis zum Rand der Zeichnung weiterführen oder das Stück zeichnen, das übernimmt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>Carry one on to lap the other, or add the tape, bead or flashing that joins them.</source>
+   <translation>Eines von beiden weiterführen und überlappen lassen, oder Klebeband, Dichtstoffraupe oder Blech ergänzen, das sie verbindet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>Carry the edge further out, so that the drop falls clear of the wall.</source>
+   <translation>Die Kante weiter hinausführen, sodass der Tropfen frei vor der Wand fällt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>Carry the layer on to the edge of the drawing, or to the piece of another product that takes over from it. If the detail ends where the layer ends, move the frame to that place.</source>
+   <translation>Die Schicht bis zum Rand der Zeichnung weiterführen oder bis zu dem Stück eines anderen Produkts, das übernimmt. Endet das Detail dort, wo die Schicht endet, den Rahmen dorthin setzen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>Carry the sheet on to the next one and lap it, or draw the piece that joins the two: a tape, a bead of sealant, a flashing. If the two do meet on site, draw them meeting.</source>
+   <translation>Die Bahn bis zur nächsten weiterführen und überlappen lassen, oder das Stück zeichnen, das beide verbindet: Klebeband, Dichtstoffraupe, Blech. Treffen sich die beiden auf der Baustelle, dann auch so zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Cellular glass</source>
+   <translation>Schaumglas</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Cellulose fibre</source>
+   <translation>Zellulosedämmung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Cement board</source>
+   <translation>Zementplatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Closed outlines: each is a section, judged inside it</source>
+   <translation>Geschlossene Umrisse: Jeder ist ein Schnitt und wird innen beurteilt</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Closed-cell foam, sprayed</source>
+   <translation>Geschlossenzelliger Spritzschaum</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>Codes ask for a continuous, sealed air barrier and name no harmless gap (International Energy Conservation Code, air barrier table, second-hand). Following each layer round the section without lifting the pen is common practice, no source.</source>
+   <translation>Vorschriften verlangen eine durchgehende, abgedichtete Luftdichtheitsschicht und nennen keine harmlose Lücke (International Energy Conservation Code, Tabelle zur Luftdichtheit, aus zweiter Hand). Jede Schicht ohne Absetzen des Stiftes rings um den Schnitt zu verfolgen ist übliche Praxis, ohne Quelle.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Collar round a pipe</source>
+   <translation>Manschette um ein Rohr</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Compression gasket</source>
+   <translation>Kompressionsdichtung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Concrete, cast</source>
+   <translation>Ortbeton</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_fields.py" />
+   <source>Conductivity: it cannot be 0; leave it empty if unknown.</source>
+   <translation>Wärmeleitfähigkeit: Sie kann nicht 0 sein; leer lassen, wenn unbekannt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_figures.py" />
+   <source>Conductivity: “{text}” is none; type it in W/(m·K), as in 0.035, or as in 0.24 Btu.</source>
+   <translation>Wärmeleitfähigkeit: „{text}“ ist keine; in W/(m·K) eingeben, etwa 0.035, oder etwa 0.24 Btu.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Coping</source>
+   <translation>Mauerabdeckung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Cork board</source>
+   <translation>Korkplatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <source>Could not be repaired: {what}.</source>
+   <translation>Ließ sich nicht reparieren: {what}.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Counter-flashing</source>
+   <translation>Überhangblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>Damaged beyond repair and left out: {count} part.</source>
+   <translation>Unrettbar beschädigt und ausgelassen: {count} Teil.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>Damaged beyond repair and left out: {count} parts.</source>
+   <translation>Unrettbar beschädigt und ausgelassen: {count} Teile.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Damp-proofing coat</source>
+   <translation>Feuchteschutzanstrich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>Date</source>
+   <translation>Datum</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Depth of the rafters</source>
+   <translation>Höhe der Sparren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Depth of the studs</source>
+   <translation>Tiefe der Ständer</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Depth of the window frame</source>
+   <translation>Tiefe des Fensterrahmens</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Door frame</source>
+   <translation>Türrahmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>Doubt</source>
+   <translation>Zweifel</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Drainage mat</source>
+   <translation>Drainagematte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>Draw them 3 mm apart, with the sheet that comes from above on the outside.</source>
+   <translation>Mit 3 mm Abstand zeichnen, die von oben kommende Bahn außen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>Drawing</source>
+   <translation>Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Drip edge</source>
+   <translation>Tropfblech</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Duct</source>
+   <translation>Kanal</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Eave</source>
+   <translation>Traufe</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>Edge cover short</source>
+   <translation>Traufbahn zu kurz</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Engineered timber</source>
+   <translation>Ingenieurholz</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Expanded polystyrene</source>
+   <translation>Expandiertes Polystyrol</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Extruded polystyrene</source>
+   <translation>Extrudiertes Polystyrol</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Fall of the roof away from the parapet</source>
+   <translation>Gefälle des Daches von der Attika weg</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Fascia board</source>
+   <translation>Traufbrett</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>Fault</source>
+   <translation>Mangel</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Fibreboard</source>
+   <translation>Holzfaserplatte, hart</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>Flashing is applied shingle-fashion (International Residential Code R703.4, second-hand); felt is applied with the upper layer over the lower (R703.2, second-hand); drip edge order at eaves and rakes (R905.2.8.5, from memory).</source>
+   <translation>Bleche werden schuppenartig angebracht (International Residential Code R703.4, aus zweiter Hand); bei Bitumenbahnen liegt die obere Lage über der unteren (R703.2, aus zweiter Hand); Reihenfolge am Tropfblech von Traufe und Ortgang (R905.2.8.5, aus dem Gedächtnis).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>Flashing is applied shingle-fashion and drains to the outside: IRC R703.4, second-hand. That water runs downhill and behind whatever is lapped against it is common practice, no source.</source>
+   <translation>Bleche werden schuppenartig angebracht und entwässern nach außen: IRC R703.4, aus zweiter Hand. Dass Wasser bergab und hinter alles läuft, was dagegen überlappt ist, ist übliche Praxis, ohne Quelle.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Flashing tape, self-adhered</source>
+   <translation>Anschlussklebeband, selbstklebend</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Fluid-applied flashing at openings</source>
+   <translation>Flüssige Abdichtung an Öffnungen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Fluid-applied membrane, vapour-open</source>
+   <translation>Flüssige Membran, diffusionsoffen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Fluid-applied membrane, vapour-tight</source>
+   <translation>Flüssige Membran, dampfdicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Flush eave</source>
+   <translation>Bündige Traufe</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Foam bead round an opening</source>
+   <translation>Schaumfuge um eine Öffnung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Foil tape</source>
+   <translation>Aluminiumklebeband</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Foil-faced insulating sheathing, joints taped</source>
+   <translation>Kaschierte Dämmplatte, Stöße verklebt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>Following each layer from one end of the drawing to the other without lifting the pen is common practice, no source.</source>
+   <translation>Jede Schicht von einem Ende der Zeichnung zum anderen ohne Absetzen des Stiftes zu verfolgen ist übliche Praxis, ohne Quelle.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Foundation above the ground</source>
+   <translation>Fundament über dem Gelände</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Frame of a section</source>
+   <translation>Rahmen eines Schnitts</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>Gap</source>
+   <translation>Lücke</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Gasket under the sill plate</source>
+   <translation>Dichtung unter der Schwelle</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Glass fibre</source>
+   <translation>Glaswolle</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Glazing</source>
+   <translation>Verglasung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Gravel</source>
+   <translation>Kies</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Gutter</source>
+   <translation>Dachrinne</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Gypsum board</source>
+   <translation>Gipsplatte</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Gypsum board, joints and edges sealed</source>
+   <translation>Gipsplatte, Stöße und Ränder abgedichtet</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Gypsum sheathing</source>
+   <translation>Gipsplatte für außen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Head flashing</source>
+   <translation>Sturzblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>Heat</source>
+   <translation>Wärme</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Height of the flashing up the wall</source>
+   <translation>Höhe des Blechs an der Wand</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Height of the parapet above the roof</source>
+   <translation>Höhe der Attika über dem Dach</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Housewrap, fastened</source>
+   <translation>Fassadenbahn, befestigt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>How far the roof boards stand past the cladding</source>
+   <translation>Überstand der Dachplatten über die Bekleidung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>How far the slopes are drawn on either side</source>
+   <translation>Wie weit die Dachflächen beiderseits gezeichnet sind</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/underlays.py" />
+   <source>How large the paper of "{name}" is stands nowhere: click two places on it and type how far apart they are.</source>
+   <translation>Wie groß das Papier von „{name}“ ist, steht nirgends: zwei Stellen darauf anklicken und eingeben, wie weit sie auseinander sind.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/underlays.py" />
+   <source>How strong a picture is painted goes from 0 to 1.</source>
+   <translation>Wie kräftig ein Bild gemalt wird, geht von 0 bis 1.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/section_marks.py" />
+   <source>INSIDE</source>
+   <translation>INNEN</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Ignored</source>
+   <translation>Übergangen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Insulation above the roof deck</source>
+   <translation>Dämmung über der Dachschalung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Insulation outside the wall</source>
+   <translation>Dämmung außen vor der Wand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Interior plaster, wet-applied</source>
+   <translation>Innenputz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>International Residential Code R905.1.2: 24 in inside the wall line, and on steep roofs 36 in along the slope (from memory); National Building Code of Canada 9.26.5.1: 900 mm up the slope to a line 300 mm inside the wall's inner face (read).</source>
+   <translation>International Residential Code R905.1.2: 24 in innerhalb der Wandflucht, auf steilen Dächern 36 in in der Schräge (aus dem Gedächtnis); National Building Code of Canada 9.26.5.1: 900 mm die Schräge hinauf bis zu einer Linie 300 mm innerhalb der Innenseite der Wand (gelesen).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>It may stand deeper: the drawing ends before it runs over.</source>
+   <translation>Es kann tiefer stehen: Die Zeichnung endet, bevor es überläuft.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Its name says nothing of what is drawn on it.</source>
+   <translation>Sein Name sagt nichts darüber, was darauf gezeichnet ist.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Joint sealant</source>
+   <translation>Fugendichtstoff</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>Joints of the air barrier are sealed (International Energy Conservation Code, air barrier table, second-hand); sheets are sealed, or lapped at least 100 mm and clamped (National Building Code of Canada 2020, 9.25.3.3, read).</source>
+   <translation>Anschlüsse der Luftdichtheitsschicht werden abgedichtet (International Energy Conservation Code, Tabelle zur Luftdichtheit, aus zweiter Hand); Bahnen werden abgedichtet oder mindestens 100 mm überlappt und geklemmt (National Building Code of Canada 2020, 9.25.3.3, gelesen).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/words.py" />
+   <source>Keeps air from blowing through: every joint is sealed.</source>
+   <translation>Lässt keine Luft durchströmen: Jeder Anschluss ist abgedichtet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/words.py" />
+   <source>Keeps damp air off cold timber, and lets the wall dry.</source>
+   <translation>Hält feuchte Luft von kaltem Holz fern und lässt die Wand trocknen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/words.py" />
+   <source>Keeps rain out: every sheet laps over the one below it.</source>
+   <translation>Hält Regen draußen: Jede Bahn greift über die darunter.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/words.py" />
+   <source>Keeps the warmth in: insulation without a cold bridge.</source>
+   <translation>Hält die Wärme drinnen: Dämmung ohne Wärmebrücke.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Kick-out flashing</source>
+   <translation>Ableitblech</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Kraft facing of a batt</source>
+   <translation>Kraftpapierkaschierung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>Lap cycle</source>
+   <translation>Überlappung im Kreis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>Lap every sheet over the one below it, on the outside, all the way down. Slope pans and flashings to the outside, and end each of them in front of the layer that goes on below.</source>
+   <translation>Jede Bahn außen über die darunter greifen lassen, bis ganz hinunter. Wannen und Bleche nach außen neigen und jedes vor der Schicht enden lassen, die darunter weitergeht.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Lap siding</source>
+   <translation>Stülpschalung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>Lap the upper sheet over the outside of the lower one, or close the gap, so that the water stays in front.</source>
+   <translation>Die obere Bahn außen über die untere greifen lassen oder die Lücke schließen, sodass das Wasser davor bleibt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/products.py" />
+   <source>Layer “{layer}” is said to be “{name}”: say something else of it before you remove this product.</source>
+   <translation>Der Layer „{layer}“ gilt als „{name}“: etwas anderes über ihn sagen, bevor dieses Produkt entfernt wird.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Lead flashing</source>
+   <translation>Bleianschluss</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_fields.py" />
+   <source>Least lap</source>
+   <translation>Mindestüberlappung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Ledger</source>
+   <translation>Streichbalken</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {count} invisible entities (first: {first}). To read them as well, add --all-layers.</source>
+   <translation>Ausgelassen: {count} unsichtbare Elemente (zuerst: {first}). Mit --all-layers werden auch sie gelesen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {count} invisible entity (first: {first}). To read them as well, add --all-layers.</source>
+   <translation>Ausgelassen: {count} unsichtbares Element (zuerst: {first}). Mit --all-layers wird auch es gelesen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {entities} on a layer that is frozen or switched off: {names}. To read them as well, add --all-layers.</source>
+   <translation>Ausgelassen: {entities} auf einem gefrorenen oder ausgeschalteten Layer: {names}. Mit --all-layers werden auch sie gelesen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {entities} on layers that are frozen or switched off: {names}. To read them as well, add --all-layers.</source>
+   <translation>Ausgelassen: {entities} auf gefrorenen oder ausgeschalteten Layern: {names}. Mit --all-layers werden auch sie gelesen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {entities} with damaged data (first: {first}).</source>
+   <translation>Ausgelassen: {entities} mit beschädigten Daten (zuerst: {first}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {entities} with impossible coordinates (first: {first}).</source>
+   <translation>Ausgelassen: {entities} mit unmöglichen Koordinaten (zuerst: {first}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {entities} without length or area (first: {first}).</source>
+   <translation>Ausgelassen: {entities} ohne Länge oder Fläche (zuerst: {first}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {things} (first: {first}).</source>
+   <translation>Ausgelassen: {things} (zuerst: {first}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>Lengthen one of the sheets, or move the joint to where both reach.</source>
+   <translation>Eine der Bahnen verlängern oder den Stoß dorthin verlegen, wohin beide reichen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>Lengthen one of the two sheets, or move the joint to where both reach.</source>
+   <translation>Eine der beiden Bahnen verlängern oder den Stoß dorthin verlegen, wohin beide reichen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>Lengths by place and slope with their clauses stand in the rule book (resources/limits.toml); horizontal seams of self-adhered roof underlayment lap at least 4 in (common practice, no source).</source>
+   <translation>Längen nach Ort und Neigung stehen mit ihren Fundstellen im Regelwerk (resources/limits.toml); waagerechte Nähte selbstklebender Unterdeckung überlappen mindestens 4 in (übliche Praxis, ohne Quelle).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>Level lap</source>
+   <translation>Waagerechte Überlappung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/chains.py" />
+   <source>Lines across areas of their own product are taken for drafting symbols: {names}.</source>
+   <translation>Linien quer über Flächen ihres eigenen Produkts gelten als Zeichensymbole: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Linework to snap to</source>
+   <translation>Linienwerk zum Fangen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Liquid-applied roof membrane</source>
+   <translation>Flüssige Dachabdichtung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>Look at this layer yourself.</source>
+   <translation>Diese Schicht bitte selbst ansehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>Low-slope roofs need at least a quarter inch in twelve (International Building Code 1507, Minnesota Rules 1305.1507, read); that laps flatter than this are sealed is common practice, no source.</source>
+   <translation>Flache Dächer brauchen mindestens einen Viertelzoll auf zwölf (International Building Code 1507, Minnesota Rules 1305.1507, gelesen); dass flachere Überlappungen abgedichtet werden, ist übliche Praxis, ohne Quelle.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/extents.py" />
+   <source>Marks far away from every piece are left out: {places}.</source>
+   <translation>Marken weit weg von allen Stücken sind ausgelassen: {places}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/verdict_words.py" />
+   <source>Mended</source>
+   <translation>Behoben</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Metal panel</source>
+   <translation>Metallpaneel</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Metal roofing</source>
+   <translation>Metalldeckung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Mineral wool</source>
+   <translation>Mineralwolle</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>No drip</source>
+   <translation>Tropft nicht ab</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/extents.py" />
+   <source>No frame is drawn: the extent of the pieces is the frame.</source>
+   <translation>Es ist kein Rahmen gezeichnet: Die Ausdehnung der Stücke ist der Rahmen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>No longer found: {about}</source>
+   <translation>Nicht mehr gefunden: {about}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/reframing.py" />
+   <source>No outline on layer “{layer}” closes, so nothing can be judged inside of it: draw the frame by hand, or say another layer.</source>
+   <translation>Auf dem Layer „{layer}“ schließt sich kein Umriss, also lässt sich darin nichts beurteilen: den Rahmen von Hand ziehen oder einen anderen Layer nennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/layer.py" />
+   <source>No piece of the {layer} comes between the inside and the outside mark: look at what the lines are, or move the marks to the two sides of the layer.</source>
+   <translation>Kein Stück der {layer} liegt zwischen der Innen- und der Außenmarke: nachsehen, was die Linien sind, oder die Marken auf die beiden Seiten der Schicht setzen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <source>No sheet or board of this layer is drawn.</source>
+   <translation>Von dieser Schicht ist keine Bahn oder Platte gezeichnet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/lock.py" />
+   <source>Nobody is warned that {file} is open here, because its folder cannot be written to ({reason}): save it elsewhere.</source>
+   <translation>Niemand wird gewarnt, dass {file} hier offen ist, denn in ihren Ordner lässt sich nicht schreiben ({reason}): anderswo speichern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/verdict_words.py" />
+   <source>Not a fault</source>
+   <translation>Kein Mangel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Not shown and not judged; nothing of it is lost</source>
+   <translation>Nicht gezeigt und nicht beurteilt; nichts davon geht verloren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Notes</source>
+   <translation>Hinweistexte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>Nothing cuts "{name}" there: draw the line to trim it at, or split it.</source>
+   <translation>Dort schneidet nichts „{name}“: die Linie zeichnen, an der gestutzt werden soll, oder auftrennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>Nothing else was found by the checks that were run.</source>
+   <translation>Sonst haben die ausgeführten Prüfungen nichts gefunden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>Nothing was found by the checks that were run.</source>
+   <translation>Die ausgeführten Prüfungen haben nichts gefunden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/section_marks.py" />
+   <source>OUTSIDE</source>
+   <translation>AUSSEN</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>Off</source>
+   <translation>Aus</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>On the level no order of the sheets drains: water lies on the lap and finds its way in.</source>
+   <translation>In der Waagerechten entwässert keine Reihenfolge der Bahnen: Wasser steht auf der Überlappung und findet hinein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/chains.py" />
+   <source>One outline of {product} does not close and is read as a line: {names}.</source>
+   <translation>Ein Umriss aus „{product}“ schließt sich nicht und wird als Linie gelesen: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/chains.py" />
+   <source>One outline of {product} is of no even thickness and is read as an area: {names}.</source>
+   <translation>Ein Umriss aus „{product}“ ist nicht gleichmäßig dick und wird als Fläche gelesen: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/products.py" />
+   <source>One piece is made of “{name}”: give it another product before you remove this one.</source>
+   <translation>Ein Stück ist aus „{name}“: ihm ein anderes Produkt geben, bevor dieses entfernt wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/verdict_words.py" />
+   <source>Open</source>
+   <translation>Offen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>Open penetration</source>
+   <translation>Offene Durchdringung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Open-cell foam, sprayed</source>
+   <translation>Offenzelliger Spritzschaum</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Oriented strand board</source>
+   <translation>OSB-Platte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Other words suggest {others}.</source>
+   <translation>Andere Wörter deuten auf {others}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/frames.py" />
+   <source>Outlines of frames that do not close: left out ({names}).</source>
+   <translation>Umrisse von Rahmen, die sich nicht schließen: ausgelassen ({names}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/frames.py" />
+   <source>Outlines of frames that hold other frames: taken for the border of the sheet ({names}).</source>
+   <translation>Umrisse von Rahmen, die andere Rahmen enthalten: als Blattrand genommen ({names}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Overhang past the cladding</source>
+   <translation>Überstand über die Bekleidung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Parapet</source>
+   <translation>Attika</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Particleboard</source>
+   <translation>Spanplatte</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Paving</source>
+   <translation>Pflaster</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>Penetrations of the air barrier are sealed (International Energy Conservation Code, air barrier table, from memory); the water-resistive barrier is flashed at penetrations (International Residential Code R703.4, second-hand).</source>
+   <translation>Durchdringungen der Luftdichtheitsschicht werden abgedichtet (International Energy Conservation Code, Tabelle zur Luftdichtheit, aus dem Gedächtnis); die wasserabweisende Schicht wird an Durchdringungen angeschlossen (International Residential Code R703.4, aus zweiter Hand).</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Phenolic board</source>
+   <translation>Phenolharzplatte</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Pipe</source>
+   <translation>Rohr</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Pitch of the roof</source>
+   <translation>Neigung des Daches</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Plywood</source>
+   <translation>Sperrholz</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Polyethylene vapour retarder, 0.15 mm</source>
+   <translation>Dampfbremse aus Polyethylen, 0,15 mm</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Polyisocyanurate board</source>
+   <translation>Polyisocyanurat-Platte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>Ponding</source>
+   <translation>Stehendes Wasser</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Pre-compressed foam tape</source>
+   <translation>Vorkomprimiertes Dichtband</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>Project</source>
+   <translation>Projekt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>Put {upper} over {lower} here; only at an eave does the sheet go over the metal.</source>
+   <translation>Hier {upper} über {lower} legen; nur an der Traufe liegt die Bahn über dem Blech.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>Put {upper} over {lower}; where that cannot be, cover the upper edge of {lower} with a strip that laps over it.</source>
+   <translation>{upper} über {lower} legen; wo das nicht geht, die Oberkante von „{lower}“ mit einem Streifen abdecken, der darüber greift.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>Rain that runs down the {left} gets in behind the {into} here.</source>
+   <translation>Regen, der an „{left}“ hinabläuft, gelangt hier hinter „{into}“.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>Rain that runs down the {left} gets in to the inside here.</source>
+   <translation>Regen, der an „{left}“ hinabläuft, gelangt hier nach innen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Rake</source>
+   <translation>Ortgang</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <source>Read all the same: {what}.</source>
+   <translation>Trotzdem gelesen: {what}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>Remark</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <source>Repaired: {what}.</source>
+   <translation>Repariert: {what}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>Reverse lap</source>
+   <translation>Verkehrte Überlappung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>Revision</source>
+   <translation>Index</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Ridge</source>
+   <translation>First</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Roof deck</source>
+   <translation>Dachschalung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Roof drain</source>
+   <translation>Dachablauf</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Roof tiles</source>
+   <translation>Dachziegel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Roof to higher wall</source>
+   <translation>Dach an höherer Wand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Roof underlayment, fastened</source>
+   <translation>Unterdeckbahn, befestigt</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Roof underlayment, self-adhered</source>
+   <translation>Unterdeckbahn, selbstklebend</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Roof underlayment, vapour-open</source>
+   <translation>Unterdeckbahn, diffusionsoffen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Rooflight</source>
+   <translation>Dachfenster</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_fields.py" />
+   <source>Say in which document the figures were read, or take the tick away.</source>
+   <translation>Angeben, in welchem Dokument die Werte gelesen wurden, oder das Häkchen wegnehmen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>Scale</source>
+   <translation>Maßstab</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Screed</source>
+   <translation>Estrich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>Seal it with a collar, or with bead and tape, to both {through} and {sheet}.</source>
+   <translation>Mit einer Manschette oder mit Dichtstoffraupe und Klebeband an beiden abdichten: {through} und {sheet}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>Seal the lap with a tape, a bead or an adhered sheet, or give the surface a fall.</source>
+   <translation>Die Überlappung mit Klebeband, Dichtstoffraupe oder verklebter Bahn abdichten oder der Fläche Gefälle geben.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Sealant that stays soft, for vapour retarders</source>
+   <translation>Bleibend weicher Dichtstoff für Dampfbremsen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Seam tape for sheets and boards</source>
+   <translation>Nahtklebeband für Bahnen und Platten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>Section</source>
+   <translation>Schnitt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/sections.py" />
+   <source>Section "{name}" has no such break: pick one of its own.</source>
+   <translation>Der Schnitt „{name}“ hat keinen solchen Bruch: einen seiner eigenen wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/sections.py" />
+   <source>Section "{name}" has no such {side} mark: pick one that is drawn.</source>
+   <translation>Der Schnitt „{name}“ hat keine solche Marke „{side}“: eine wählen, die gezeichnet ist.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Self-adhered membrane along the eave</source>
+   <translation>Selbstklebende Traufbahn</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Self-adhered sheet, vapour-open</source>
+   <translation>Selbstklebende Bahn, diffusionsoffen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Self-adhered sheet, vapour-tight</source>
+   <translation>Selbstklebende Bahn, dampfdicht</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Sheathing with taped joints</source>
+   <translation>Beplankung mit verklebten Stößen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>Sheet</source>
+   <translation>Bahn</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>Sheets of which each is lapped by the next, and the last by the first. A sheet that lies over another goes on after it, so none of them can be the first to go on.</source>
+   <translation>Bahnen, von denen jede von der nächsten überlappt wird und die letzte von der ersten. Eine Bahn, die über einer anderen liegt, kommt nach ihr, also kann keine die erste sein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>Short lap</source>
+   <translation>Überlappung zu kurz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Shown and snapped to, never judged</source>
+   <translation>Gezeigt und gefangen, nie beurteilt</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Sill flashing</source>
+   <translation>Fensterbankblech</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Sill pan</source>
+   <translation>Fensterbankwanne</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Single-ply roof membrane</source>
+   <translation>Einlagige Dachbahn</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Single-ply roof membrane, fastened, seams welded</source>
+   <translation>Einlagige Dachbahn, befestigt, Nähte verschweißt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>Slope the face to an edge or a drain, or lower the edge that holds the water back.</source>
+   <translation>Die Fläche zu einer Kante oder einem Ablauf neigen oder die Kante senken, die das Wasser zurückhält.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>Slope the face to an edge or to a drain, put a tapered board or a saddle under the low point, or lower the edge that holds the water back. Turn a pan so that it falls to the outside.</source>
+   <translation>Die Fläche zu einer Kante oder einem Ablauf neigen, Gefälledämmung oder einen Sattel unter den Tiefpunkt legen oder die Kante senken, die das Wasser zurückhält. Eine Wanne so drehen, dass sie nach außen fällt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>Snow lies against the wall, water splashes and is driven up, and ice dams it. What stands higher than the flashing runs in behind it.</source>
+   <translation>Schnee liegt an der Wand, Wasser spritzt und wird hochgetrieben, Eis staut es auf. Was höher steht als das Blech, läuft dahinter.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>Snow melts over the warm house and freezes over the cold eave. Behind the dam of ice water stands on the roof and goes under the shingles; the membrane has to reach to where the roof is warm.</source>
+   <translation>Über dem warmen Haus schmilzt der Schnee, an der kalten Traufe gefriert er. Hinter dem Eiswall staut sich Wasser auf dem Dach und läuft unter die Deckung; die Bahn muss bis dorthin reichen, wo das Dach warm ist.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Soffit</source>
+   <translation>Untersicht</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Soil</source>
+   <translation>Erdreich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/lock.py" />
+   <source>Somebody</source>
+   <translation>Jemand</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>Source</source>
+   <translation>Quelle</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>Standing water finds every pinhole and every lap that only sheds water, loads the roof, and freezes. Laps that drain in a flow do not hold against a head of water.</source>
+   <translation>Stehendes Wasser findet jedes Nadelloch und jede Überlappung, die Wasser nur ableitet, belastet das Dach und gefriert. Überlappungen, die im Abfluss dicht sind, halten stehendem Wasser nicht stand.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Steel deck</source>
+   <translation>Trapezblech</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Steel framing</source>
+   <translation>Stahltragwerk</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>Steep roofs: at least 4 in (International Residential Code R905.2.8.3, read). Low slopes: 8 in by the practice of a trade association (from memory); 150 mm above the finished surface (BS 6229:2018, second-hand). The figure in force stands in the rule book.</source>
+   <translation>Steile Dächer: mindestens 4 in (International Residential Code R905.2.8.3, gelesen). Flache Neigungen: 8 in nach der Praxis eines Fachverbands (aus dem Gedächtnis); 150 mm über der fertigen Oberfläche (BS 6229:2018, aus zweiter Hand). Der geltende Wert steht im Regelwerk.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Step flashing</source>
+   <translation>Stufenblech</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Stone cladding</source>
+   <translation>Natursteinbekleidung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>Stops short</source>
+   <translation>Hört zu früh auf</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Stucco</source>
+   <translation>Außenputz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>Tape over the joint, lay a bead or gasket between them, or seal them with a coat.</source>
+   <translation>Den Stoß mit Klebeband überkleben, eine Dichtstoffraupe oder Dichtung dazwischenlegen oder mit einer Beschichtung abdichten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>Tape the lap, lay a bead in it, or use an adhered sheet on the outside.</source>
+   <translation>Die Überlappung verkleben, eine Dichtstoffraupe hineinlegen oder außen eine verklebte Bahn verwenden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Texts, leaders and dimensions: shown, and read by Read the notes</source>
+   <translation>Texte, Hinweislinien und Bemaßungen: gezeigt, und von „Hinweistexte lesen“ gelesen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>That the outer sheet of a lap goes on after the inner one is common practice, no source.</source>
+   <translation>Dass die äußere Bahn einer Überlappung nach der inneren kommt, ist übliche Praxis, ohne Quelle.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>The block “{name}” contains itself; the inner one was left out ({first}).</source>
+   <translation>Der Block „{name}“ enthält sich selbst; der innere wurde ausgelassen ({first}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>The block “{name}” is clipped at {places} (first: {first}); its content was read whole.</source>
+   <translation>Der Block „{name}“ ist an {places} beschnitten (zuerst: {first}); sein Inhalt wurde ganz gelesen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>The block “{name}” is missing from the file and was left out ({places}; first: {first}).</source>
+   <translation>Der Block „{name}“ fehlt in der Datei und wurde ausgelassen ({places}; zuerst: {first}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/breaks.py" />
+   <source>The break line at {x:.0f},{y:.0f} has no second one; material goes on beyond it.</source>
+   <translation>Die Bruchlinie bei {x:.0f},{y:.0f} hat keine zweite; dahinter geht Material weiter.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>The crew cannot build it as drawn. They will tuck, slit or turn one of the laps round on the scaffold, and nobody decides which.</source>
+   <translation>So, wie es gezeichnet ist, lässt es sich nicht bauen. Auf dem Gerüst wird dann eine der Überlappungen untergeschoben, geschlitzt oder umgedreht, und niemand entscheidet, welche.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_content.py" />
+   <source>The drawing has no layout “{name}”: choose one of {names}.</source>
+   <translation>Die Zeichnung hat kein Layout „{name}“: eines von {names} wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>The drawing “{name}” is attached from outside and was not read ({places}): bind it into this drawing to have it checked.</source>
+   <translation>Die Zeichnung „{name}“ ist von außen angehängt und wurde nicht gelesen ({places}): in diese Zeichnung einbinden, damit sie geprüft wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>The ends of "{first}" and "{second}" are more than {reach:g} mm apart: move them together, or extend one.</source>
+   <translation>Die Enden von „{first}“ und „{second}“ sind mehr als {reach:g} mm auseinander: zusammenrücken oder eines verlängern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/settings.py" />
+   <source>The figure "{name}" cannot be {value:g}: give 0 or more.</source>
+   <translation>Der Wert „{name}“ kann nicht {value:g} sein: 0 oder mehr angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>The figure `drip-clear` of the rule book in force, shown with each finding. That an edge turns down is common practice, no source.</source>
+   <translation>Der Wert `drip-clear` des geltenden Regelwerks, bei jedem Befund angegeben. Dass eine Kante nach unten abgekantet wird, ist übliche Praxis, ohne Quelle.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>The file does not follow the DXF format and was repaired: look whether all is there.</source>
+   <translation>Die Datei folgt nicht dem DXF-Format und wurde repariert: nachsehen, ob alles da ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>The file has no end mark: what is there was read, but more may be missing.</source>
+   <translation>Die Datei hat keine Endmarke: Was da ist, wurde gelesen, doch kann mehr fehlen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>The file names no units; read in {units}: {shown}.</source>
+   <translation>Die Datei nennt keine Einheiten; gelesen in {units}: {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>The file says {header}, but is read in {units}: {shown}, and {odd}.</source>
+   <translation>Die Datei sagt {header}, wird aber in {units} gelesen: {shown}, und {odd}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>The file says {header}; it is read in {units}, as told.</source>
+   <translation>Die Datei sagt {header}; sie wird in {units} gelesen, wie angegeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>The lower edge of a flashing, drip edge or sill pan that does not turn down, or whose drop falls nearer to the wall beneath than the rule book asks. An edge that lies on the sheet below it is a lap, and passed over.</source>
+   <translation>Die Unterkante von Anschlussblech, Tropfblech oder Fensterbankwanne, die nicht nach unten abgekantet ist oder deren Tropfen näher an der Wand darunter fällt, als das Regelwerk verlangt. Eine Kante, die auf der Bahn darunter aufliegt, ist eine Überlappung und wird übergangen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>The lower edge of the {sheet} does not turn down: the drop runs back under it.</source>
+   <translation>Die Unterkante von „{sheet}“ ist nicht nach unten abgekantet: Der Tropfen läuft darunter zurück.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>The lower edge of the {sheet} drips too near to the wall beneath it.</source>
+   <translation>Die Unterkante von „{sheet}“ tropft zu nah an der Wand darunter ab.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>The paper layout “{name}” was not read; it holds {entities}.</source>
+   <translation>Das Papierlayout „{name}“ wurde nicht gelesen; es enthält {entities}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/job.py" />
+   <source>The paper “{paper}” is not known; use one of {papers}.</source>
+   <translation>Das Papier „{paper}“ ist nicht bekannt; möglich sind {papers}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/underlay_picture.py" />
+   <source>The picture “{name}” in this project is damaged: remove it, and lay it in again.</source>
+   <translation>Das Bild „{name}“ in diesem Projekt ist beschädigt: entfernen und noch einmal einlegen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/opening.py" />
+   <source>The pieces of this layer lie over one another so closely that the opening cannot be worked out: draw each piece once, and only what belongs to the layer.</source>
+   <translation>Die Stücke dieser Schicht liegen so dicht übereinander, dass sich die Öffnung nicht berechnen lässt: jedes Stück nur einmal zeichnen, und nur, was zur Schicht gehört.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_fields.py" />
+   <source>The product needs a name: type how the office calls it.</source>
+   <translation>Das Produkt braucht einen Namen: eingeben, wie das Büro es nennt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/underlays.py" />
+   <source>The scale of "{name}" must be more than 0: set it again.</source>
+   <translation>Der Maßstab von „{name}“ muss mehr als 0 sein: noch einmal setzen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/scales.py" />
+   <source>The scale “{text}” is not a standard one; use one of {known}.</source>
+   <translation>Der Maßstab „{text}“ ist keiner der üblichen; möglich sind {known}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/scales.py" />
+   <source>The section is {width:.0f} m by {height:.0f} m, too large for this paper at any standard scale; draw a frame around the part to be shown, or use larger paper.</source>
+   <translation>Der Schnitt ist {width:.0f} m mal {height:.0f} m groß, zu groß für dieses Papier bei jedem üblichen Maßstab; einen Rahmen um den Teil ziehen, der gezeigt werden soll, oder größeres Papier nehmen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/sheet.py" />
+   <source>The section “{name}” does not fit on {paper} at {scale}; {advice}.</source>
+   <translation>Der Schnitt „{name}“ passt im Maßstab {scale} nicht auf {paper}; {advice}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/checker.py" />
+   <source>The trace says that the widest gap is {bottleneck:.1f} mm and the opening says {opening:.1f} mm: one of them is wrong, so look at this layer yourself.</source>
+   <translation>Nach dem Verlauf ist die breiteste Lücke {bottleneck:.1f} mm breit, nach der Öffnung {opening:.1f} mm: Eines von beiden stimmt nicht, also diese Schicht bitte selbst ansehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/tracing.py" />
+   <source>The traced line turns too tightly for a sheet {distance} off it on that side: choose the other side, or a smaller distance.</source>
+   <translation>Die nachgezogene Linie biegt für eine Bahn {distance} daneben auf dieser Seite zu eng ab: die andere Seite wählen oder einen kleineren Abstand.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>The two ends of "{name}" are more than {reach:g} mm apart: move them together to close it.</source>
+   <translation>Die beiden Enden von „{name}“ sind mehr als {reach:g} mm auseinander: zum Schließen zusammenrücken.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/underlays.py" />
+   <source>The two places are the same: click two that are far apart.</source>
+   <translation>Die beiden Stellen sind gleich: zwei anklicken, die weit auseinander liegen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/pieces.py" />
+   <source>The two points of the mirror line are the same: give two places.</source>
+   <translation>Die beiden Punkte der Spiegelachse sind gleich: zwei Stellen angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>The upper sheet over the lower one, as shingles lie. At an eave the underlayment goes over the drip edge; along a rake the drip edge goes over the underlayment. A flashing's upper leg goes under the wall sheet. Where a leg must go on the face of the sheet, cover its upper edge with a strip that laps over it.</source>
+   <translation>Die obere Bahn über die untere, wie Schindeln liegen. An der Traufe liegt die Unterdeckung über dem Tropfblech, am Ortgang das Tropfblech über der Unterdeckung. Der obere Schenkel eines Blechs liegt unter der Wandbahn. Muss ein Schenkel vor der Bahn liegen, seine Oberkante mit einem Streifen abdecken, der darüber greift.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>The water that every cladding lets through runs down the sheet, meets the edge, and is led inside. Nobody sees it for years; the framing rots behind a sound cladding.</source>
+   <translation>Das Wasser, das jede Bekleidung durchlässt, läuft die Bahn hinab, trifft auf die Kante und wird nach innen geleitet. Jahrelang sieht es niemand; hinter einer heilen Bekleidung fault das Tragwerk.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>The {layer} could not be judged.</source>
+   <translation>Die {layer} ließ sich nicht beurteilen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>The {layer} has a gap between {both}: they neither touch nor lap.</source>
+   <translation>{both}: Zwischen ihnen hat die {layer} eine Lücke; sie berühren sich nicht und überlappen sich nicht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>The {layer} stops short: {name} ends here and nothing goes on to the edge of the drawing.</source>
+   <translation>Die {layer} hört zu früh auf: {name} endet hier, und nichts geht bis zum Rand der Zeichnung weiter.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/opening.py" />
+   <source>The {side} mark at {x:.0f}, {y:.0f} lies on a piece or beyond the frame: move it into the open.</source>
+   <translation>Die Marke „{side}“ bei {x:.0f}, {y:.0f} liegt auf einem Stück oder jenseits des Rahmens: ins Freie rücken.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/extents.py" />
+   <source>The {word} mark stands beyond the cut ends; it counts at {x:.0f},{y:.0f}.</source>
+   <translation>Die Marke „{word}“ steht jenseits der Schnittenden; sie zählt bei {x:.0f},{y:.0f}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/tracing.py" />
+   <source>There are no drawn lines to follow here: import a drawing, or sketch the sheet.</source>
+   <translation>Hier sind keine gezeichneten Linien, denen man folgen könnte: eine Zeichnung laden oder die Bahn skizzieren.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/sections.py" />
+   <source>There is a section "{name}" already: give it another name.</source>
+   <translation>Einen Schnitt „{name}“ gibt es schon: einen anderen Namen geben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>There is no file {name}: check its name and its folder.</source>
+   <translation>Es gibt keine Datei {name}: Name und Ordner prüfen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/looking_up.py" />
+   <source>There is no piece "{name}" in section "{section}"; pick one that is drawn.</source>
+   <translation>Im Schnitt „{section}“ gibt es kein Stück „{name}“; eines wählen, das gezeichnet ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/pieces.py" />
+   <source>There is no product "{product}" in section "{section}": choose one of the list, or add it there first.</source>
+   <translation>Im Schnitt „{section}“ gibt es kein Produkt „{product}“: eines aus der Liste wählen oder es dort erst hinzufügen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts/__init__.py" />
+   <source>There is no ready-made part {name!r}: choose one of {names}.</source>
+   <translation>Es gibt kein fertiges Detail {name!r}: eines von {names} wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>There is no room for one line {distance:g} mm beside that one on this side: give a smaller distance.</source>
+   <translation>Auf dieser Seite ist {distance:g} mm daneben kein Platz für eine durchgehende Linie: einen kleineren Abstand angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/rule_book.py" />
+   <source>There is no rule book '{book}'{hint}</source>
+   <translation>Es gibt kein Regelwerk '{book}'{hint}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/looking_up.py" />
+   <source>There is no section "{which}"; the sections are: {known}.</source>
+   <translation>Es gibt keinen Schnitt „{which}“; die Schnitte sind: {known}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/underlays.py" />
+   <source>There is no such underlay: pick one that lies under the drawing.</source>
+   <translation>Eine solche Unterlage gibt es nicht: eine wählen, die unter der Zeichnung liegt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/opening.py" />
+   <source>There is no {side} mark in the frame: place one.</source>
+   <translation>Im Rahmen fehlt die Marke „{side}“: eine setzen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>These sheets cannot go on in any order: {chain}.</source>
+   <translation>Diese Bahnen lassen sich in keiner Reihenfolge anbringen: {chain}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/tracing.py" />
+   <source>These two places are not joined by drawn lines: the lines at the first place come no nearer to those at the second than {gap}. Trace up to there and begin again on the other side, or draw the missing line.</source>
+   <translation>Diese beiden Stellen sind nicht durch gezeichnete Linien verbunden: Die Linien an der ersten kommen denen an der zweiten nicht näher als {gap}. Bis dorthin nachziehen und auf der anderen Seite neu anfangen, oder die fehlende Linie zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_fields.py" />
+   <source>Thickness</source>
+   <translation>Dicke</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Thickness of the wall board</source>
+   <translation>Dicke der Wandplatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_fields.py" />
+   <source>Thickness: a product cannot be 0 thick; leave it empty if unknown.</source>
+   <translation>Dicke: Ein Produkt kann nicht 0 dick sein; leer lassen, wenn unbekannt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>This sheet is an aid to judgement. It shows what a program found in a drawing, not what is built. Local codes, the makers' instructions and the decision of licensed professionals come first. Work at height needs fall protection. Where rot or mould may be hidden, have the structure looked at and protect yourself before anything is opened.</source>
+   <translation>Dieses Blatt ist eine Hilfe zur Beurteilung. Es zeigt, was ein Programm in einer Zeichnung gefunden hat, nicht, was gebaut ist. Örtliche Vorschriften, die Angaben der Hersteller und die Entscheidung zugelassener Fachleute gehen vor. Arbeiten in der Höhe verlangen Absturzsicherung. Wo Fäulnis oder Schimmel verborgen sein können, das Tragwerk untersuchen lassen und sich schützen, bevor etwas geöffnet wird.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Through-wall flashing</source>
+   <translation>Durchgehende Mauersperre</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Timber framing</source>
+   <translation>Holztragwerk</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/verdict_words.py" />
+   <source>To be mended</source>
+   <translation>Zu beheben</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Trim</source>
+   <translation>Zierleiste</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>Turn one of the laps round so that the sheets go on one after the other, from the bottom up; or split a sheet in two and lap the second part later.</source>
+   <translation>Eine der Überlappungen umdrehen, sodass die Bahnen nacheinander von unten nach oben kommen; oder eine Bahn teilen und den zweiten Teil später überlappen lassen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>Turn one of these laps round, so that each sheet goes on after the one it covers.</source>
+   <translation>Eine dieser Überlappungen umdrehen, sodass jede Bahn nach der kommt, die sie überdeckt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>Turn the edge down and away from the wall, and carry it out until the drop falls clear.</source>
+   <translation>Die Kante nach unten und von der Wand weg abkanten und so weit hinausführen, dass der Tropfen frei fällt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>Turn the edge down and out, so that the drop lets go.</source>
+   <translation>Die Kante nach unten und außen abkanten, sodass der Tropfen abreißt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>Two boards pushed together, or two sheets stapled one over the other, leave a slit. Air that leaks out in winter carries more moisture into the wall than vapour diffusing through it, and wets what is cold.</source>
+   <translation>Zwei aneinandergestoßene Platten oder zwei übereinander geklammerte Bahnen lassen einen Schlitz. Luft, die im Winter hinausströmt, trägt mehr Feuchte in die Wand, als Dampf hindurch diffundiert, und nässt, was kalt ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/sections.py" />
+   <source>Two different places are needed to say which way is down.</source>
+   <translation>Zwei verschiedene Stellen sind nötig, um zu sagen, wo unten ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Two lines with a blank strip between: the drawing is cut short there</source>
+   <translation>Zwei Linien mit leerem Streifen dazwischen: Dort ist die Zeichnung gekürzt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>Units</source>
+   <translation>Einheiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>Unsealed joint</source>
+   <translation>Anschluss nicht abgedichtet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>Upturn short</source>
+   <translation>Aufkantung zu niedrig</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Valley flashing</source>
+   <translation>Kehlblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>Vapour</source>
+   <translation>Dampf</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Vapour retarder of variable permeance</source>
+   <translation>Feuchtevariable Dampfbremse</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Vapour retarder under the slab</source>
+   <translation>Dampfbremse unter der Bodenplatte</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Vapour-retarder paint</source>
+   <translation>Dampfbremsender Anstrich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_figures.py" />
+   <source>Vapour: “{text}” has no unit that is known; type “2 perm”, “57 ng” or “sd 0.2 m”.</source>
+   <translation>Dampf: „{text}“ hat keine bekannte Einheit; „2 perm“, „57 ng“ oder „sd 0.2 m“ eingeben.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Vented air space</source>
+   <translation>Belüfteter Luftraum</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Vented space behind the cladding</source>
+   <translation>Belüfteter Raum hinter der Bekleidung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Ventilation mat</source>
+   <translation>Lüftungsmatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Wall base</source>
+   <translation>Wandfuß</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>Water</source>
+   <translation>Wasser</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>Water stands on the {sheets} here and cannot run off.</source>
+   <translation>Auf {sheets} steht hier Wasser und kann nicht abfließen.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Waterproofing sheet below ground</source>
+   <translation>Abdichtungsbahn im Erdreich</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Weep screed</source>
+   <translation>Putzabschlussprofil</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>Wet route</source>
+   <translation>Weg des Regens nach innen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>What gets in behind the water layer wets sheathing and framing where nothing dries it soon. Rot and mould follow long before a stain shows indoors.</source>
+   <translation>Was hinter die Wasserschutzschicht gelangt, nässt Beplankung und Tragwerk, wo nichts es bald trocknet. Fäulnis und Schimmel kommen lange, bevor innen ein Fleck zu sehen ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>What it finds</source>
+   <translation>Was gefunden wird</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>What to draw instead</source>
+   <translation>Was stattdessen zu zeichnen ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>What was found</source>
+   <translation>Was gefunden wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/settings.py" />
+   <source>What was found may stand only for a reason: type why, so that others can follow.</source>
+   <translation>Was gefunden wurde, darf nur mit Grund bleiben: den Grund eingeben, damit andere folgen können.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>Why it matters</source>
+   <translation>Warum das wichtig ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>Wind drives water uphill under a lap, capillarity draws it in, and a sheet put up in a gale is never quite where it was drawn. The lap's length is the margin for all three.</source>
+   <translation>Wind treibt Wasser unter einer Überlappung bergauf, Kapillarität zieht es hinein, und eine bei Sturm verlegte Bahn liegt nie ganz so, wie sie gezeichnet war. Die Länge der Überlappung ist die Reserve für alle drei.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Window frame</source>
+   <translation>Fensterrahmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Window head</source>
+   <translation>Fenstersturz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts" />
+   <source>Window sill</source>
+   <translation>Fensterbank</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Wood shingles</source>
+   <translation>Holzschindeln</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>Wood-fibre board</source>
+   <translation>Holzfaserplatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>a PDF</source>
+   <translation>ein PDF</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>a ZIP archive</source>
+   <translation>ein ZIP-Archiv</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>a lap on the level that nothing seals.</source>
+   <translation>eine waagerechte Überlappung, die nichts abdichtet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>a list of {count}</source>
+   <translation>eine Liste mit {count} Einträgen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>a lower edge lets the drop run back instead of dripping clear.</source>
+   <translation>eine Unterkante lässt den Tropfen zurücklaufen, statt ihn frei abtropfen zu lassen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>a picture</source>
+   <translation>ein Bild</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>absent</source>
+   <translation>nicht vorhanden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>adhered</source>
+   <translation>verklebt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>air</source>
+   <translation>Luft</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/product.py" />
+   <source>air layer</source>
+   <translation>Luftdichtheitsschicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>an object</source>
+   <translation>ein Objekt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>as named, {sure}</source>
+   <translation>wie benannt, {sure}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>attribute that belongs to no insert</source>
+   <translation>Attribut ohne zugehörige Einfügung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>block that contains itself</source>
+   <translation>Block, der sich selbst enthält</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>block without a name</source>
+   <translation>Block ohne Namen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>broken</source>
+   <translation>unterbrochen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <source>broken at 1 place, {width} wide</source>
+   <translation>an 1 Stelle unterbrochen, {width} breit</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <source>broken at {count} places, at most {width} wide</source>
+   <translation>an {count} Stellen unterbrochen, höchstens {width} breit</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/lock.py" />
+   <source>by somebody else</source>
+   <translation>bei jemand anderem</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/lock.py" />
+   <source>by {holder}</source>
+   <translation>bei {holder}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>cannot be {shown}{hint}</source>
+   <translation>kann nicht {shown} sein{hint}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>centimetres</source>
+   <translation>Zentimeter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>continuous</source>
+   <translation>durchgehend</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <source>continuous: can be followed from end to end without lifting the pen</source>
+   <translation>durchgehend: lässt sich von einem Ende zum anderen verfolgen, ohne den Stift abzusetzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_words.py" />
+   <source>controls nothing</source>
+   <translation>trennt nichts</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>doubt</source>
+   <translation>Zweifel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>doubtful</source>
+   <translation>zweifelhaft</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/finding.py" />
+   <source>doubts</source>
+   <translation>Zweifel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>edge cover short</source>
+   <translation>Traufbahn zu kurz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/network.py" />
+   <source>edge of the drawing</source>
+   <translation>Rand der Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>ellipse with an invalid ratio of its axes</source>
+   <translation>Ellipse mit ungültigem Achsverhältnis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>ellipse without a valid axis</source>
+   <translation>Ellipse ohne gültige Achse</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>end</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>ends here</source>
+   <translation>endet hier</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>entity that belongs to no layout</source>
+   <translation>Element, das zu keinem Layout gehört</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>entity whose layout is missing</source>
+   <translation>Element, dessen Layout fehlt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>entity with an invalid handle</source>
+   <translation>Element mit ungültiger Kennung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>entity with an invalid owner</source>
+   <translation>Element mit ungültigem Besitzer</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>entity with invalid data</source>
+   <translation>Element mit ungültigen Daten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>fastened</source>
+   <translation>befestigt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>fault</source>
+   <translation>Mangel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <source>fault of an unknown kind ({code})</source>
+   <translation>Fehler unbekannter Art ({code})</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/finding.py" />
+   <source>faults</source>
+   <translation>Mängel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>feet</source>
+   <translation>Fuß</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/sheet.py" />
+   <source>feet and inches</source>
+   <translation>Fuß und Zoll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>fluid</source>
+   <translation>flüssig aufgetragen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>gap</source>
+   <translation>Lücke</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_products.py" />
+   <source>gives '{key}' and calls it unknown; keep one of them.</source>
+   <translation>gibt '{key}' an und nennt es unbekannt; eines davon behalten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>goes on above</source>
+   <translation>geht oben weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>goes on below</source>
+   <translation>geht unten weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>goes on to the left</source>
+   <translation>geht links weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>goes on to the right</source>
+   <translation>geht rechts weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>handle given to several entities</source>
+   <translation>Kennung, die mehrere Elemente tragen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_products.py" />
+   <source>has both 'permeance_ng' and 'sd_m'; keep one of them.</source>
+   <translation>hat sowohl 'permeance_ng' als auch 'sd_m'; eines davon behalten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>hatch with an invalid boundary</source>
+   <translation>Schraffur mit ungültigem Rand</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>heat</source>
+   <translation>Wärme</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/product.py" />
+   <source>heat layer</source>
+   <translation>Wärmedämmschicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>inches</source>
+   <translation>Zoll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/rule_pictures.py" />
+   <location filename="../../enclosure_app/files" />
+   <source>inside</source>
+   <translation>innen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>invalid colour number</source>
+   <translation>ungültige Farbnummer</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>invalid extrusion direction</source>
+   <translation>ungültige Extrusionsrichtung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>invalid layer name</source>
+   <translation>ungültiger Layername</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>invalid line weight</source>
+   <translation>ungültige Linienstärke</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>invalid number</source>
+   <translation>ungültige Zahl</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>invalid whole number</source>
+   <translation>ungültige ganze Zahl</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_json.py" />
+   <source>is "{name}", as that of a piece before it: give it another.</source>
+   <translation>ist „{name}“, wie bei einem Stück davor: einen anderen geben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_json.py" />
+   <source>is "{product}", which is no product of this file or the program</source>
+   <translation>ist „{product}“, und das ist kein Produkt dieser Datei oder des Programms</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>is 0; it must be more than that.</source>
+   <translation>ist 0; es muss mehr sein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_json.py" />
+   <source>is no figure of the rule books{hint}</source>
+   <translation>ist kein Wert der Regelwerke{hint}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_products.py" />
+   <source>is not in the catalogue, so it needs {keys} as well.</source>
+   <translation>steht nicht im Katalog und braucht deshalb auch {keys}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_json.py" />
+   <source>is not known here: the name before the product is its key.</source>
+   <translation>ist hier nicht bekannt: Der Name vor dem Produkt ist sein Schlüssel.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>is not known here{hint}</source>
+   <translation>ist hier nicht bekannt{hint}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>is not sound base64: lay the underlay in again.</source>
+   <translation>ist kein einwandfreies Base64: die Unterlage noch einmal einlegen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>is too large: write a finite number.</source>
+   <translation>ist zu groß: eine endliche Zahl schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>is {number}: write a finite number.</source>
+   <translation>ist {number}: eine endliche Zahl schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>is {value}; it cannot be negative.</source>
+   <translation>ist {value}; es kann nicht negativ sein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>is {value}; write 1 or 0.</source>
+   <translation>ist {value}; 1 oder 0 schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>is {value}; write a finite number.</source>
+   <translation>ist {value}; eine endliche Zahl schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>is {value}; write a slope as rise over run (4:12 is 0.3333).</source>
+   <translation>ist {value}; die Neigung als Höhe durch Länge schreiben (4:12 ist 0.3333).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>its dimensions read as millimetres ({says})</source>
+   <translation>ihre Bemaßungen lesen sich als Millimeter ({says})</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>its dimensions read as {units} ({measured:g} is dimensioned {says})</source>
+   <translation>ihre Bemaßungen lesen sich als {units} ({measured:g} ist mit {says} bemaßt)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>its name is not valid</source>
+   <translation>ihr Name ist ungültig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>its texts would be {high} mm high</source>
+   <translation>ihre Texte wären {high} mm hoch</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>lacks {keys}: add it.</source>
+   <translation>fehlt {keys}: ergänzen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>lap cycle</source>
+   <translation>Überlappung im Kreis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_words.py" />
+   <source>laps {lap} at least</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/drainage.py" />
+   <source>least lap of {product}: {source}</source>
+   <translation>Mindestüberlappung von „{product}“: {source}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>level</source>
+   <translation>waagerecht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>level lap</source>
+   <translation>waagerechte Überlappung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>likely</source>
+   <translation>wahrscheinlich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>loose</source>
+   <translation>lose</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>measured</source>
+   <translation>gemessen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>metres</source>
+   <translation>Meter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>millimetres</source>
+   <translation>Millimeter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>missing directory entry</source>
+   <translation>fehlender Verzeichniseintrag</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>missing object</source>
+   <translation>fehlendes Objekt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>missing table</source>
+   <translation>fehlende Tabelle</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>multi-line without a style</source>
+   <translation>Multilinie ohne Stil</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>must be a colour index from 1 to 255, not {shown}.</source>
+   <translation>muss eine Farbnummer von 1 bis 255 sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must be a list of points [[x, y], ...], not {shown}.</source>
+   <translation>muss eine Liste von Punkten [[x, y], ...] sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>must be a list of texts in quotes.</source>
+   <translation>muss eine Liste von Texten in Anführungszeichen sein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must be a list, not {shown}.</source>
+   <translation>muss eine Liste sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>must be a list, such as ["{one}"], not {shown}.</source>
+   <translation>muss eine Liste sein, etwa ["{one}"], nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>must be a number without quotes, not {shown}.</source>
+   <translation>muss eine Zahl ohne Anführungszeichen sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must be a number, not {shown}.</source>
+   <translation>muss eine Zahl sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must be a point [x, y], not {shown}.</source>
+   <translation>muss ein Punkt [x, y] sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must be a text in quotes, not {shown}.</source>
+   <translation>muss ein Text in Anführungszeichen sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>must be a text in quotes.</source>
+   <translation>muss ein Text in Anführungszeichen sein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must be a whole number, not {shown}.</source>
+   <translation>muss eine ganze Zahl sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must be an object {{...}}, not {shown}.</source>
+   <translation>muss ein Objekt {{...}} sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_json.py" />
+   <source>must be one long, such as [0, -1], or null for a plan.</source>
+   <translation>muss die Länge eins haben, etwa [0, -1], oder null für einen Grundriss.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>must be true or false, not {shown}.</source>
+   <translation>muss true oder false sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must hold {count} points or more, not {held}.</source>
+   <translation>muss {count} oder mehr Punkte enthalten, nicht {held}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>must hold {count} points, not {held}.</source>
+   <translation>muss {count} Punkte enthalten, nicht {held}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_json.py" />
+   <source>must name two pieces.</source>
+   <translation>muss zwei Stücke nennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>named as {guess}?</source>
+   <translation>benannt als {guess}?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_json.py" />
+   <source>names a rule book that is not there. {text}</source>
+   <translation>nennt ein Regelwerk, das es nicht gibt. {text}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/no_drip.py" />
+   <source>no drip</source>
+   <translation>tropft nicht ab</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_words.py" />
+   <source>no source</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/looking_up.py" />
+   <source>none yet</source>
+   <translation>noch keine</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/words.py" />
+   <source>not drawn</source>
+   <translation>nicht gezeichnet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>nothing found</source>
+   <translation>nichts gefunden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>object with invalid data</source>
+   <translation>Objekt mit ungültigen Daten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/glyphs.py" />
+   <source>of {length}</source>
+   <translation>von {length}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>off</source>
+   <translation>aus</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/finding.py" />
+   <source>offs</source>
+   <translation>aus</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>only so are its texts ({tall:.0f} mm high) and its extent usual</source>
+   <translation>nur so sind ihre Texte ({tall:.0f} mm hoch) und ihre Ausdehnung üblich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>open penetration</source>
+   <translation>offene Durchdringung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/rule_pictures.py" />
+   <location filename="../../enclosure_app/files" />
+   <source>outside</source>
+   <translation>außen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_delegate.py" />
+   <source>own</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>paper layout without a page setup</source>
+   <translation>Papierlayout ohne Seiteneinrichtung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>polyline with too few vertices</source>
+   <translation>Polylinie mit zu wenigen Punkten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>ponding</source>
+   <translation>stehendes Wasser</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>rain gets behind the water layer.</source>
+   <translation>Regen gelangt hinter die Wasserschutzschicht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>reference to something that is not in the file</source>
+   <translation>Verweis auf etwas, das nicht in der Datei ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>remark</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/finding.py" />
+   <source>remarks</source>
+   <translation>Hinweise</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>required</source>
+   <translation>gefordert</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>reverse lap</source>
+   <translation>verkehrte Überlappung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>rigid</source>
+   <translation>starr</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>sealant</source>
+   <translation>Dichtstoff</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>section that this version of the format lacks</source>
+   <translation>Abschnitt, den diese Version des Formats nicht kennt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>section without a beginning</source>
+   <translation>Abschnitt ohne Anfang</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>section without a name</source>
+   <translation>Abschnitt ohne Namen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>section without an end (the file may have been cut short)</source>
+   <translation>Abschnitt ohne Ende (die Datei wurde vielleicht abgeschnitten)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>short lap</source>
+   <translation>Überlappung zu kurz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>slope {angle:.0f}°</source>
+   <translation>Neigung {angle:.0f}°</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>something passes through the layer and nothing seals it there.</source>
+   <translation>etwas geht durch die Schicht, und nichts dichtet es dort ab.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>spline with invalid data</source>
+   <translation>Spline mit ungültigen Daten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>start</source>
+   <translation>Anfang</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>stops short</source>
+   <translation>hört zu früh auf</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>straight</source>
+   <translation>gerade</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>sure</source>
+   <translation>sicher</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>table entry named twice</source>
+   <translation>zweimal benannter Tabelleneintrag</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>table that this version of the format lacks</source>
+   <translation>Tabelle, die diese Version des Formats nicht kennt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>table with an invalid handle</source>
+   <translation>Tabelle mit ungültiger Kennung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>tape</source>
+   <translation>Klebeband</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>text that does not fit the file's code page</source>
+   <translation>Text, der nicht zur Codepage der Datei passt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/lines.py" />
+   <source>that line</source>
+   <translation>diese Linie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>the eave membrane does not reach far enough up the roof.</source>
+   <translation>die Traufbahn reicht am Dach nicht weit genug hinauf.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>the key "{key}" stands twice in one object; keep one of them.</source>
+   <translation>der Schlüssel "{key}" steht zweimal in einem Objekt; einen davon behalten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/stops_short.py" />
+   <source>the layer ends before it reaches the edge of the drawing.</source>
+   <translation>die Schicht endet, bevor sie den Rand der Zeichnung erreicht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>the layer map</source>
+   <translation>der Layerzuordnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/gap.py" />
+   <source>the layer stops and starts again.</source>
+   <translation>die Schicht hört auf und fängt wieder an.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/network.py" />
+   <source>the lower one</source>
+   <translation>die untere Lage</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_fields.py" />
+   <source>the office's own</source>
+   <translation>aus dem Büro</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>the project</source>
+   <translation>das Projekt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>the roof's water layer does not go far enough up the wall.</source>
+   <translation>die Wasserschutzschicht des Daches reicht an der Wand nicht hoch genug hinauf.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>the section would be {across:.4g} m across</source>
+   <translation>der Schnitt wäre {across:.4g} m groß</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>the sheets cannot be put on in any order that makes these laps.</source>
+   <translation>in keiner Reihenfolge der Bahnen entstehen diese Überlappungen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>the upper sheet is tucked under the lower one.</source>
+   <translation>die obere Bahn steckt unter der unteren.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/network.py" />
+   <source>the upper {sheet}</source>
+   <translation>die obere Lage {sheet}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/lap_cycle.py" />
+   <source>the {over} over the {under}</source>
+   <translation>{over} über {under}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>two pieces of the air layer meet and nothing seals them.</source>
+   <translation>zwei Stücke der Luftdichtheitsschicht treffen sich, und nichts dichtet sie ab.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/network.py" />
+   <source>two pieces of {sheet}</source>
+   <translation>zwei Stücke „{sheet}“</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>two sheets lap by less than is required.</source>
+   <translation>zwei Bahnen überlappen sich weniger als gefordert.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>unknown key '{key}' in {title}{hint}</source>
+   <translation>unbekannter Schlüssel '{key}' in {title}{hint}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>unsealed joint</source>
+   <translation>Anschluss nicht abgedichtet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>unsure</source>
+   <translation>unsicher</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <source>unsure: judge this layer by eye</source>
+   <translation>unsicher: diese Schicht mit eigenen Augen beurteilen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <source>unsure: {why}</source>
+   <translation>unsicher: {why}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>upright</source>
+   <translation>senkrecht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>upturn short</source>
+   <translation>Aufkantung zu niedrig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/sheet.py" />
+   <source>use larger paper</source>
+   <translation>größeres Papier nehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>use of a block that is not defined</source>
+   <translation>Verwendung eines Blocks, der nicht definiert ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>use of a dimension style that is not defined</source>
+   <translation>Verwendung eines Bemaßungsstils, der nicht definiert ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>use of a linetype that is not defined</source>
+   <translation>Verwendung eines Linientyps, der nicht definiert ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>use of a text style that is not defined</source>
+   <translation>Verwendung eines Textstils, der nicht definiert ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/sheet.py" />
+   <source>use {scale}</source>
+   <translation>{scale} nehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>value outside every section</source>
+   <translation>Wert außerhalb aller Abschnitte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>vapour</source>
+   <translation>Dampf</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/product.py" />
+   <source>vapour layer</source>
+   <translation>Dampfbremsschicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>water</source>
+   <translation>Wasser</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/product.py" />
+   <source>water layer</source>
+   <translation>Wasserschutzschicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/ponding.py" />
+   <source>water stands in a low point and cannot run off.</source>
+   <translation>in einem Tiefpunkt steht Wasser und kann nicht abfließen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/legend.py" />
+   <source>way in, {control}</source>
+   <translation>Weg hinein, {control}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/legend.py" />
+   <source>way of a drop</source>
+   <translation>Weg eines Tropfens</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/wet_route.py" />
+   <source>wet route</source>
+   <translation>Weg des Regens nach innen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>what it draws is as thick as its products are in {units}</source>
+   <translation>was sie zeichnet, ist in {units} so dick wie seine Produkte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>{both} are drawn on top of each other: the drawing does not show the order.</source>
+   <translation>{both} sind aufeinander gezeichnet: Die Zeichnung zeigt die Reihenfolge nicht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>{both} lap and nothing seals them: air gets through.</source>
+   <translation>{both} überlappen sich, und nichts dichtet sie ab: Luft geht hindurch.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/short_lap.py" />
+   <source>{both} lap by less than is required.</source>
+   <translation>{both} überlappen sich weniger als gefordert.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/level_lap.py" />
+   <source>{both} lap on the level and nothing seals the lap.</source>
+   <translation>{both} überlappen sich in der Waagerechten, und nichts dichtet die Überlappung ab.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/unsealed_joint.py" />
+   <source>{both} meet and nothing seals them: air gets through.</source>
+   <translation>{both} treffen sich, und nichts dichtet sie ab: Luft geht hindurch.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} attached page</source>
+   <translation>{count} angehängte Seite</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} attached pages</source>
+   <translation>{count} angehängte Seiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>{count} decided</source>
+   <translation>{count} entschieden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} embedded object</source>
+   <translation>{count} eingebettetes Objekt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} embedded objects</source>
+   <translation>{count} eingebettete Objekte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} endless construction line</source>
+   <translation>{count} endlose Konstruktionslinie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} endless construction lines</source>
+   <translation>{count} endlose Konstruktionslinien</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>{count} entities</source>
+   <translation>{count} Elemente</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>{count} entity</source>
+   <translation>{count} Element</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>{count} line</source>
+   <translation>{count} Linie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>{count} lines</source>
+   <translation>{count} Linien</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} masking area</source>
+   <translation>{count} Abdeckfläche</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} masking areas</source>
+   <translation>{count} Abdeckflächen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <source>{count} more on the next sheet</source>
+   <translation>{count} weitere auf dem nächsten Blatt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} object of an add-on program</source>
+   <translation>{count} Objekt eines Zusatzprogramms</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} objects of an add-on program</source>
+   <translation>{count} Objekte eines Zusatzprogramms</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/chains.py" />
+   <source>{count} outlines of {product} are of no even thickness and are read as areas: {names}.</source>
+   <translation>{count} Umrisse aus „{product}“ sind nicht gleichmäßig dick und werden als Flächen gelesen: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/chains.py" />
+   <source>{count} outlines of {product} do not close and are read as lines: {names}.</source>
+   <translation>{count} Umrisse aus „{product}“ schließen sich nicht und werden als Linien gelesen: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} picture</source>
+   <translation>{count} Bild</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} pictures</source>
+   <translation>{count} Bilder</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/products.py" />
+   <source>{count} pieces are made of “{name}”: give them another product before you remove this one.</source>
+   <translation>{count} Stücke sind aus „{name}“: ihnen ein anderes Produkt geben, bevor dieses entfernt wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>{count} place</source>
+   <translation>{count} Stelle</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>{count} places</source>
+   <translation>{count} Stellen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} point</source>
+   <translation>{count} Punkt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} points</source>
+   <translation>{count} Punkte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} shape symbol</source>
+   <translation>{count} Formsymbol</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} shape symbols</source>
+   <translation>{count} Formsymbole</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} solid</source>
+   <translation>{count} Volumenkörper</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} solid region</source>
+   <translation>{count} Volumenregion</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} solid regions</source>
+   <translation>{count} Volumenregionen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} solids</source>
+   <translation>{count} Volumenkörper</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} surface</source>
+   <translation>{count} Oberfläche</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} surface mesh</source>
+   <translation>{count} Flächennetz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} surface meshes</source>
+   <translation>{count} Flächennetze</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} surfaces</source>
+   <translation>{count} Oberflächen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} table</source>
+   <translation>{count} Tabelle</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} tables</source>
+   <translation>{count} Tabellen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>{count} text</source>
+   <translation>{count} Text</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>{count} texts</source>
+   <translation>{count} Texte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} tolerance frame</source>
+   <translation>{count} Toleranzrahmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files" />
+   <source>{count} tolerance frames</source>
+   <translation>{count} Toleranzrahmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>{count} {kind} entities</source>
+   <translation>{count} Elemente „{kind}“</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>{count} {kind} entity</source>
+   <translation>{count} Element „{kind}“</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>{file} does not say in which units it is drawn ({shown}, but {across}): say so with --units mm, cm, m, in or ft.</source>
+   <translation>{file} sagt nicht, in welchen Einheiten sie gezeichnet ist ({shown}, aber {across}): bitte angeben mit --units mm, cm, m, in oder ft.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>{file} does not say in which units it is drawn: say so with --units mm, cm, m, in or ft.</source>
+   <translation>{file} sagt nicht, in welchen Einheiten sie gezeichnet ist: bitte angeben mit --units mm, cm, m, in oder ft.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <source>{file} had {dots} dots and {bytes}; it is kept with {kept_dots} dots and {kept_bytes}.</source>
+   <translation>{file} hatte {dots} Punkte und {bytes}; aufgehoben werden {kept_dots} Punkte und {kept_bytes}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <source>{file} has {bytes}, too much for one picture; cut out the page or part that is needed.</source>
+   <translation>{file} hat {bytes}, zu viel für ein Bild; die nötige Seite oder den nötigen Teil ausschneiden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_pdf.py" />
+   <source>{file} has {bytes}; only this page is kept, with {kept_bytes}.</source>
+   <translation>{file} hat {bytes}; nur diese Seite wird aufgehoben, mit {kept_bytes}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/lock.py" />
+   <source>{file} is open {who}: ask them to close it, or open it to read only; whoever saves last overwrites the other's work.</source>
+   <translation>{file} ist {who} offen: um Schließen bitten oder nur zum Lesen öffnen; wer zuletzt speichert, überschreibt die Arbeit des anderen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units.py" />
+   <source>{file} says {header}, but {why}: say which with --units {other} or --units {units}.</source>
+   <translation>{file} sagt {header}, aber {why}: bitte angeben, was gilt, mit --units {other} oder --units {units}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/lock.py" />
+   <source>{file} was not closed properly by {held}: what was not saved then may be in the autosave.</source>
+   <translation>{file} wurde von {held} nicht ordentlich geschlossen: Was damals nicht gespeichert war, ist vielleicht in der automatischen Sicherung.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file} was saved by a newer version (format {version}); this program reads up to {newest}: update it.</source>
+   <translation>{file} wurde von einer neueren Version gespeichert (Format {version}); dieses Programm liest bis {newest}: bitte aktualisieren.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/lock.py" />
+   <source>{file} was taken over; it is still open by {held}: tell them before you save.</source>
+   <translation>{file} wurde übernommen; sie ist noch bei {held} offen: Bescheid geben, bevor Sie speichern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}, line {lineno}, column {colno}: this is not sound JSON ({msg}); mend it there, or open a copy.</source>
+   <translation>{file}, Zeile {lineno}, Spalte {colno}: Das ist kein einwandfreies JSON ({msg}); dort berichtigen oder eine Kopie öffnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}, line {lineno}: the file was cut short there; open the autosave or a copy.</source>
+   <translation>{file}, Zeile {lineno}: Die Datei wurde dort abgeschnitten; die automatische Sicherung oder eine Kopie öffnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <source>{file}, line {line}: the file is not UTF-8 text; save it as UTF-8.</source>
+   <translation>{file}, Zeile {line}: Die Datei ist kein UTF-8-Text; als UTF-8 speichern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}, line {line}: this is not UTF-8 text; open the project file itself, or a copy of it.</source>
+   <translation>{file}, Zeile {line}: Das ist kein UTF-8-Text; die Projektdatei selbst öffnen oder eine Kopie davon.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>{file}, line {line}: {text}</source>
+   <translation>{file}, Zeile {line}: {text}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <source>{file}, page {page}</source>
+   <translation>{file}, Seite {page}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}: "format" must be a whole number from 1 to {newest}.</source>
+   <translation>{file}: "format" muss eine ganze Zahl von 1 bis {newest} sein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}: a number in it is too long; open a copy.</source>
+   <translation>{file}: Eine Zahl darin ist zu lang; eine Kopie öffnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/marks.py" />
+   <source>{file}: no inside mark in section {section}: give --inside X,Y or write the word INSIDE in the room.</source>
+   <translation>{file}: keine Innenmarke im Schnitt {section}: --inside X,Y angeben oder das Wort INNEN in den Raum schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/marks.py" />
+   <source>{file}: no outside mark in section {section}: give --outside X,Y or write the word OUTSIDE in the open.</source>
+   <translation>{file}: keine Außenmarke im Schnitt {section}: --outside X,Y angeben oder das Wort AUSSEN ins Freie schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <source>{file}: page {page} is damaged and cannot be shown; export it again.</source>
+   <translation>{file}: Seite {page} ist beschädigt und lässt sich nicht zeigen; noch einmal ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <source>{file}: page {page} is {wide:.3g} m by {high:.3g} m, which is no size of a drawing; export it on paper of a usual size.</source>
+   <translation>{file}: Seite {page} ist {wide:.3g} m mal {high:.3g} m groß, und so groß ist keine Zeichnung; auf üblichem Papier ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}: the brackets are nested too deeply for a project.</source>
+   <translation>{file}: Die Klammern sind für ein Projekt zu tief verschachtelt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <source>{file}: the brackets are nested too deeply.</source>
+   <translation>{file}: Die Klammern sind zu tief verschachtelt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <source>{file}: the file cannot be read: {reason}.</source>
+   <translation>{file}: Die Datei lässt sich nicht lesen: {reason}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/atomic.py" />
+   <source>{file}: the file cannot be written in {folder} ({reason}); the old one is as it was: make room or save elsewhere.</source>
+   <translation>{file}: Die Datei lässt sich in {folder} nicht schreiben ({reason}); die alte ist, wie sie war: Platz schaffen oder anderswo speichern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <source>{file}: the file is empty; export or scan the page again.</source>
+   <translation>{file}: Die Datei ist leer; die Seite noch einmal ausgeben oder scannen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}: the file is empty; open the autosave or a copy.</source>
+   <translation>{file}: Die Datei ist leer; die automatische Sicherung oder eine Kopie öffnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <source>{file}: the file is empty; scan or export it again.</source>
+   <translation>{file}: Die Datei ist leer; noch einmal scannen oder ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <source>{file}: the file is empty; scan or export the picture again.</source>
+   <translation>{file}: Die Datei ist leer; das Bild noch einmal scannen oder ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_pdf.py" />
+   <source>{file}: the page holds more than {most} lines; it is laid under the drawing as a picture, and there is nothing on it to snap to.</source>
+   <translation>{file}: Die Seite enthält mehr als {most} Linien; sie wird als Bild unter die Zeichnung gelegt, und daran lässt sich nichts fangen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <source>{file}: the picture has too many dots to be read; scan it at 300 to the inch, or cut out the part that is needed.</source>
+   <translation>{file}: Das Bild hat zu viele Punkte, um gelesen zu werden; mit 300 Punkten je Zoll scannen oder den nötigen Teil ausschneiden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <source>{file}: the picture was cut short or is damaged; scan or export it again.</source>
+   <translation>{file}: Das Bild wurde abgeschnitten oder ist beschädigt; noch einmal scannen oder ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}: the project is not saved, because a number in it is not finite: undo the last change.</source>
+   <translation>{file}: Das Projekt ist nicht gespeichert, weil eine Zahl darin nicht endlich ist: die letzte Änderung rückgängig machen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <source>{file}: there is no page {page}; it has {pages}, choose one of them.</source>
+   <translation>{file}: Es gibt keine Seite {page}; die Datei hat {pages}, eine davon wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <source>{file}: there is no such file in {folder}.</source>
+   <translation>{file}: In {folder} gibt es keine solche Datei.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <source>{file}: this PDF is protected by a password; save a copy without one and open that.</source>
+   <translation>{file}: Dieses PDF ist mit einem Kennwort geschützt; eine Kopie ohne Kennwort speichern und diese öffnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}: this is JSON but no project (it has no "format"); open a file whose name ends in {ending}.</source>
+   <translation>{file}: Das ist JSON, aber kein Projekt (es hat kein "format"); eine Datei öffnen, deren Name auf {ending} endet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <source>{file}: this is no picture that can be read, or it is damaged; save it as PNG or JPEG.</source>
+   <translation>{file}: Das ist kein lesbares Bild, oder es ist beschädigt; als PNG oder JPEG speichern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <source>{file}: this is no sound PDF, it was cut short or has no pages; export or download it again.</source>
+   <translation>{file}: Das ist kein einwandfreies PDF, es wurde abgeschnitten oder hat keine Seiten; noch einmal ausgeben oder laden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <source>{file}: this is not a file; name a file in TOML.</source>
+   <translation>{file}: Das ist keine Datei; eine Datei in TOML nennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}: this is not a file; name a project file.</source>
+   <translation>{file}: Das ist keine Datei; eine Projektdatei nennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <source>{file}: this is not sound TOML: {error}.</source>
+   <translation>{file}: Das ist kein einwandfreies TOML: {error}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_pdf.py" />
+   <source>{file}: this page is heavy; it is kept as a picture of {dots} dots and {bytes}. Its lines are kept as lines.</source>
+   <translation>{file}: Diese Seite ist schwer; sie wird als Bild mit {dots} Punkten und {bytes} aufgehoben. Ihre Linien bleiben Linien.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_file.py" />
+   <source>{file}: {left} more places are wrong; mend these first.</source>
+   <translation>{file}: {left} weitere Stellen sind falsch; zuerst diese berichtigen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_products.py" />
+   <source>{file}; other figures: {source}</source>
+   <translation>{file}; übrige Werte: {source}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/network/network.py" />
+   <source>{first} and {second}</source>
+   <translation>{first} und {second}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>{layers} could not be judged</source>
+   <translation>{layers} ließ sich nicht beurteilen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} cannot be opened ({reason}): check its name.</source>
+   <translation>{name} lässt sich nicht öffnen ({reason}): den Namen prüfen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} is a DWG drawing: save it as DXF and open that.</source>
+   <translation>{name} ist eine DWG-Zeichnung: als DXF speichern und diese Datei öffnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} is a folder: name a DXF file in it.</source>
+   <translation>{name} ist ein Ordner: eine DXF-Datei darin nennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} is damaged so badly that nothing in it can be read: export the drawing as DXF again.</source>
+   <translation>{name} ist so schwer beschädigt, dass sich nichts lesen lässt: die Zeichnung noch einmal als DXF ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} is empty: export the drawing as DXF again.</source>
+   <translation>{name} ist leer: die Zeichnung noch einmal als DXF ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} is not a DXF drawing: export the drawing as DXF, ASCII or binary.</source>
+   <translation>{name} ist keine DXF-Zeichnung: die Zeichnung als DXF ausgeben, ASCII oder binär.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} is not a regular file: name a DXF file.</source>
+   <translation>{name} ist keine gewöhnliche Datei: eine DXF-Datei nennen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} is {what}, not a DXF drawing: export the drawing as DXF.</source>
+   <translation>{name} ist {what}, keine DXF-Zeichnung: die Zeichnung als DXF ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <source>{name} may not be read: ask for the right to read it, or take a copy of your own.</source>
+   <translation>{name} darf nicht gelesen werden: um das Leserecht bitten oder eine eigene Kopie nehmen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/autosave.py" />
+   <source>{name}: the autosave cannot be read ({reason}); look at the permissions of {folder}.</source>
+   <translation>{name}: Die automatische Sicherung lässt sich nicht lesen ({reason}); die Rechte von {folder} nachsehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/autosave.py" />
+   <source>{name}: the autosave cannot be removed ({reason}); remove it by hand.</source>
+   <translation>{name}: Die automatische Sicherung lässt sich nicht entfernen ({reason}); von Hand entfernen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts/__init__.py" />
+   <source>{part} has no size {size!r}: it has {sizes}.</source>
+   <translation>„{part}“ hat kein Maß {size!r}: es hat {sizes}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/upturn_short.py" />
+   <source>{sheet} does not turn up far enough where the roof meets the wall.</source>
+   <translation>{sheet} reicht nicht hoch genug hinauf, wo das Dach an die Wand stößt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/edge_cover_short.py" />
+   <source>{sheet} ends too near the eave, measured along the slope.</source>
+   <translation>{sheet} endet, in der Schräge gemessen, zu nah an der Traufe.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <source>{sheet} of {sheets}</source>
+   <translation>{sheet} von {sheets}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_words.py" />
+   <source>{shown} and {count} more</source>
+   <translation>{shown} und {count} weitere</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <source>{size:.0f} kB</source>
+   <translation>{size:.0f} kB</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <source>{size:.1f} MB</source>
+   <translation>{size:.1f} MB</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts/parameters.py" />
+   <source>{size} is {value:g} in 1: choose between {low:g} and {high:g} in 1.</source>
+   <translation>„{size}“ ist {value:g} zu 1: zwischen {low:g} und {high:g} zu 1 wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/parts/parameters.py" />
+   <source>{size} is {value:g} mm: choose between {low:g} and {high:g} mm.</source>
+   <translation>„{size}“ ist {value:g} mm: zwischen {low:g} und {high:g} mm wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/limits.py" />
+   <location filename="../../enclosure_app/window/product_words.py" />
+   <source>{source} (unconfirmed)</source>
+   <translation>{source} (unbestätigt)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/verdict_words.py" />
+   <source>{state} by {who}</source>
+   <translation>{state} von {who}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/open_penetration.py" />
+   <source>{through} goes through {sheet} and nothing seals the hole.</source>
+   <translation>{through} geht durch {sheet}, und nichts dichtet das Loch ab.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/map_tables.py" />
+   <source>{title} must be a table of its own.</source>
+   <translation>{title} muss eine eigene Tabelle sein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/rules/reverse_lap.py" />
+   <source>{upper} laps under {lower}: water running down goes in behind {lower}.</source>
+   <translation>{upper} greift unter {lower}: Herablaufendes Wasser gelangt dahinter.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <source>{what} ({count} time)</source>
+   <translation>{what} ({count}-mal)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <source>{what} ({count} times)</source>
+   <translation>{what} ({count}-mal)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_figures.py" />
+   <source>{what}: “{text}” is no length; type it as in {example}.</source>
+   <translation>{what}: „{text}“ ist keine Länge; eingeben wie in {example}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/lock.py" />
+   <source>{who} on {host} since {since} UTC</source>
+   <translation>{who} an {host} seit {since} UTC</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/words.py" />
+   <source>{} gaps, up to {}</source>
+   <translation>{} Lücken, bis {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>“{words}” in its name suggests {guess}: {sure}.</source>
+   <translation>„{words}“ in seinem Namen deutet auf {guess}: {sure}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>WorkingBar</name>
+  <message>
+   <location filename="../../enclosure_app/window/working_bar.py" />
+   <source>Cancel</source>
+   <translation>Abbrechen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/working_bar.py" />
+   <source>Stop this and leave everything as it was (Esc)</source>
+   <translation>Abbrechen und alles lassen, wie es war (Esc)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/working_bar.py" />
+   <source>What takes long</source>
+   <translation>Was lange dauert</translation>
+  </message>
+ </context>
+</TS>
