@@ -1,8 +1,9 @@
 """Checks drawings: every rule on every section, and how each control layer runs."""
 
-from collections.abc import Iterable, Sequence
-from dataclasses import replace
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
 from types import MappingProxyType
+from typing import TypeVar
 
 import numpy as np
 
@@ -10,7 +11,7 @@ from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
-from enclosure_app.model.pose import Pose, settle
+from enclosure_app.model.pose import Pose, settle, settle_again
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import (
     DrawingResult,
@@ -23,6 +24,7 @@ from enclosure_app.model.report import (
     Verdict,
 )
 from enclosure_app.model.section import Section
+from enclosure_app.network.again import moved_between, question_again
 from enclosure_app.network.layer import Layer
 from enclosure_app.network.network import Network, question
 from enclosure_app.rules import RULES
@@ -45,17 +47,107 @@ def check_drawing(drawing: Drawing, limits: Limits) -> DrawingResult:
 
 def check_section(section: Section, limits: Limits) -> SectionResult:
     """Check one section; its marks must lie in the frame."""
-    settled, pose = settle(section)
-    network = question(settled, limits.tolerances)
-    layers = {control: _result(layer, pose) for control, layer in network.layers.items()}
+    return check(section, limits).result
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """The result of a check, and what it was found by, for the next check of the same section."""
+
+    result: SectionResult
+    limits: Limits
+    settled: Section
+    pose: Pose
+    network: Network
+
+
+def check(section: Section, limits: Limits, last: Check | None = None) -> Check:
+    """Check one section; its marks must lie in the frame.
+
+    `last` is the check of it before a change. The result is the very same with it and without;
+    where only a few pieces have moved it is found much sooner.
+    """
+    moved = None
+    if last is not None and last.limits is limits:
+        moved = moved_between(last.result.section, section)
+    if last is None or moved is None:
+        settled, pose = settle(section)
+        network = question(settled, limits.tolerances)
+    else:
+        pose = last.pose
+        settled = settle_again(section, last.result.section, last.settled, pose)
+        network = question_again(last.network, settled, moved)
+    result = _result(section, (network, limits, pose), last)
+    return Check(result, limits, settled, pose, network)
+
+
+def _result(
+    section: Section, found: tuple[Network, Limits, Pose], last: Check | None
+) -> SectionResult:
+    network, limits, pose = found
     rain = network.rain.routes if network.rain else ()
     return SectionResult(
         section=section,
-        layers=MappingProxyType(layers),
+        layers=MappingProxyType(_layers(network, pose, last)),
         rain=tuple(_drawn_route(route, pose) for route in rain),
         order=network.order.sequence if not network.order.cycles else (),
         findings=tuple(_drawn(f, section, pose) for f in _findings(network, limits)),
     )
+
+
+def _layers(network: Network, pose: Pose, last: Check | None) -> dict[Control, LayerResult]:
+    """Return the result of each layer; what is as it was the last time is the very same object."""
+    told: dict[int, LayerResult] = {}
+    found = {}
+    for control, layer in network.layers.items():
+        known = told.get(id(layer.work)) if layer.work else None
+        if known is None:
+            known = _layer_result(layer, pose, _as_drawn(layer, pose, last))
+        told[id(layer.work)] = known
+        found[control] = replace(known, control=control)
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class _Drawn:
+    """The steps and joints of a layer in the drawing's coordinates."""
+
+    walk: tuple[Run | Lift, ...] = ()
+    joints: tuple[Joint, ...] = ()
+
+
+def _as_drawn(layer: Layer, pose: Pose, last: Check | None) -> _Drawn:
+    if layer.walk is None:
+        return _Drawn()
+    before = last.network.layers[layer.control] if last and last.pose == pose else None
+    if last is None or before is None or before.walk is None:
+        return _Drawn(
+            tuple(_drawn_step(step, pose) for step in layer.walk.steps),
+            tuple(_drawn_joint(joint, pose) for joint in layer.joints),
+        )
+    drawn = last.result.layers[layer.control]
+    return _Drawn(
+        _each_again(layer.walk.steps, (before.walk.steps, drawn.walk), pose, _drawn_step),
+        _each_again(layer.joints, (before.joints, drawn.joints), pose, _drawn_joint),
+    )
+
+
+T = TypeVar("T")
+
+
+def _each_again(
+    items: tuple[T, ...],
+    last: tuple[tuple[T, ...], tuple[T, ...]],
+    pose: Pose,
+    draw: Callable[[T, Pose], T],
+) -> tuple[T, ...]:
+    """Return what is drawn of each of `items`; `last` are items drawn before, and as drawn."""
+    old, drawn = last
+    if len(items) == len(old):
+        rows = zip(items, old, drawn, strict=True)
+        return tuple(known if item is was else draw(item, pose) for item, was, known in rows)
+    table = {id(was): known for was, known in zip(old, drawn, strict=True)}
+    return tuple(table.get(id(item)) or draw(item, pose) for item in items)
 
 
 def _findings(network: Network, limits: Limits) -> list[Finding]:
@@ -81,7 +173,13 @@ def _in_walking_order(network: Network, found: Sequence[Finding]) -> list[Findin
             placed += [
                 replace(finding, along=float(at)) for finding, at in zip(own, along, strict=True)
             ]
-    return sorted(placed, key=lambda f: (round(f.along, 1), f.rule, f.control or "", f.key))
+    return sorted(placed, key=_walking_order)
+
+
+def _walking_order(finding: Finding) -> tuple[object, ...]:
+    """Return what findings are ordered by: never by which was found first."""
+    place = (round(finding.along, 1), finding.rule, finding.control or "", finding.key)
+    return (*place, finding.at, finding.pieces, finding.measured or 0.0, finding.extent)
 
 
 def _keys_apart(findings: Iterable[Finding]) -> list[Finding]:
@@ -104,7 +202,7 @@ def _drawn(finding: Finding, section: Section, pose: Pose) -> Finding:
     )
 
 
-def _result(layer: Layer, pose: Pose) -> LayerResult:
+def _layer_result(layer: Layer, pose: Pose, drawn: _Drawn) -> LayerResult:
     if layer.trace is None or layer.walk is None or layer.opening is None:
         verdict = Verdict.UNSURE if layer.why else Verdict.ABSENT
         return LayerResult(layer.control, verdict, why=layer.why)
@@ -113,8 +211,8 @@ def _result(layer: Layer, pose: Pose) -> LayerResult:
     return LayerResult(
         layer.control,
         verdict,
-        walk=tuple(_drawn_step(step, pose) for step in layer.walk.steps),
-        joints=tuple(_drawn_joint(joint, pose) for joint in layer.joints),
+        walk=drawn.walk,
+        joints=drawn.joints,
         bottleneck=bottleneck,
         opening=opening,
         way_in=pose.all_drawn(layer.opening.path) if opening > 0 else (),

@@ -49,6 +49,13 @@ def settle(section: Section) -> tuple[Section, Pose]:
     return _moved(section, pose), pose
 
 
+def settle_again(section: Section, last: Section, settled: Section, pose: Pose) -> Section:
+    """Return `settle(section)`, `settled` being the `last` one: it had the same pieces, elsewhere."""
+    rows = zip(section.pieces, last.pieces, settled.pieces, strict=True)
+    pieces = (old if new is was else _piece(new, pose) for new, was, old in rows)
+    return replace(settled, name=section.name, pieces=tuple(pieces))
+
+
 def _moved(section: Section, pose: Pose) -> Section:
     def places(points: Points) -> Points:
         return tuple(pose.settled(point) for point in points)

@@ -121,6 +121,8 @@ def trace_again(
     fabric = reweave(last.fabric, section, moved, tolerances, bodies)
     if fabric is None or last.work is None:
         return None
+    if fabric.runs == last.fabric.runs and moved.names.isdisjoint(fabric.names):
+        return replace(last, fabric=fabric)
     owners = np.array([name in moved.names for name in fabric.names], dtype=bool)
     rims = fabric.rims
     meets = meets_again(last.work.meets, fabric, tolerances.touch, owners[rims.owner[rims.rim]])

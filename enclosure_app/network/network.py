@@ -13,7 +13,7 @@ from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.product import Control, Kind, Product, is_glued_on
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.network.bodies import bodies_of
+from enclosure_app.network.bodies import Bodies, bodies_of
 from enclosure_app.network.layer import Layer, same_layer, trace_layer
 from enclosure_app.network.order import Order, building_order
 from enclosure_app.network.rain import Rain, find_routes
@@ -28,13 +28,18 @@ NEAR_END = 20.0  # mm: a place this near to a sheet's end belongs to that end
 
 @dataclass(frozen=True, slots=True)
 class Network:
-    """One section questioned: gravity acts along -y (or there is none), lengths are mm."""
+    """One section questioned: gravity acts along -y (or there is none), lengths are mm.
+
+    `bodies` are the solids of its pieces, and `laid` the laps (under, over) that tell the order.
+    """
 
     section: Section
     tolerances: Tolerances
     layers: Mapping[Control, Layer]
     rain: Rain | None
     order: Order
+    bodies: Bodies
+    laid: tuple[tuple[str, str], ...]
 
     def product(self, name: str) -> Product:
         """Return what the piece called `name` is made of."""
@@ -92,19 +97,22 @@ def question(section: Section, tolerances: Tolerances) -> Network:
 
     The section must stand with gravity along -y; near the origin it is judged most exactly.
     """
-    layers = _layers(section, tolerances)
+    bodies = bodies_of(section)
+    layers = _layers(section, tolerances, bodies)
+    laid = tuple(dict.fromkeys(pairs_laid(layers)))
     return Network(
         section=section,
         tolerances=tolerances,
         layers=MappingProxyType(layers),
-        rain=_rain(section, layers[Control.WATER], tolerances),
-        order=building_order(dict.fromkeys(_laid(layers))),
+        rain=rain_on(section, layers[Control.WATER], tolerances),
+        order=building_order(laid),
+        bodies=bodies,
+        laid=laid,
     )
 
 
-def _layers(section: Section, tolerances: Tolerances) -> dict[Control, Layer]:
+def _layers(section: Section, tolerances: Tolerances, bodies: Bodies) -> dict[Control, Layer]:
     """Trace each control; one sheet often does for several, and is traced once."""
-    bodies = bodies_of(section)
     layers: dict[Control, Layer] = {}
     traced: dict[tuple[str, ...], Layer] = {}
     for control in Control:
@@ -117,15 +125,16 @@ def _layers(section: Section, tolerances: Tolerances) -> dict[Control, Layer]:
     return layers
 
 
-def _laid(layers: Mapping[Control, Layer]) -> Iterator[tuple[str, str]]:
+def pairs_laid(layers: Mapping[Control, Layer]) -> Iterator[tuple[str, str]]:
     """Yield (under, over) for every lap that shows which sheet is outside."""
-    for layer in layers.values():
-        for lap in layer.laps:
+    for laps in {id(layer.laps): layer.laps for layer in layers.values()}.values():
+        for lap in laps:
             if lap.outward is not None:
                 yield lap.inner.name, lap.outer.name
 
 
-def _rain(section: Section, water: Layer, tolerances: Tolerances) -> Rain | None:
+def rain_on(section: Section, water: Layer, tolerances: Tolerances) -> Rain | None:
+    """Let it rain on the water layer; None in a plan, and where the layer has no walk."""
     if section.gravity is None or water.walk is None:
         return None
     pieces = water.fabric.pieces
@@ -137,7 +146,7 @@ def _rain(section: Section, water: Layer, tolerances: Tolerances) -> Rain | None
         frozenset(p.name for p in pieces if section.product(p).kind is Kind.DRAIN),
         over={
             (min(outer, inner), max(outer, inner)): outer
-            for inner, outer in _laid({Control.WATER: water})
+            for inner, outer in pairs_laid({Control.WATER: water})
         },
         glued=frozenset(p.name for p in pieces if is_glued_on(section.product(p))),
         walls={piece.name: piece.shape for piece in section.pieces if _hides(section, piece)},

@@ -1,0 +1,109 @@
+"""A section questioned again after a few of its pieces have moved.
+
+What is returned is the very same as if all of it were questioned anew. It is found from what was
+found the last time, and only where something has changed that it depends on.
+"""
+
+from collections.abc import Iterable
+from types import MappingProxyType
+
+import numpy as np
+
+from enclosure_app.model.place import Area, Line, Points, Shape
+from enclosure_app.model.product import Control
+from enclosure_app.model.section import Piece, Section
+from enclosure_app.network.bodies import Bodies, bodies_again
+from enclosure_app.network.layer import Layer, same_layer, trace_again, trace_layer
+from enclosure_app.network.network import Network, pairs_laid, rain_on
+from enclosure_app.network.order import building_order
+from enclosure_app.network.reweaving import Moved
+
+FEW = 12  # pieces: when more of them move at once, all is questioned anew
+
+
+def moved_between(last: Section, section: Section) -> frozenset[str] | None:
+    """Return the names of the pieces that stand elsewhere than in `last`.
+
+    None where anything else differs, or where too many moved: then all is to be questioned anew.
+    """
+    if len(last.pieces) != len(section.pieces) or not _same_ground(last, section):
+        return None
+    pairs = zip(last.pieces, section.pieces, strict=True)
+    changed = [(old, new) for old, new in pairs if old is not new and old != new]
+    if len(changed) > FEW or not all(_only_moved(old, new) for old, new in changed):
+        return None
+    return frozenset(new.name for _, new in changed)
+
+
+def _same_ground(last: Section, section: Section) -> bool:
+    """Whether the two sections differ in nothing but their pieces and the office's own lines."""
+    return (
+        last.frame == section.frame
+        and (last.inside, last.outside) == (section.inside, section.outside)
+        and last.gravity == section.gravity
+        and last.breaks == section.breaks
+        and last.sealed == section.sealed
+        and (last.products is section.products or last.products == section.products)
+    )
+
+
+def _only_moved(old: Piece, new: Piece) -> bool:
+    return (old.name, old.product) == (new.name, new.product) and _alike(old.shape, new.shape)
+
+
+def _alike(old: Shape, new: Shape) -> bool:
+    """Whether two shapes are drawn with as many points in the same way."""
+    if isinstance(old, Line) and isinstance(new, Line):
+        kind = (old.width, old.closed) == (new.width, new.closed)
+        return kind and len(old.points) == len(new.points)
+    if isinstance(old, Area) and isinstance(new, Area):
+        holes = [len(hole) for hole in old.holes] == [len(hole) for hole in new.holes]
+        return holes and len(old.outer) == len(new.outer)
+    return False
+
+
+def question_again(last: Network, section: Section, names: frozenset[str]) -> Network:
+    """Question a settled section of which the pieces called `names` stood elsewhere in `last`."""
+    moved = Moved(names, _areas(last.section, section, names))
+    bodies = bodies_again(last.bodies, section, sorted(names))
+    layers = _layers(last, section, moved, bodies)
+    laid = tuple(dict.fromkeys(pairs_laid(layers)))
+    return Network(
+        section=section,
+        tolerances=last.tolerances,
+        layers=MappingProxyType(layers),
+        rain=rain_on(section, layers[Control.WATER], last.tolerances),
+        order=last.order if laid == last.laid else building_order(laid),
+        bodies=bodies,
+        laid=laid,
+    )
+
+
+def _areas(
+    last: Section, section: Section, names: Iterable[str]
+) -> "np.ndarray[tuple[int, ...], np.dtype[np.float64]]":
+    """Return the extents (k, 2, 2) of the areas among the pieces, where they were and where they are."""
+    shapes = [each.by_name[name].shape for name in names for each in (last, section)]
+    extents = [_extent(shape.outer) for shape in shapes if isinstance(shape, Area)]
+    return np.array(extents, dtype=np.float64).reshape(-1, 2, 2)
+
+
+def _extent(points: Points) -> list[list[float]]:
+    table = np.array(points)
+    return [table.min(axis=0).tolist(), table.max(axis=0).tolist()]
+
+
+def _layers(last: Network, section: Section, moved: Moved, bodies: Bodies) -> dict[Control, Layer]:
+    """Trace each control again; what was one layer is traced once."""
+    layers: dict[Control, Layer] = {}
+    traced: dict[int, Layer] = {}
+    for control, layer in last.layers.items():
+        known = traced.get(id(layer.work)) if layer.work else None
+        if known is not None:
+            layers[control] = same_layer(known, control)
+            continue
+        again = trace_again(layer, section, moved, last.tolerances, bodies)
+        if again is None:
+            again = trace_layer(section, control, last.tolerances, bodies)
+        layers[control] = traced[id(layer.work)] = again
+    return layers
