@@ -15,6 +15,7 @@ from enclosure_app.files.map_tables import Check, Complaints, meant
 from enclosure_app.files.raw import Tag
 from enclosure_app.files.rule_book import books, limit_units
 from enclosure_app.files.toml_lines import read_toml
+from enclosure_app.language import say
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Product
@@ -135,12 +136,12 @@ def _top_level() -> dict[str, Check]:
 
 
 def _table(value: object) -> str:
-    return "" if isinstance(value, dict) else "must be a table in brackets of its own."
+    return "" if isinstance(value, dict) else say("must be a table in brackets of its own.")
 
 
 def _tables(value: object) -> str:
     sound = isinstance(value, list) and all(isinstance(row, dict) for row in value)
-    return "" if sound else "must be written as [[layers]], once for each row."
+    return "" if sound else say("must be written as [[layers]], once for each row.")
 
 
 _ROW: Mapping[str, Check] = MappingProxyType(
@@ -170,7 +171,10 @@ def _rows(
             complaints.say(path, wrong)
         elif sound and table.get("product") not in (None, *products):
             key = table["product"]
-            complaints.say((*path, "product"), f"unknown product '{key}'{meant(key, products)}")
+            complaints.say(
+                (*path, "product"),
+                say("unknown product '{key}'{hint}", key=key, hint=meant(key, products)),
+            )
         elif sound:
             rows.append(_row(table))
     return tuple(rows)
@@ -182,11 +186,11 @@ def _amiss(table: Mapping[str, Any]) -> str:
         return ""  # a misspelt key has been said, and is what lacks
     narrowing = {"match", "linetype", "color", "block", "handles"}
     if not narrowing.intersection(table):
-        return "[[layers]] needs 'match', a pattern for the names of layers."
+        return say("[[layers]] needs 'match', a pattern for the names of layers.")
     if "product" in table and "role" in table:
-        return "[[layers]] has both 'product' and 'role'; keep one of them."
+        return say("[[layers]] has both 'product' and 'role'; keep one of them.")
     if "product" not in table and "role" not in table:
-        return "[[layers]] has neither 'product' nor 'role'; say what the layer is."
+        return say("[[layers]] has neither 'product' nor 'role'; say what the layer is.")
     return ""
 
 

@@ -8,6 +8,7 @@ from enclosure_app.files.dxf_words import listed
 from enclosure_app.files.guesses import guess_row
 from enclosure_app.files.layer_map import LayerMap
 from enclosure_app.files.raw import Tag
+from enclosure_app.language import say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Product
@@ -56,13 +57,19 @@ class Meaning:
                 guessed[piece.product].add(piece.layer)
         notes = [
             Note(
-                NoteLevel.GUESSED, f"Taken for {self.products[key].name}: {layers_named(layers)}."
+                NoteLevel.GUESSED,
+                say(
+                    "Taken for {product}: {layers}.",
+                    product=say(self.products[key].name),
+                    layers=layers_named(layers),
+                ),
             )
             for key, layers in guessed.items()
         ]
         unmatched = self._unmatched - self._matched
         if unmatched:
-            text = f"Nothing is said of {layers_named(unmatched)}: linework only."
+            layers = layers_named(unmatched)
+            text = say("Nothing is said of {layers}: linework only.", layers=layers)
             notes.append(Note(NoteLevel.IGNORED, text))
         return tuple(notes)
 
@@ -70,4 +77,5 @@ class Meaning:
 def layers_named(names: Iterable[str]) -> str:
     """Return ``layer “A”`` or ``layers “A”, “B” and 3 more``."""
     every = set(names)
-    return f"{'layer' if len(every) == 1 else 'layers'} {listed(every, SHOWN_LAYERS)}"
+    names = listed(every, SHOWN_LAYERS)
+    return say_count(len(every), "layer {names}", "layers {names}", names=names)

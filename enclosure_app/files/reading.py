@@ -18,6 +18,7 @@ from enclosure_app.files.meaning import Meaning, layers_named
 from enclosure_app.files.raw import Raw, RawLeader, RawPath, RawText
 from enclosure_app.files.sections import Material, sections_of
 from enclosure_app.files.units import HEADER, judge_units, told_units
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.place import Points
 from enclosure_app.model.section import Stroke
@@ -56,8 +57,11 @@ def read_drawing(path: Path, options: ReadOptions | None = None) -> Drawing:
     document = open_document(path)
     if document.cut_short and options.require_marks:
         raise EnclosureError(
-            f"{path} is cut short in the middle of what it draws, so pieces are missing and nothing "
-            "can be judged: get the whole file again."
+            say(
+                "{file} is cut short in the middle of what it draws, so pieces are missing and "
+                "nothing can be judged: get the whole file again.",
+                file=path,
+            )
         )
     meaning = Meaning(options.layer_map, linework=options.linework)
     units, content_read, notes = _in_units(path, document, meaning, options)
@@ -202,8 +206,10 @@ def _strokes(path: RawPath) -> list[Stroke]:
 def _nothing_mapped(path: Path, layers: Iterable[str]) -> str:
     names = set(layers)
     if not names:
-        return f"{path} holds nothing that is drawn: choose another layout or file."
-    return (
-        f"{path}: nothing says which lines are which product (it has {layers_named(names)}): "
-        "say so with --layers MAP.toml."
+        return say("{file} holds nothing that is drawn: choose another layout or file.", file=path)
+    return say(
+        "{file}: nothing says which lines are which product (it has {layers}): say so with "
+        "--layers MAP.toml.",
+        file=path,
+        layers=layers_named(names),
     )

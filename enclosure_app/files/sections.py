@@ -23,6 +23,7 @@ from enclosure_app.geometry.clipping import (
     standing,
     within,
 )
+from enclosure_app.language import say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.product import Product
@@ -124,8 +125,12 @@ def _refuse_stray(told: Marks, frames: Sequence[Frame]) -> None:
         for point in points:
             if not any(within((point,), frame.ring)[0] for frame in frames):
                 raise EnclosureError(
-                    f"--{word} {point[0]:g},{point[1]:g} (mm) lies in no frame of the drawing: "
-                    "give a point inside one."
+                    say(
+                        "--{word} {point} (mm) lies in no frame of the drawing: give a point "
+                        "inside one.",
+                        word=word,
+                        point=f"{point[0]:g},{point[1]:g}",
+                    )
                 )
 
 
@@ -245,7 +250,7 @@ def _texts_in(frame: Frame, texts: Sequence[RawText]) -> tuple[Text, ...]:
 def _plan_notes(section: Section) -> tuple[Note, ...]:
     if section.gravity is not None:
         return ()
-    text = f"{section.name} is read as a plan: nothing runs down in it."
+    text = say("{section} is read as a plan: nothing runs down in it.", section=section.name)
     return (Note(NoteLevel.GUESSED, text),)
 
 
@@ -253,8 +258,10 @@ def _stray_notes(stray: Sequence[Piece]) -> tuple[Note, ...]:
     if not stray:
         return ()
     layers = listed({piece.layer for piece in stray}, 6)
-    what = "1 piece lies" if len(stray) == 1 else f"{len(stray)} pieces lie"
-    text = f"{what} outside every frame and is left out (on {layers})."
-    return (
-        Note(NoteLevel.IGNORED, text if len(stray) == 1 else text.replace("and is", "and are")),
+    text = say_count(
+        len(stray),
+        "1 piece lies outside every frame and is left out (on {layers}).",
+        "{count} pieces lie outside every frame and are left out (on {layers}).",
+        layers=layers,
     )
+    return (Note(NoteLevel.IGNORED, text),)
