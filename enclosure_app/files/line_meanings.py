@@ -31,5 +31,9 @@ class Meanings:
 
     def _ask(self, stroke: Stroke) -> Meant:
         tag = Tag("", stroke.handle, stroke.layer, stroke.linetype, stroke.color, stroke.block)
-        row = self._map.row_for(tag)
-        return (row and (row.product or row.role)) or Role.LINEWORK
+        return meant_by(self._map.row_for(tag))
+
+
+def meant_by(row: LayerRow | None) -> Meant:
+    """Return the product's key or the role that a row gives; without a row it is linework."""
+    return (row and (row.product or row.role)) or Role.LINEWORK

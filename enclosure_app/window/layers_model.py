@@ -1,81 +1,87 @@
-"""The layers of the drawing: what each is taken for, and how many lines it has."""
+"""The layers of the drawing as a list that can be searched; a row keeps its place as it changes."""
 
-from collections import Counter, defaultdict
-from dataclasses import dataclass
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
-from enclosure_app.language import say
-from enclosure_app.model.section import Section
+from enclosure_app.model.product import Product
+from enclosure_app.model.project import Project
+from enclosure_app.window.layer_words import beside_words, drawn_words, meant_word, why_words
+from enclosure_app.window.layers_told import LayersTold, LayerTold
 
 Index = QModelIndex | QPersistentModelIndex
+LAYER = Qt.ItemDataRole.UserRole
 
 
-@dataclass(frozen=True, slots=True)
-class LayerRow:
-    """One layer: its name, what its lines are made of ("" for linework), and how many they are."""
-
-    name: str
-    meaning: str
-    count: int
-
-
-def rows_of(section: Section) -> tuple[LayerRow, ...]:
-    """Return the layers of a section: those with products first, then linework, by name."""
-    products: dict[str, Counter[str]] = defaultdict(Counter)
-    for piece in section.pieces:
-        products[piece.layer][say(section.product(piece).name)] += 1
-    plain = Counter(stroke.layer for stroke in section.strokes)
-    rows = [
-        LayerRow(name, ", ".join(product for product, _ in found.most_common()), found.total())
-        for name, found in products.items()
-    ]
-    rows += [LayerRow(name, "", n) for name, n in plain.items() if name not in products]
-    return tuple(sorted(rows, key=lambda row: (not row.meaning, row.name.casefold())))
-
-
-class LayersModel(QAbstractTableModel):
-    """A table of layers for the left-hand panel."""
+class LayersModel(QAbstractListModel):
+    """A list of layers for the left-hand panel."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self.rows: tuple[LayerRow, ...] = ()
+        self._told = LayersTold()
+        self._all: tuple[LayerTold, ...] = ()
+        self._sought = ""
+        self.rows: tuple[LayerTold, ...] = ()
+        self.products: Mapping[str, Product] = MappingProxyType({})
 
-    def show(self, section: Section | None) -> None:
-        """Show the layers of a section."""
-        rows = rows_of(section) if section else ()
-        if rows != self.rows:
+    @property
+    def total(self) -> int:
+        """How many layers there are, sought or not."""
+        return len(self._all)
+
+    def show(self, project: Project) -> None:
+        """Show the layers of a project."""
+        self.products = project.sections[0].products if project.sections else {}
+        self._all = self._told.of(project)
+        self._renew()
+
+    def seek(self, text: str) -> None:
+        """Show those whose name, or what they are, holds every word that is sought."""
+        self._sought = text
+        self._renew()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        """Return how many layers are shown."""
+        return 0 if parent is not None and parent.isValid() else len(self.rows)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:  # noqa: ANN401
+        """Return a layer, its name, or all that there is to tell of it."""
+        if not index.isValid():
+            return None
+        told = self.rows[index.row()]
+        if role == LAYER:
+            return told
+        if role == Qt.ItemDataRole.DisplayRole:
+            return told.name
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return f"{told.name}: {self.meant(told)}, {self.beside(told)}"
+        if role == Qt.ItemDataRole.ToolTipRole:
+            amount = drawn_words(told.lines, told.texts)
+            said = f"{told.name} · {amount} · {self.meant(told)}"
+            return f"{said}\n{why_words(told.guess, self.products)}"
+        return None
+
+    def meant(self, told: LayerTold) -> str:
+        """Return what a layer is said to be."""
+        return meant_word(told.meant, self.products)
+
+    def beside(self, told: LayerTold) -> str:
+        """Return how that stands beside what its name suggests."""
+        return beside_words(told.meant, told.guess, self.products)
+
+    def _renew(self) -> None:
+        wanted = self._sought.casefold().split()
+        rows = tuple(
+            told
+            for told in self._all
+            if all(w in f"{told.name} {self.meant(told)}".casefold() for w in wanted)
+        )
+        if [told.name for told in rows] != [told.name for told in self.rows]:
             self.beginResetModel()
             self.rows = rows
             self.endResetModel()
-
-    def rowCount(self, parent: Index | None = None) -> int:
-        """Return how many layers there are."""
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
-
-    def columnCount(self, parent: Index | None = None) -> int:
-        """Return 3: layer, meaning, count."""
-        return 0 if parent is not None and parent.isValid() else 3
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:  # noqa: ANN401
-        """Return the head of a column."""
-        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
-            return None
-        return (self.tr("Layer"), self.tr("Taken for"), self.tr("Lines"))[section]
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:  # noqa: ANN401
-        """Return the words of a cell."""
-        if not index.isValid():
-            return None
-        row = self.rows[index.row()]
-        if role == Qt.ItemDataRole.DisplayRole:
-            name = row.name or self.tr("(drawn here)")
-            return (name, row.meaning or self.tr("linework"), str(row.count))[index.column()]
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return f"{row.name}: {row.meaning or self.tr('linework, not judged')}"
-        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() == 2:
-            return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-        return None
+        elif rows != self.rows:
+            self.rows = rows
+            self.dataChanged.emit(self.index(0), self.index(len(rows) - 1))

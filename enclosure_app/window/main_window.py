@@ -119,7 +119,11 @@ class MainWindow(QMainWindow):
         self.working.changed.connect(self._close_at_last)
         self.lines.chosen.connect(lambda key: setattr(self.place, "product", key))
         self.lines.given.connect(self.commands.editing.give_product)
-        self.lines.picked.connect(self.commands.editing.pick_layer)
+        self.lines.picked.connect(self.commands.editing.pick_layers)
+        self.lines.said.connect(self.commands.layers.say_layers)
+        self.lines.made.connect(self.commands.layers.put_product)
+        self.lines.removed.connect(self.commands.layers.drop_product)
+        self.commands.layers.given.connect(self.lines.was_given)
 
     def _connect_asking(self) -> None:
         """Connect whoever has something to say or to ask to the bar that says it."""

@@ -76,6 +76,7 @@ def together(projects: Sequence[Project], paths: Sequence[Path]) -> Project:
         title=paths[0].resolve().parent.name or first.title,
         sections=tuple(_apart(named)),
         notes=tuple(note for project in projects for note in project.notes),
+        layers=tuple(dict.fromkeys(row for project in projects for row in project.layers)),
     )
 
 

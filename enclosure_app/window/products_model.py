@@ -39,6 +39,11 @@ class ProductsModel(QAbstractListModel):
             self._all = first
             self._filter()
 
+    @property
+    def every(self) -> tuple[Product, ...]:
+        """Every product, sought or not."""
+        return self._all
+
     def seek(self, text: str) -> None:
         """Show those whose words hold every word that is sought."""
         self._sought = text

@@ -8,6 +8,7 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking, unjudged
+from enclosure_app.window.layer_preview import Lit
 from enclosure_app.window.next_step import next_step
 from enclosure_app.window.views import Views
 from enclosure_app.window.words import coordinate, severity_count
@@ -78,7 +79,7 @@ class Showing(QObject):
     def show_project(self) -> None:
         """Show the project as it is now, before it is judged."""
         views = self._views
-        views.lines.show_section(self._place.section)
+        views.lines.show_section(self._place.section, self._place.document.project)
         views.canvas.update()
 
     def show_results(self) -> None:
@@ -94,7 +95,7 @@ class Showing(QObject):
         views.findings.show_result(result, self._look)
         views.ribbon.view.show_result(result, self._look)
         views.steps.offer(next_step(result))
-        views.lines.show_section(self._place.section)
+        views.lines.show_section(self._place.section, self._place.document.project)
         if self._fit_next:
             self._fit_next = False
             views.canvas.fit()
@@ -131,8 +132,8 @@ class Showing(QObject):
         x, y = (coordinate(value, units) for value in at)
         self._views.where.setText(f"x {x}   y {y} {units.value}")
 
-    def _light(self, layers: frozenset[str]) -> None:
-        self._views.canvas.overlay.lit = layers
+    def _light(self, lit: tuple[Lit, ...]) -> None:
+        self._views.canvas.overlay.lit = lit
         self._views.canvas.update()
 
     def _show_picked(self) -> None:

@@ -17,23 +17,24 @@ from enclosure_app.window.canvas.grid import paint_grid
 from enclosure_app.window.canvas.lettering import face
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
+from enclosure_app.window.layer_preview import Lit, lit_pens, lit_runs
 
 _PICKED = QColor(214, 51, 132)  # apart from every control's hue, by day and by night
 _MOST = 300  # points of what is picked that are shown
 _SCALE_SIZE = 2.1  # mm, of the capitals at the scale bar
-_LIT = QColor(214, 51, 132, 120)
 
 
 class Overlay:
-    """Paints over the drawing. `lit` are names of layers to light up, `place_gone_to` a ring."""
+    """Paints over the drawing. `lit` are layers to light up, `place_gone_to` a ring."""
 
     def __init__(self, place: Workplace) -> None:
         self._place = place
         self.look = Look()
-        self.lit: frozenset[str] = frozenset()
+        self.lit: tuple[Lit, ...] = ()
         self.place_gone_to: Point | None = None
         self._gathered: object = None
-        self._lit_path, self._picked_path = QPainterPath(), QPainterPath()
+        self._lit_paths: list[QPainterPath] = []
+        self._picked_path = QPainterPath()
         self._runs: list[Points] = []
 
     @property
@@ -49,7 +50,9 @@ class Overlay:
             paint_grid(painter, camera, aids.spacing(self.look.units), ink)
         if section:
             self._gather(section)
-            _trace(painter, camera, self._lit_path, QPen(_LIT, 4.0))
+            for lit, path in zip(self.lit, self._lit_paths, strict=True):
+                for pen in lit_pens(lit, self.look.theme):
+                    _trace(painter, camera, path, pen)
             _trace(painter, camera, self._picked_path, QPen(_PICKED, 2.4))
             self._points(painter, camera)
         if self.place_gone_to and result:
@@ -72,10 +75,8 @@ class Overlay:
             return
         self._gathered = wanted
         names, handles = picked
-        lines = section.strokes if self.lit or handles else ()
-        lit = [stroke.points for stroke in lines if stroke.layer in self.lit]
-        lit += _runs(section, [piece.name for piece in section.pieces if piece.layer in self.lit])
-        self._lit_path = _path(lit)
+        lines = section.strokes if handles else ()
+        self._lit_paths = [_path(lit_runs(section, lit.layers)) for lit in self.lit]
         self._runs = [stroke.points for stroke in lines if stroke.handle in handles]
         self._runs += _runs(section, [name for name in names if name in section.by_name])
         self._picked_path = _path(self._runs)

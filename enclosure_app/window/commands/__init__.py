@@ -12,6 +12,7 @@ from enclosure_app.window.action_table import TABLE
 from enclosure_app.window.commands.editing import EditCommands
 from enclosure_app.window.commands.files import FileCommands
 from enclosure_app.window.commands.finding import FindingCommands
+from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
 from enclosure_app.window.commands.parts import Parts
 
@@ -26,13 +27,14 @@ class Commands:
         self.editing = EditCommands(parts)
         self.looking = LookCommands(parts)
         self.finding = FindingCommands(parts)
+        self.layers = LayerCommands(parts)
         self._made = _choices(parts)
 
     def __getitem__(self, name: str) -> Doing:
         """Return what the action called `name` does."""
         if name in self._made:
             return self._made[name]
-        rooms = (self.files, self.editing, self.looking, self.finding)
+        rooms = (self.files, self.editing, self.looking, self.finding, self.layers)
         does: Doing = next(getattr(room, name) for room in rooms if hasattr(room, name))
         return does
 

@@ -1,5 +1,7 @@
 """What Edit in the menu does, and what gives lines a product."""
 
+from collections.abc import Collection
+
 from PySide6.QtCore import QObject
 
 from enclosure_app.errors import EnclosureError
@@ -37,12 +39,12 @@ class EditCommands(QObject):
         """Pick nothing."""
         self._parts.place.pick(())
 
-    def pick_layer(self, layer: str) -> None:
-        """Pick everything on a layer of the drawing."""
+    def pick_layers(self, layers: Collection[str]) -> None:
+        """Pick everything on these layers of the drawing."""
         section = self._parts.place.section
         if section:
-            names = [piece.name for piece in section.pieces if piece.layer == layer]
-            lines = [stroke.handle for stroke in section.strokes if stroke.layer == layer]
+            names = [piece.name for piece in section.pieces if piece.layer in layers]
+            lines = [stroke.handle for stroke in section.strokes if stroke.layer in layers]
             self._parts.place.pick(names, lines)
 
     def give_product(self) -> None:

@@ -1,0 +1,264 @@
+"""The drawing's layers: what each is said to be, changed in place, one or several at once."""
+
+from collections import defaultdict
+
+from PySide6.QtCore import QEvent, QItemSelectionModel, QObject, QPoint, Qt, Signal
+from PySide6.QtGui import QAction, QKeyEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QListView,
+    QMenu,
+    QPushButton,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from enclosure_app.language import say
+from enclosure_app.model.layer import Role
+from enclosure_app.model.product import Product
+from enclosure_app.model.project import Project
+from enclosure_app.window.layer_delegate import LayerDelegate
+from enclosure_app.window.layer_preview import Lit
+from enclosure_app.window.layer_words import (
+    ROLE_TIPS,
+    ROLES,
+    drawn_words,
+    guessed_key,
+    meant_word,
+    why_words,
+)
+from enclosure_app.window.layers_model import LayersModel
+from enclosure_app.window.layers_told import LayerTold
+from enclosure_app.window.row_marks import controls_of
+
+_FEW = 8  # layers that are seen at once, and need no search
+
+
+class LayerTable(QWidget):
+    """The layers of the project, and what to make of those that are chosen.
+
+    `lit`: light layers up, each group as what it is or would be (a tuple of `Lit`). `said`: make
+    these layers (names) this (a product's key, a role, or "" for what each name suggests).
+    `picked`: pick all that is on these layers.
+    """
+
+    lit = Signal(object)
+    said = Signal(object, str)
+    picked = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.model = LayersModel(self)
+        self._product: Product | None = None
+        self.search = QLineEdit(self)
+        self.search.setPlaceholderText(self.tr("Find a layer"))
+        self.search.setClearButtonEnabled(True)
+        self.search.setAccessibleName(self.tr("Find a layer"))
+        self.search.textChanged.connect(self._seek)
+        self.list = self._made_list()
+        self.why = QLabel(self)
+        self.why.setObjectName("small")
+        self.why.setWordWrap(True)
+        self.make = QPushButton(self)
+        self.make.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self.make.clicked.connect(self._make)
+        self.make.installEventFilter(self)
+        self.menu = QMenu(self)
+        self.menu.setToolTipsVisible(True)
+        self.menu.aboutToShow.connect(self._fill_menu)
+        self.menu.aboutToHide.connect(self._light)
+        self.other = QPushButton(self.tr("Something else"), self)
+        self.other.setMenu(self.menu)
+        self._lay_out()
+        self._show_chosen()
+
+    # ---- what is shown -------------------------------------------------------------------------
+
+    def show_project(self, project: Project) -> None:
+        """Show the layers of a project; those that were chosen stay chosen."""
+        before = self.told
+        self.model.show(project)
+        self._choose({told.name for told in before})
+        self.search.setVisible(self.model.total > _FEW)
+        if self.told != before:
+            self._light()
+
+    def offer(self, product: Product | None, *, preview: bool = True) -> None:
+        """Offer to make the chosen layers of this product, and show them as if they were."""
+        self._product = product
+        self._show_chosen()
+        if preview and product and self.chosen:
+            self.lit.emit((Lit(frozenset(self.chosen), tuple(controls_of(product))),))
+
+    @property
+    def told(self) -> list[LayerTold]:
+        """The layers that are chosen."""
+        rows = {index.row() for index in self.list.selectionModel().selectedIndexes()}
+        return [self.model.rows[row] for row in sorted(rows) if row < len(self.model.rows)]
+
+    @property
+    def chosen(self) -> list[str]:
+        """The names of the layers that are chosen."""
+        return [told.name for told in self.told]
+
+    def choose_none(self) -> None:
+        """Choose no layer."""
+        self.list.clearSelection()
+
+    def _choose(self, names: set[str]) -> None:
+        if names == set(self.chosen):
+            return
+        selection = self.list.selectionModel()
+        for row, told in enumerate(self.model.rows):
+            if told.name in names:
+                select = QItemSelectionModel.SelectionFlag.Select
+                selection.select(self.model.index(row), select)
+
+    def _seek(self, text: str) -> None:
+        chosen = set(self.chosen)
+        self.model.seek(text)
+        self._choose(chosen)
+        self._light()
+
+    def _light(self) -> None:
+        """Light the chosen layers up as what they are."""
+        groups: dict[str, set[str]] = defaultdict(set)
+        for told in self.told:
+            groups[told.meant].add(told.name)
+        self.lit.emit(tuple(self._as(meant, names) for meant, names in groups.items()))
+        self._show_chosen()
+
+    def _as(self, meant: str, names: set[str]) -> Lit:
+        product = self.model.products.get(meant)
+        if product:
+            return Lit(frozenset(names), tuple(controls_of(product)))
+        return Lit(frozenset(names), role=meant)
+
+    def _show_chosen(self) -> None:
+        told, product = self.told, self._product
+        self.why.setText(self._words(told))
+        self.make.setVisible(bool(told))
+        self.other.setVisible(bool(told))
+        if product:
+            text = say("Make it {product}", product=say(product.name))
+            if len(told) > 1:
+                text = say(
+                    "Make {count} layers {product}", count=len(told), product=say(product.name)
+                )
+            metrics, room = self.make.fontMetrics(), max(self.make.width() - 26, 80)
+            self.make.setText(metrics.elidedText(text, Qt.TextElideMode.ElideRight, room))
+            self.make.setToolTip(text)
+            self.make.setAccessibleName(text)
+        self.make.setEnabled(product is not None)
+
+    def _words(self, told: list[LayerTold]) -> str:
+        if not told:
+            return self.tr("Choose a layer to see it lit up, and say what it is.")
+        if len(told) > 1:
+            amount = drawn_words(sum(t.lines for t in told), sum(t.texts for t in told))
+            return say("{count} layers: {amount}.", count=len(told), amount=amount)
+        (only,) = told
+        said = [why_words(only.guess, self.model.products)]
+        if only.narrower:
+            said.append(
+                say("The map says otherwise of some of its lines, by how these are drawn.")
+            )
+        if only.by_hand:
+            said.append(say("By hand, other products were given: {count}.", count=only.by_hand))
+        return " ".join(said)
+
+    # ---- what is done --------------------------------------------------------------------------
+
+    def _make(self) -> None:
+        if self._product and self.chosen:
+            self.said.emit(self.chosen, self._product.key)
+
+    def _fill_menu(self) -> None:
+        """Offer what the chosen layers can be, besides the product that is chosen."""
+        self.menu.clear()
+        told = self.told
+        guesses = {guessed_key(each.guess) for each in told} - {""}
+        if guesses:
+            one = meant_word(next(iter(guesses)), self.model.products)
+            text = say("As named: {guess}", guess=one) if len(guesses) == 1 else say("As named")
+            self._add(text, "", say("What its name suggests"))
+            self.menu.addSeparator()
+        for role in Role:
+            self._add(say(ROLES[role]), role, say(ROLE_TIPS[role]))
+        self.menu.addSeparator()
+        pick = self.menu.addAction(self.tr("Pick all that is on it"))
+        pick.triggered.connect(lambda: self.picked.emit(self.chosen))
+
+    def _add(self, text: str, meant: str, tip: str) -> None:
+        action = QAction(text, self.menu)
+        action.setToolTip(tip)
+        action.triggered.connect(lambda: self.said.emit(self.chosen, meant))
+        action.hovered.connect(lambda: self._preview(meant))
+        self.menu.addAction(action)
+
+    def _preview(self, meant: str) -> None:
+        """Show the chosen layers as what the menu would make of them."""
+        if meant:
+            self.lit.emit((self._as(meant, set(self.chosen)),))
+            return
+        groups: dict[str, set[str]] = defaultdict(set)
+        for told in self.told:
+            groups[guessed_key(told.guess) or told.meant].add(told.name)
+        self.lit.emit(tuple(self._as(each, names) for each, names in groups.items()))
+
+    def _open_menu(self, at: QPoint) -> None:
+        if self.chosen:
+            self.menu.popup(at)
+
+    def _open_menu_at_row(self) -> None:
+        box = self.list.visualRect(self.list.currentIndex())
+        self._open_menu(self.list.viewport().mapToGlobal(box.bottomLeft()))
+
+    # ---- how it is put together ----------------------------------------------------------------
+
+    def _made_list(self) -> QListView:
+        view = QListView(self)
+        view.setModel(self.model)
+        view.setItemDelegate(LayerDelegate(view))
+        view.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        view.setResizeMode(QListView.ResizeMode.Adjust)
+        view.setUniformItemSizes(True)
+        view.setAccessibleName(self.tr("Layers of the drawing"))
+        view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        view.customContextMenuRequested.connect(
+            lambda at: self._open_menu(view.viewport().mapToGlobal(at))
+        )
+        view.selectionModel().selectionChanged.connect(self._light)
+        view.doubleClicked.connect(lambda _: self._open_menu_at_row())
+        view.installEventFilter(self)
+        return view
+
+    def _lay_out(self) -> None:
+        buttons = QHBoxLayout()
+        buttons.setSpacing(6)
+        buttons.addWidget(self.make, 1)
+        buttons.addWidget(self.other)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(10, 2, 10, 8)
+        column.setSpacing(5)
+        column.addWidget(self.search)
+        column.addWidget(self.list, 1)
+        column.addWidget(self.why)
+        column.addLayout(buttons)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Open the menu by Enter or F2 on the list; fit the button's words to its width."""
+        if watched is self.make and event.type() is QEvent.Type.Resize:
+            self._show_chosen()
+        if watched is self.list and isinstance(event, QKeyEvent):
+            keys = (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F2)
+            if event.type() is QEvent.Type.KeyPress and event.key() in keys:
+                self._open_menu_at_row()
+                return True
+        return super().eventFilter(watched, event)

@@ -1,0 +1,65 @@
+"""What rows of lists are painted with: their ground, and controls by hue, pattern and word."""
+
+from PySide6.QtCore import QPointF, QRect, Qt
+from PySide6.QtGui import QColor, QPainter, QPalette, QPen
+from PySide6.QtWidgets import QStyle, QStyleOptionViewItem
+
+from enclosure_app.drawing.theme import Pen
+from enclosure_app.model.product import Control, Product
+from enclosure_app.window.canvas.look import screen_theme
+from enclosure_app.window.words import control_word
+
+SWATCH = 20  # dots long
+_GAP, _AFTER = 4, 9
+_THICK = 3.2
+
+
+def controls_of(product: Product) -> list[Control]:
+    """Return what a product controls, in the usual order."""
+    return [control for control in Control if control in product.controls]
+
+
+def is_dark(palette: QPalette) -> bool:
+    """Whether the list that wears this palette is dark."""
+    return palette.color(QPalette.ColorRole.Base).lightness() < 128
+
+
+def line_pen(pen: Pen, thick: float) -> QPen:
+    """Return a pen of the theme for the screen, `thick` dots wide, its pattern in scale."""
+    made = QPen(QColor(pen.colour), thick)
+    made.setCapStyle(Qt.PenCapStyle.FlatCap)
+    if pen.dash:
+        made.setDashPattern([max(part / pen.width * 0.5, 0.4) for part in pen.dash])
+    return made
+
+
+def paint_controls(
+    painter: QPainter, room: QRect, controls: list[Control], palette: QPalette, *, words: bool
+) -> int:
+    """Paint the marks of controls from the left of a room; return where what follows may begin."""
+    theme, x = screen_theme(dark=is_dark(palette)), room.left()
+    for control in controls:
+        middle = room.center().y() + 0.5
+        painter.setPen(line_pen(theme.control(control), _THICK))
+        painter.drawLine(QPointF(x, middle), QPointF(x + SWATCH, middle))
+        x += SWATCH + _GAP
+        if words:
+            text = control_word(control)
+            box = QRect(x, room.top(), room.right() - x, room.height())
+            painter.setPen(palette.color(QPalette.ColorRole.Text))
+            painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, text)
+            x += painter.fontMetrics().horizontalAdvance(text) + _AFTER
+    return x
+
+
+def paint_ground(painter: QPainter, option: QStyleOptionViewItem) -> None:
+    """Paint the ground of a row that is chosen, and a ring about the one that keys act on."""
+    palette: QPalette = option.palette
+    state: QStyle.StateFlag = option.state
+    if state & QStyle.StateFlag.State_Selected:
+        painter.fillRect(option.rect, palette.color(QPalette.ColorRole.Highlight))
+        bar = QRect(option.rect.left(), option.rect.top(), 3, option.rect.height())
+        painter.fillRect(bar, palette.color(QPalette.ColorRole.Link))
+    if state & QStyle.StateFlag.State_HasFocus:
+        painter.setPen(palette.color(QPalette.ColorRole.Link))
+        painter.drawRect(option.rect.adjusted(0, 0, -1, -1))
