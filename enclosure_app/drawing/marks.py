@@ -15,7 +15,7 @@ from enclosure_app.model.place import Point, Points
 from enclosure_app.model.project import State
 
 BADGE = 1.35  # mm: the radius of the disc on a flag that tells the verdict
-_BADGE_LINE = 0.32
+_BADGE_LINE, _BADGE_EDGE = 0.32, 0.25
 
 
 class Anchor(StrEnum):
@@ -102,9 +102,13 @@ def badge(
         return ()
     dark, light = inks
     rings, lines = verdict_shape(state, centre)
-    disc = Fill((circle(centre, BADGE),), dark, source)
+    ring = circle(centre, BADGE)
+    disc = (
+        Fill((ring,), dark, source),
+        Stroke(ring, Pen(light, _BADGE_EDGE), source, closed=True),
+    )
     filled = tuple(Fill((ring,), light, source) for ring in rings)
-    return (disc, *filled, *(Stroke(line, Pen(light, _BADGE_LINE), source) for line in lines))
+    return (*disc, *filled, *(Stroke(line, Pen(light, _BADGE_LINE), source) for line in lines))
 
 
 Part = Stroke | Fill | Label

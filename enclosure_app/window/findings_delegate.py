@@ -6,8 +6,9 @@ from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QS
 
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, flag_shape
 from enclosure_app.model.finding import Severity
-from enclosure_app.window.findings_model import ROW, Row
-from enclosure_app.window.words import severity_word
+from enclosure_app.model.project import State
+from enclosure_app.window.findings_model import ROW, AnyRow, Row
+from enclosure_app.window.verdict_box import paint_badge
 
 _EDGE, _FLAG, _SCALE = 12, 40, 4.2
 _LINES = 3
@@ -25,7 +26,7 @@ class FindingsDelegate(QStyledItemDelegate):
         index: QModelIndex | QPersistentModelIndex,
     ) -> None:
         """Paint one row."""
-        row: Row = index.data(ROW)
+        row: AnyRow = index.data(ROW)
         rect: QRect = option.rect
         palette: QPalette = option.palette
         state: QStyle.StateFlag = option.state
@@ -37,7 +38,13 @@ class FindingsDelegate(QStyledItemDelegate):
             painter.fillRect(rect, palette.color(role))
         painter.setPen(QPen(palette.color(QPalette.ColorRole.Mid), 1))
         painter.drawLine(rect.bottomLeft(), rect.bottomRight())
-        paint_flag(painter, QPointF(rect.left() + 26, rect.top() + 24), row)
+        centre = QPointF(rect.left() + 26, rect.top() + 24)
+        if isinstance(row, Row):
+            paint_flag(painter, centre, row)
+        if row.state is not State.OPEN:
+            corner = QPointF(FLAG_WIDTH, -FLAG_HEIGHT) * (_SCALE / 2)
+            at = centre + corner if isinstance(row, Row) else centre
+            paint_badge(painter, at, row.state, palette)
         self._words(painter, rect, palette, row)
         painter.restore()
 
@@ -47,15 +54,15 @@ class FindingsDelegate(QStyledItemDelegate):
         """Return the room of one row: two lines of head and as much of the sentence as needed."""
         widget = option.widget
         width = widget.viewport().width() if isinstance(widget, QAbstractItemView) else 300
-        row: Row = index.data(ROW)
+        row: AnyRow = index.data(ROW)
         metrics = QFontMetrics(widget.font() if widget else QFont())
         room = width - _FLAG - 2 * _EDGE
         flags = int(Qt.TextFlag.TextWordWrap)
-        tall = metrics.boundingRect(QRect(0, 0, room, 2000), flags, row.finding.message).height()
+        tall = metrics.boundingRect(QRect(0, 0, room, 2000), flags, row.sentence).height()
         tall = min(tall, _LINES * metrics.lineSpacing())
         return QSize(width, 2 * metrics.lineSpacing() + tall + 22)
 
-    def _words(self, painter: QPainter, rect: QRect, palette: QPalette, row: Row) -> None:
+    def _words(self, painter: QPainter, rect: QRect, palette: QPalette, row: AnyRow) -> None:
         ink = palette.color(QPalette.ColorRole.Text)
         quiet = palette.color(QPalette.ColorRole.PlaceholderText)
         plain = painter.font()
@@ -73,15 +80,15 @@ class FindingsDelegate(QStyledItemDelegate):
         painter.drawText(QRect(left, top, wide, line), Qt.AlignmentFlag.AlignLeft, name)
         painter.setFont(plain)
         painter.setPen(quiet)
-        word = severity_word(row.finding.severity)
         second = QRect(left, top + line + 1, wide, line)
-        painter.drawText(second, Qt.AlignmentFlag.AlignLeft, word)
-        if row.required:
-            needed = self.tr("of {}").format(row.required)
-            painter.drawText(second, Qt.AlignmentFlag.AlignRight, needed)
+        needed = self.tr("of {}").format(row.required) if row.required else ""
+        painter.drawText(second, Qt.AlignmentFlag.AlignRight, needed)
+        room = wide - QFontMetrics(plain).horizontalAdvance(needed) - (10 if needed else 0)
+        told = QFontMetrics(plain).elidedText(row.told, Qt.TextElideMode.ElideRight, room)
+        painter.drawText(second, Qt.AlignmentFlag.AlignLeft, told)
         painter.setPen(ink)
         third = QRect(left, top + 2 * line + 4, wide, rect.bottom() - top - 2 * line - 10)
-        painter.drawText(third, int(Qt.TextFlag.TextWordWrap), row.finding.message)
+        painter.drawText(third, int(Qt.TextFlag.TextWordWrap), row.sentence)
 
 
 def paint_flag(painter: QPainter, centre: QPointF, row: Row) -> None:

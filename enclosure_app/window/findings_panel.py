@@ -2,36 +2,39 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QHBoxLayout,
     QLabel,
     QListView,
-    QPushButton,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
 
-from enclosure_app.model.finding import Finding, Severity
+from enclosure_app.model.finding import Finding
+from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult
+from enclosure_app.window.advice_box import AdviceBox
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.findings_delegate import FindingsDelegate
-from enclosure_app.window.findings_model import ROW, FindingsModel, Row
+from enclosure_app.window.findings_filter import FindingsFilter
+from enclosure_app.window.findings_model import ROW, AnyRow, FindingsModel, Row
 from enclosure_app.window.layer_strip import LayerStrip
 from enclosure_app.window.rule_page import RulePage
-from enclosure_app.window.words import control_word, severity_count
-
-_SHOWN = (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
+from enclosure_app.window.words import control_word
 
 
 class FindingsPanel(QWidget):
-    """The right-hand panel. `asked`: go to this finding; `chosen`: show this control alone."""
+    """The right-hand panel. `asked`: go to this finding; `chosen`: show this control alone.
+
+    `decided`: the row that a verdict is about, its state, the reason, and who decides.
+    """
 
     asked = Signal(object)
     chosen = Signal(object)
+    decided = Signal(object, object, str, str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -41,18 +44,19 @@ class FindingsPanel(QWidget):
         self.model = FindingsModel(self)
         self.strip = LayerStrip(self)
         self.list = self._made_list()
-        self.advice = _AdviceBox(self)
+        self.advice = AdviceBox(self)
         self.rule = RulePage(self)
         self.nothing = QLabel(self)
         self.nothing.setWordWrap(True)
         self.nothing.setObjectName("quiet")
         self.nothing.setMargin(14)
         self.nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.filters = {severity: self._filter() for severity in _SHOWN}
+        self.filter = FindingsFilter(self.model, self)
         self._lay_out()
         self.model.counted.connect(self._count)
         self.strip.chosen.connect(self.chosen)
         self.advice.why.connect(self._show_rule)
+        self.advice.verdict.decided.connect(self._decide)
         self.rule.closed.connect(self._show_list)
 
     def show_result(self, result: SectionResult, look: Look) -> None:
@@ -61,8 +65,8 @@ class FindingsPanel(QWidget):
         self.rule.show_look(look)
         self.strip.show_result(result, look)
         self.strip.choose(look.only)
-        self.model.control = look.only
-        self.model.show(result.findings, look.units)
+        self.model.filter_by(control=look.only)
+        self.model.show(result, look.units)
         at = self.model.place_of(chosen.key) if chosen else -1
         self._choose(at)
         self.nothing.setText(self._why_empty(result))
@@ -70,9 +74,15 @@ class FindingsPanel(QWidget):
     @property
     def current(self) -> Finding | None:
         """The finding that is chosen."""
+        row = self.current_row
+        return row.finding if isinstance(row, Row) else None
+
+    @property
+    def current_row(self) -> AnyRow | None:
+        """The row that is chosen, of a finding or of a verdict without one."""
         index = self.list.currentIndex()
-        row: Row | None = index.data(ROW) if index.isValid() else None
-        return row.finding if row else None
+        row: AnyRow | None = index.data(ROW) if index.isValid() else None
+        return row
 
     def choose(self, key: str) -> None:
         """Choose the finding with this key, as if it had been clicked."""
@@ -80,7 +90,7 @@ class FindingsPanel(QWidget):
 
     def step(self, by: int) -> None:
         """Choose the next finding, or the one before, and go there."""
-        count = self.model.rowCount()
+        count = len(self.model.rows)
         if count:
             index = self.list.currentIndex()
             now = index.row() if index.isValid() else (-1 if by > 0 else 0)
@@ -109,25 +119,12 @@ class FindingsPanel(QWidget):
         view.selectionModel().currentChanged.connect(self._tell)
         return view
 
-    def _filter(self) -> QPushButton:
-        button = QPushButton(self)
-        button.setCheckable(True)
-        button.setChecked(True)
-        button.toggled.connect(self._refilter)
-        return button
-
     def _lay_out(self) -> None:
-        filters = QHBoxLayout()
-        filters.setContentsMargins(12, 8, 12, 8)
-        filters.setSpacing(6)
-        for button in self.filters.values():
-            filters.addWidget(button)
-        filters.addStretch(1)
         whole = QWidget(self)
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addLayout(filters)
+        column.addWidget(self.filter)
         column.addWidget(self.nothing, 1)
         column.addWidget(self.list, 1)
         column.addWidget(self.advice)
@@ -141,17 +138,13 @@ class FindingsPanel(QWidget):
         outer.addWidget(self.pages, 1)
 
     def _count(self) -> None:
-        for severity, button in self.filters.items():
-            count = self.model.count(severity)
-            button.setText(severity_count(severity, count))
-            button.setEnabled(count > 0)
         empty = self.model.rowCount() == 0
         self.nothing.setVisible(empty)
         self.list.setVisible(not empty)
         self._tell()
 
     def _why_empty(self, result: SectionResult) -> str:
-        if self.model.total:
+        if self.model.total or self.model.total_gone:
             return self.tr("Nothing of what is shown is wrong; other findings are filtered out.")
         if not result.section.pieces:
             return self.tr("Nothing is judged yet. Say what the lines are, or draw a sheet.")
@@ -166,17 +159,26 @@ class FindingsPanel(QWidget):
         lines = [told.format(control_word(r.control).lower(), r.why) for r in result.unjudged]
         return "\n\n".join([*lines, self.tr("Nothing else was found.")])
 
-    def _refilter(self) -> None:
-        hidden = frozenset(s for s, button in self.filters.items() if not button.isChecked())
-        self.model.filter_by(self.model.control, hidden)
+    def decide(self, state: State) -> None:
+        """Give the finding that is chosen a verdict, or ask for what is lacking."""
+        if self.current_row is not None:
+            self._show_list()
+            self.advice.verdict.choose(state)
+
+    def _decide(self, state: State, reason: str, who: str) -> None:
+        row = self.current_row
+        if row is not None:
+            self.decided.emit(row, state, reason, who)
 
     def _go(self, index: QModelIndex) -> None:
-        row: Row | None = index.data(ROW)
-        if row:
+        row: AnyRow | None = index.data(ROW)
+        if isinstance(row, Row):
             self.asked.emit(row.finding)
 
     def _tell(self, *_: Sequence[QModelIndex]) -> None:
-        self.advice.show_finding(self.current)
+        """Show what to do about the row that is chosen, and keep that row in sight."""
+        self.advice.show_row(self.current_row)
+        QTimer.singleShot(0, self.list, lambda: self.list.scrollTo(self.list.currentIndex()))
 
     def _show_rule(self, name: str) -> None:
         self.rule.show_rule(name, self._look)
@@ -191,41 +193,3 @@ class FindingsPanel(QWidget):
         """Give every row the height that its sentence needs at the new width."""
         super().resizeEvent(event)
         self.list.doItemsLayout()
-
-
-class _AdviceBox(QWidget):
-    """What to do about one finding, where the figure is from, and the way to the rule's page."""
-
-    why = Signal(str)
-
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._rule = ""
-        self._advice = QLabel(self)
-        self._basis = QLabel(self)
-        self._basis.setObjectName("small")
-        for label in (self._advice, self._basis):
-            label.setWordWrap(True)
-            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.button = QPushButton(self.tr("Why?"), self)
-        self.button.setToolTip(
-            self.tr("Show the rule's page: why it matters and where it is from")
-        )
-        self.button.clicked.connect(lambda: self.why.emit(self._rule))
-        line = QHBoxLayout()
-        line.addWidget(self._basis, 1)
-        line.addWidget(self.button, 0, Qt.AlignmentFlag.AlignBottom)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(14, 10, 12, 12)
-        column.addWidget(self._advice)
-        column.addLayout(line)
-        self.hide()
-
-    def show_finding(self, finding: Finding | None) -> None:
-        """Show what to do about a finding; nothing without one."""
-        self.setVisible(finding is not None)
-        if finding is None:
-            return
-        self._rule = finding.rule
-        self._advice.setText(finding.advice)
-        self._basis.setText(finding.basis)

@@ -6,6 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
+from enclosure_app.resources import resource
+
 
 @dataclass(frozen=True, slots=True)
 class Colours:
@@ -84,6 +86,7 @@ def _palette(c: Colours) -> QPalette:
 
 def style_sheet(c: Colours) -> str:
     """Return the style of the widgets in the given colours."""
+    arrow = resource("icons/arrow-down.svg").as_posix()
     return f"""
     QMainWindow, QMainWindow::separator {{ background: {c.ground}; }}
     QMainWindow::separator {{ width: 5px; height: 5px; }}
@@ -126,6 +129,7 @@ def style_sheet(c: Colours) -> str:
                border-radius: 5px; padding: 5px 8px; color: {c.ink};
                selection-background-color: {c.accent}; selection-color: {c.on_accent}; }}
     QComboBox::drop-down {{ border: 0; width: 20px; }}
+    QComboBox::down-arrow {{ image: url("{arrow}"); width: 12px; height: 12px; }}
     QStatusBar {{ background: {c.panel}; border-top: 1px solid {c.line}; color: {c.quiet}; }}
     QStatusBar::item {{ border: 0; }}
     QStatusBar QLabel {{ color: {c.quiet}; padding: 2px 8px; }}
@@ -144,6 +148,7 @@ def style_sheet(c: Colours) -> str:
     QWidget#panel, QWidget#lines, QWidget#findings {{ background: {c.panel}; }}
     QLabel#panel-title {{ font-weight: 600; color: {c.ink}; }}
     QWidget#step {{ background: {c.soft}; border-bottom: 1px solid {c.line}; }}
+    QWidget#strip {{ background: {c.panel}; border-bottom: 1px solid {c.line}; }}
     QWidget#message {{ background: {c.warn}; border-bottom: 1px solid {c.line}; }}
     QLabel#quiet {{ color: {c.quiet}; }}
     QLabel#heading {{ font-size: 15pt; font-weight: 600; color: {c.ink}; }}

@@ -81,6 +81,7 @@ class MainWindow(QMainWindow):
             messages=self.messages,
             toolbox=self.toolbox,
             noting=self.noting,
+            settings=self.settings,
             show_ground=self.show_ground,
         )
 

@@ -57,8 +57,8 @@ def next_step(result: SectionResult) -> Step:
 
 
 def _after_the_marks(result: SectionResult) -> Step:
-    faults = [f for f in result.findings if f.severity is Severity.FAULT]
-    doubts = [f for f in result.findings if f.severity is Severity.DOUBT]
+    faults = [f for f in result.undecided if f.severity is Severity.FAULT]
+    doubts = [f for f in result.undecided if f.severity is Severity.DOUBT]
     if faults:
         many = say("{} faults. Walk through them in order, from one end to the other.")
         one = say("One fault. Go and see it.")
@@ -67,6 +67,9 @@ def _after_the_marks(result: SectionResult) -> Step:
     if doubts:
         text = say("No faults, but {} to look at by eye.").format(len(doubts))
         return Step(text, "next_finding", say("Next finding"))
+    if any(f.severity in (Severity.FAULT, Severity.DOUBT) for f in result.findings):
+        text = say("Every fault and doubt has its verdict. Write the marked-up sheet.")
+        return Step(text, "write_pdf", say("Write PDF…"))
     broken = [layer for layer in result.layers.values() if layer.verdict is Verdict.BROKEN]
     if broken:
         return Step(say("A layer is broken. Look where it opens."), "next_finding", say("Next"))

@@ -5,6 +5,8 @@ from pathlib import Path
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
 _KEPT = 8
+_COPY_AFTER = 20  # seconds
+SOONEST_COPY, LATEST_COPY = 5, 600  # seconds
 
 
 class Settings:
@@ -55,6 +57,35 @@ class Settings:
     @language.setter
     def language(self, code: str) -> None:
         self._store.setValue("language", code)
+
+    @property
+    def who(self) -> str:
+        """The name that is put beside verdicts, "" while nobody gave one."""
+        return str(self._store.value("who", ""))
+
+    @who.setter
+    def who(self, name: str) -> None:
+        self._store.setValue("who", name.strip())
+
+    @property
+    def motion(self) -> str:
+        """Whether drops run: ``on``, ``off`` or ``as_system``."""
+        return str(self._store.value("motion", "as_system"))
+
+    @motion.setter
+    def motion(self, name: str) -> None:
+        self._store.setValue("motion", name)
+
+    @property
+    def copy_after(self) -> int:
+        """Seconds from the first change that is not saved to a copy of it."""
+        kept = str(self._store.value("copy_after", _COPY_AFTER))
+        seconds = int(kept) if kept.isdecimal() else _COPY_AFTER
+        return min(max(seconds, SOONEST_COPY), LATEST_COPY)
+
+    @copy_after.setter
+    def copy_after(self, seconds: int) -> None:
+        self._store.setValue("copy_after", seconds)
 
     def layout(self) -> tuple[QByteArray, QByteArray] | None:
         """Return the kept geometry and layout of the window, None the first time."""

@@ -5,6 +5,7 @@ from PySide6.QtCore import QObject, Signal
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.verdicts import with_verdicts
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking, unjudged
@@ -49,7 +50,8 @@ class Showing(QObject):
         if section is None:
             return None
         at = self._place.index
-        return results[at] if at < len(results) else unjudged(section)
+        found = results[at] if at < len(results) else unjudged(section)
+        return with_verdicts(found, self._place.document.project)
 
     def begin(self) -> None:
         """Show a project that was just opened: its first section, whole."""

@@ -57,7 +57,7 @@ def test_a_flag_bears_what_was_decided_on_its_upper_right_corner() -> None:
     decided = replace(plain, state=State.ACCEPTED)
     more = decided.parts[len(plain.parts) :]
     assert decided.parts[: len(plain.parts)] == plain.parts
-    disc, *bars = more
+    disc, _, *bars = more
     assert isinstance(disc, Fill)
     assert disc.colour == "#111111"
     assert [type(bar) for bar in bars] == [Stroke, Stroke]

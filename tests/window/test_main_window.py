@@ -79,7 +79,7 @@ def test_one_control_can_be_shown_alone(opened: Opened, qtbot: QtBot) -> None:
 
 def test_a_severity_can_be_left_out(opened: Opened, qtbot: QtBot) -> None:
     window = opened()
-    qtbot.mouseClick(window.findings.filters[Severity.FAULT], Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(window.findings.filter.severities[Severity.FAULT], Qt.MouseButton.LeftButton)
     assert window.findings.model.rows == ()
     assert "filtered out" in window.findings.nothing.text()
 

@@ -8,6 +8,7 @@ import pytest
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Line
 from enclosure_app.model.product import Bond, Control, Kind, Product
+from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import LayerResult, SectionResult, Verdict
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.window.next_step import next_step
@@ -63,3 +64,13 @@ def test_a_layer_that_could_not_be_judged_is_not_told_as_sound() -> None:
 
 def test_a_layer_that_is_broken_without_a_finding_is_told() -> None:
     assert next_step(found(Verdict.BROKEN)).text.startswith("A layer is broken.")
+
+
+def test_what_is_decided_is_not_walked_through_again() -> None:
+    shown = found(Verdict.BROKEN, Severity.FAULT, Severity.FAULT)
+    one = replace(shown, decisions={"gap:0": Decision("gap:0", State.MENDED)})
+    assert next_step(one).text == "One fault. Go and see it."
+    both = {key: Decision(key, State.TO_BE_MENDED) for key in ("gap:0", "gap:1")}
+    step = next_step(replace(shown, decisions=both))
+    assert step.action == "write_pdf"
+    assert step.text.startswith("Every fault and doubt has its verdict.")

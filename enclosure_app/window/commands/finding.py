@@ -1,10 +1,19 @@
 """What Check and Help in the menu do."""
 
+from dataclasses import replace
+from datetime import UTC, datetime
+
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QDialog, QTextBrowser, QVBoxLayout
 
+from enclosure_app.drawing.verdict_words import state_word
+from enclosure_app.errors import EnclosureError
+from enclosure_app.model.edits import set_decision
+from enclosure_app.model.project import State
+from enclosure_app.model.verdicts import verdict_on
 from enclosure_app.window.action_table import keys_html
 from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.findings_model import AnyRow, Row
 from enclosure_app.window.pages import about_html
 
 
@@ -14,6 +23,8 @@ class FindingCommands(QObject):
     def __init__(self, parts: Parts) -> None:
         super().__init__(parts.window)
         self._parts = parts
+        parts.findings.decided.connect(self._put_down)
+        parts.findings.advice.verdict.set_who(parts.settings.who)
 
     def next_finding(self) -> None:
         """Go to the next finding."""
@@ -26,6 +37,39 @@ class FindingCommands(QObject):
     def why(self) -> None:
         """Show the page of the rule of the finding that is chosen."""
         self._parts.findings.advice.button.click()
+
+    def decide_to_mend(self) -> None:
+        """Say of the finding that is chosen that it is to be mended."""
+        self._parts.findings.decide(State.TO_BE_MENDED)
+
+    def decide_mended(self) -> None:
+        """Say that it was mended."""
+        self._parts.findings.decide(State.MENDED)
+
+    def decide_accepted(self) -> None:
+        """Let it stand, for a reason that is asked for in place."""
+        self._parts.findings.decide(State.ACCEPTED)
+
+    def decide_no_fault(self) -> None:
+        """Say that it is no fault, for a reason that is asked for in place."""
+        self._parts.findings.decide(State.NO_FAULT)
+
+    def _put_down(self, row: AnyRow, state: State, reason: str, who: str) -> None:
+        """Keep a verdict in the project, and the name for the next one."""
+        parts = self._parts
+        if who:
+            parts.settings.who = who
+        when = f"{datetime.now(UTC):%Y-%m-%dT%H:%M:%S+00:00}"
+        if isinstance(row, Row):
+            decision = verdict_on(row.finding, state, who, when, reason)
+        else:
+            decision = replace(row.decision, state=state, who=who, when=when, remark=reason)
+        try:
+            after = set_decision(parts.document.project, decision)
+        except EnclosureError as error:
+            parts.place.refuse(error)
+            return
+        parts.document.apply(self.tr("Verdict: {}").format(state_word(state)), after)
 
     def show_keys(self) -> None:
         """Show all keys on one page."""

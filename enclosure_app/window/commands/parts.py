@@ -13,6 +13,7 @@ from enclosure_app.window.document import Document
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.noting import Noting
+from enclosure_app.window.settings import Settings
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.working import Working
 
@@ -32,4 +33,5 @@ class Parts:
     messages: MessageBar
     toolbox: Toolbox
     noting: Noting
+    settings: Settings
     show_ground: Callable[[str], None]

@@ -1,0 +1,63 @@
+"""What the window remembers: kept in its store, sound whatever stands there."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QByteArray, QSettings
+
+from enclosure_app.window.settings import Settings
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> QSettings:
+    return QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+
+
+def test_a_new_window_has_sound_settings(store: QSettings, tmp_path: Path) -> None:
+    settings = Settings(store)
+    assert (settings.ground, settings.motion, settings.who) == ("as_system", "as_system", "")
+    assert settings.copy_after == 20
+    assert settings.recent == []
+    assert settings.layout() is None
+    assert settings.folder == tmp_path
+
+
+def test_what_was_set_is_there_the_next_day(store: QSettings) -> None:
+    first = Settings(store)
+    first.who, first.motion, first.copy_after, first.ground = " R. Lind ", "off", 90, "night"
+    store.sync()
+    second = Settings(QSettings(store.fileName(), QSettings.Format.IniFormat))
+    assert (second.who, second.motion, second.copy_after) == ("R. Lind", "off", 90)
+    assert second.ground == "night"
+
+
+@pytest.mark.parametrize(
+    ("kept", "taken"), [("1", 5), ("100000", 600), ("often", 20), ("", 20), ("30", 30)]
+)
+def test_a_copy_is_neither_too_rare_nor_without_end(
+    store: QSettings, kept: str, taken: int
+) -> None:
+    store.setValue("copy_after", kept)
+    assert Settings(store).copy_after == taken
+
+
+def test_files_are_remembered_the_last_first_until_they_are_forgotten(
+    store: QSettings, tmp_path: Path
+) -> None:
+    settings = Settings(store)
+    paths = [tmp_path / f"{name}.dxf" for name in "abc"]
+    for path in paths:
+        path.write_text("x", encoding="utf-8")
+        settings.opened(path)
+    settings.opened(paths[0])
+    assert [Path(name).stem for name in settings.recent] == ["a", "c", "b"]
+    settings.forget(Path(settings.recent[1]))
+    assert [Path(name).stem for name in settings.recent] == ["a", "b"]
+
+
+def test_a_layout_comes_back_whole_or_not_at_all(store: QSettings) -> None:
+    settings = Settings(store)
+    settings.keep_layout(QByteArray(b"place"), QByteArray(b"panels"))
+    assert settings.layout() == (QByteArray(b"place"), QByteArray(b"panels"))
+    store.setValue("layout", 7)
+    assert settings.layout() is None
