@@ -81,12 +81,7 @@ def read_picture(data: bytes, name: str, page: int = 0) -> Picture:
         image.draft("RGB" if image.mode != "L" else "L", (LONGEST, LONGEST))
         image.load()
     except _UNSOUND:
-        raise EnclosureError(
-            say(
-                "{file}: the picture was cut short or is damaged; scan or export it again.",
-                file=name,
-            )
-        ) from None
+        raise EnclosureError(_damaged(name)) from None
     if usable and len(data) <= _LIGHT:
         return Picture(data, _kind(image), whole, paper_mm)
     small = _upright(image)
@@ -106,6 +101,22 @@ def kept_picture(image: "Image.Image", paper_mm: float) -> Picture:
     lossless = len(png.getvalue()) <= _LOSSLESS * len(jpeg.getvalue())
     chosen, kind = (png, "png") if lossless else (jpeg, "jpeg")
     return Picture(chosen.getvalue(), kind, image.size, paper_mm)
+
+
+def small_image(data: bytes, name: str, page: int, most: int) -> bytes:
+    """Return a small picture of a picture as PNG, `most` dots along its longer side.
+
+    Raises:
+        EnclosureError: it cannot be read.
+    """
+    image, held = _opened(data, name)[0], BytesIO()
+    try:
+        image.seek(page)
+        image.thumbnail((most, most))
+    except _UNSOUND:
+        raise EnclosureError(_damaged(name)) from None
+    _plain(_upright(image)).save(held, "PNG", compress_level=1)
+    return held.getvalue()
 
 
 def frames_in(data: bytes, name: str) -> int:
@@ -153,6 +164,12 @@ def _opened(data: bytes, name: str) -> tuple["Image.Image", int]:
         ) from None
     frames = getattr(image, "n_frames", 1) if image.format == "TIFF" else 1
     return image, int(frames)
+
+
+def _damaged(name: str) -> str:
+    return say(
+        "{file}: the picture was cut short or is damaged; scan or export it again.", file=name
+    )
 
 
 def _is_usable(image: "Image.Image") -> bool:

@@ -11,7 +11,10 @@ if TYPE_CHECKING:
     from pypdfium2 import PdfPage
 
 _PALEST = 248  # of 255: what is paler than that in every colour covers, it does not draw
-_HUES = ("red", "yellow", "green", "cyan", "blue", "magenta")
+_HUES = (  # degrees up to which a hue is called so
+    (15, "red"), (45, "orange"), (70, "yellow"), (165, "green"), (195, "cyan"), (265, "blue"),
+    (335, "magenta"), (360, "red"),
+)  # fmt: skip
 _GREY = 0.25  # saturation or value under which no hue is named
 _ROOM = 256  # letters of a layer's name that are read
 _DOTS = 0.6  # for one point: enough to see whether a layer shows anything
@@ -107,7 +110,7 @@ def _hue(red: int, green: int, blue: int) -> str:
     hue, saturation, value = rgb_to_hsv(red / 255, green / 255, blue / 255)
     if min(saturation, value) < _GREY:
         return ""
-    return _HUES[round(hue * 6) % 6]
+    return next(name for most, name in _HUES if hue * 360 <= most)
 
 
 def _read(ask: Any) -> str:  # noqa: ANN401

@@ -87,6 +87,19 @@ def read_page(
         return Page(*kept, lines=lines, notes=tuple(notes))
 
 
+def small_page(data: bytes, name: str, number: int, most: int) -> bytes:
+    """Return a small picture of a page as PNG, `most` dots along its longer side.
+
+    Raises:
+        EnclosureError: the PDF or the page cannot be shown.
+    """
+    with opened(data, name) as document, page_of(document, number, name) as page:
+        bitmap, held = page.render(scale=most / max(page.get_size())), BytesIO()
+        bitmap.to_pil().save(held, "PNG", compress_level=1)
+        bitmap.close()
+        return held.getvalue()
+
+
 _Kept = tuple[bytes, str, int, tuple[float, float], float]
 """Bytes, kind, which page of them, size, mm on paper of one point or dot."""
 

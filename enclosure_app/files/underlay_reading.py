@@ -6,7 +6,7 @@ from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files import underlay_pdf
-from enclosure_app.files.underlay_image import frames_in, megabytes, read_picture
+from enclosure_app.files.underlay_image import frames_in, megabytes, read_picture, small_image
 from enclosure_app.language import say
 from enclosure_app.model.edits import PageLines
 from enclosure_app.model.project import Underlay
@@ -97,6 +97,22 @@ def read_underlay(
         paper_mm=read.paper_mm,
     )
     return ReadUnderlay(underlay, read.lines, read.notes)
+
+
+def small_picture(file: UnderlayFile, page: int, most: int) -> bytes:
+    """Return a small picture of a page, as PNG.
+
+    Args:
+        file: The file.
+        page: Which page, from 0.
+        most: How many dots along its longer side.
+
+    Raises:
+        EnclosureError: the page is damaged or cannot be shown.
+    """
+    if file.is_pdf:
+        return underlay_pdf.small_page(file.data, file.name, page, most)
+    return small_image(file.data, file.name, page, most)
 
 
 def _is_pdf(data: bytes) -> bool:

@@ -7,6 +7,7 @@ from PySide6.QtCore import QByteArray, QPoint, QTimer
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QIcon, QKeySequence
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu
 
+from enclosure_app.files.underlay_reading import SUFFIXES, can_lie_under
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
@@ -29,6 +30,7 @@ from enclosure_app.window.settings import Settings
 from enclosure_app.window.showing import Showing
 from enclosure_app.window.tool_bar import made_tool_bar
 from enclosure_app.window.toolbox import Toolbox
+from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.views import Views
 from enclosure_app.window.working import Lane, Working
 
@@ -55,6 +57,7 @@ class MainWindow(QMainWindow):
         self.canvas, self.lines = self.views.canvas, self.views.lines
         self.findings, self.ribbon = self.views.findings, self.views.ribbon
         self.messages, self.docks = self.views.messages, self.views.docks
+        self.underlaying = Underlaying(self.place, self.views.which_page, self.working, self)
         self.toolbox = Toolbox(self.canvas)
         self.showing = Showing(self.place, self.checking, self.views)
         self.setAcceptDrops(True)
@@ -81,6 +84,7 @@ class MainWindow(QMainWindow):
             messages=self.messages,
             toolbox=self.toolbox,
             noting=self.noting,
+            underlaying=self.underlaying,
             settings=self.settings,
             show_ground=self.show_ground,
         )
@@ -109,6 +113,8 @@ class MainWindow(QMainWindow):
         self.filing.guard = self.commands.files.ask_to_save
         self.filing.opened.connect(self._opened)
         self.filing.added.connect(self.showing.show_added)
+        self.underlaying.began.connect(self._opened)
+        views.underlay.wanted.connect(self.do)
         self.showing.shown.connect(self._check_only)
         self.canvas.asked_menu.connect(self._show_menu)
         self.toolbox.hinted.connect(views.hint.setText)
@@ -133,6 +139,9 @@ class MainWindow(QMainWindow):
         for who in (self.keeping, self.noting):
             who.asked.connect(self.messages.ask)
             who.said.connect(self.messages.say)
+        self.underlaying.said.connect(self.messages.say)
+        self.canvas.below.failed.connect(self.messages.say)
+        self.place.asked.connect(self.messages.ask)
         self.noting.shown.connect(self.showing.go_to)
         self.filing.asked_units.connect(self._ask_units)
         QApplication.styleHints().colorSchemeChanged.connect(
@@ -249,13 +258,18 @@ class MainWindow(QMainWindow):
     # ---- Qt's events ---------------------------------------------------------------------------
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """Take drawings and projects."""
-        if any(path.suffix.casefold() in (*DRAWINGS, *MAPS) for path in _dropped(event)):
+        """Take drawings, projects, and what can lie under a drawing."""
+        if any(path.suffix.casefold() in (*DRAWINGS, *MAPS, *SUFFIXES) for path in _dropped(event)):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        """Open what is dropped; what is not saved is asked about first."""
-        self.commands.files.ask_to_save(partial(self.filing.open_all, _dropped(event)))
+        """Open what is dropped, or put it under the drawing; what is not saved is asked about."""
+        paths = _dropped(event)
+        others = [path for path in paths if not can_lie_under(path)]
+        if others:
+            self.commands.files.ask_to_save(partial(self.filing.open_all, others))
+        else:
+            self.underlaying.open(paths)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Keep the layout, and end all work; what is not saved is asked about first."""

@@ -11,6 +11,7 @@ from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking, unjudged
 from enclosure_app.window.layer_preview import Lit
 from enclosure_app.window.next_step import next_step
+from enclosure_app.window.underlaying import scale_step
 from enclosure_app.window.views import Views
 from enclosure_app.window.words import coordinate, severity_count
 
@@ -96,7 +97,8 @@ class Showing(QObject):
         views.canvas.show_result(result, self._look)
         views.findings.show_result(result, self._look)
         views.ribbon.view.show_result(result, self._look)
-        views.steps.offer(next_step(result))
+        scale = scale_step(self._place.document.project, result.section)
+        views.steps.offer(scale or next_step(result))
         views.lines.show_section(self._place.section, self._place.document.project)
         if self._fit_next:
             self._fit_next = False

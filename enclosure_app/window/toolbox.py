@@ -9,9 +9,11 @@ from enclosure_app.window.canvas.canvas import Canvas
 from enclosure_app.window.canvas.tools.draw_frame import DrawFrame
 from enclosure_app.window.canvas.tools.draw_run import DrawRun
 from enclosure_app.window.canvas.tools.edit_points import EditPoints
+from enclosure_app.window.canvas.tools.lay_underlay import LayUnderlay
 from enclosure_app.window.canvas.tools.mark_side import MarkSide
 from enclosure_app.window.canvas.tools.measure import Measure
 from enclosure_app.window.canvas.tools.select import Select
+from enclosure_app.window.canvas.tools.set_scale import SetScale
 from enclosure_app.window.canvas.tools.tool import Tool
 from enclosure_app.window.canvas.tools.trace import Trace
 from enclosure_app.window.canvas.workplace import Workplace
@@ -26,6 +28,8 @@ TOOLS: dict[str, Callable[[Workplace], Tool]] = {
     "outside": lambda place: MarkSide(place, Side.OUTSIDE),
     "frame": DrawFrame,
     "measure": Measure,
+    "scale": SetScale,
+    "lay": LayUnderlay,
 }
 
 

@@ -22,6 +22,8 @@ from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.lines_panel import LinesPanel
 from enclosure_app.window.ribbon_view import RibbonStrip
 from enclosure_app.window.start_page import StartPage
+from enclosure_app.window.underlay_pages import PageChooser
+from enclosure_app.window.underlay_strip import UnderlayStrip
 from enclosure_app.window.working import Working
 from enclosure_app.window.working_bar import WorkingBar
 
@@ -47,8 +49,11 @@ class Views:
         self.hint, self.where = QLabel(window), _coordinates(window)
         self.pages = QStackedWidget(window)
         self.pages.addWidget(self.start)
-        self.pages.addWidget(_column(window, self.sections, self.steps, self.canvas))
-        window.setCentralWidget(_column(window, self.messages, self.working, self.pages))
+        self.underlay, self.which_page = UnderlayStrip(place, window), PageChooser(window)
+        work = (self.sections, self.steps, self.underlay, self.canvas)
+        self.pages.addWidget(_column(window, *work))
+        above = (self.messages, self.working, self.which_page)
+        window.setCentralWidget(_column(window, *above, self.pages))
         self.docks = self._made_docks(window)
         self._lay_out_status(window)
 

@@ -18,6 +18,7 @@ from enclosure_app.files.underlay_reading import (
     can_lie_under,
     read_underlay,
     read_underlay_file,
+    small_picture,
 )
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
@@ -78,6 +79,17 @@ def test_a_file_that_is_not_there_is_empty_or_too_large_is_refused(
     monkeypatch.setattr(underlay_reading, "_LARGEST", 10)
     with pytest.raises(EnclosureError, match="too much for one picture; cut out the page"):
         read_underlay_file(put(tmp_path, "b.png", png()))
+
+
+def test_small_pictures_of_pages_are_as_large_as_wanted() -> None:
+    page = UnderlayFile("a.pdf", made_pdf("1 0 0 rg 0 0 420 595 re f"), ("1",))
+    small = Image.open(BytesIO(small_picture(page, 0, 100)))
+    assert small.size in ((71, 100), (71, 101))
+    assert small.convert("RGB").getpixel((35, 50)) == (255, 0, 0)
+    scan = Image.open(BytesIO(small_picture(UnderlayFile("a.png", png(300, 150), ("1",)), 0, 100)))
+    assert scan.size == (100, 50)
+    with pytest.raises(EnclosureError, match="cut short or is damaged"):
+        small_picture(UnderlayFile("a.png", png(300, 150)[:80], ("1",)), 0, 100)
 
 
 FILES = (UnderlayFile("scan.png", png(), ("1",)), UnderlayFile("a.pdf", made_pdf(LINE), ("1",)))

@@ -32,6 +32,10 @@ class FileCommands(QObject):
         """Read the drawing again with a layer map."""
         self.ask_to_save(self._parts.filing.use_layer_map)
 
+    def put_underlay(self) -> None:
+        """Ask for a picture or PDF page, and put it under the drawing."""
+        self._parts.underlaying.ask_what_to_put()
+
     def save(self) -> None:
         """Save the project."""
         self._parts.filing.save()

@@ -15,6 +15,7 @@ from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.toolbox import Toolbox
+from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.working import Working
 
 
@@ -33,5 +34,6 @@ class Parts:
     messages: MessageBar
     toolbox: Toolbox
     noting: Noting
+    underlaying: Underlaying
     settings: Settings
     show_ground: Callable[[str], None]
