@@ -45,7 +45,8 @@ def evidence_of(
         dimensions=tuple(dimensions),
         heights=tuple(heights),
         thicknesses=tuple(thicknesses),
-        extent=box.side,
+        extent=max(box.sides),
+        high=box.sides[1],
     )
 
 
@@ -55,29 +56,31 @@ def _board(product: Product) -> float | None:
 
 
 class _Extent:
-    """The larger side of the largest frame, else of what is mapped, else of everything."""
+    """How wide and high the largest frame is, else what is mapped, else everything."""
 
     def __init__(self) -> None:
-        self._sides: dict[int, float] = {}
+        self._frame = (0.0, 0.0)
         self._points: dict[int, list[Point]] = {0: [], 1: []}
 
     def add(self, points: Points, rank: int) -> None:
         """Count a path that is linework (0), mapped (1) or a frame (2)."""
         if rank == 2:
-            self._sides[2] = max(self._sides.get(2, 0.0), _side(points))
+            self._frame = max(self._frame, _sides(points), key=max)
         else:
             self._points[rank].extend(points)
 
     @property
-    def side(self) -> float:
-        return self._sides.get(2) or _side(self._points[1]) or _side(self._points[0])
+    def sides(self) -> tuple[float, float]:
+        """How wide and how high."""
+        found = (self._frame, _sides(self._points[1]), _sides(self._points[0]))
+        return next((sides for sides in found if max(sides) > 0), (0.0, 0.0))
 
 
-def _side(points: Sequence[Point]) -> float:
+def _sides(points: Sequence[Point]) -> tuple[float, float]:
     if not points:
-        return 0.0
+        return 0.0, 0.0
     xs, ys = zip(*points, strict=True)
-    return float(max(max(xs) - min(xs), max(ys) - min(ys)))
+    return float(max(xs) - min(xs)), float(max(ys) - min(ys))
 
 
 def _thickness(path: RawPath) -> list[float]:

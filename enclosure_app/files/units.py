@@ -9,6 +9,7 @@ import re
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from math import log
 from types import MappingProxyType
 
 import numpy as np
@@ -33,6 +34,7 @@ NAMES: Mapping[Units, str] = MappingProxyType(
     }
 )
 ACROSS = (300.0, 60_000.0)  # mm
+USUAL = 4000.0  # mm, the middle of what sections are across (common practice, no source)
 ACROSS_SHEET = (50.0, 1_000_000.0)  # mm, where the letters confirm the unit
 LETTERS = (1.5, 260.0)  # mm, as they stand on a detail drawn full size
 SURE_LETTERS = (8.0, 200.0)  # mm, at the usual 1:5 to 1:50
@@ -45,7 +47,8 @@ class Evidence:
     """What a drawing shows of its units; lengths in drawing units.
 
     `thicknesses` holds pairs of a drawn thickness and the product's in mm. `extent` is the
-    larger side of what was mapped. `metric` is $MEASUREMENT, None where absent.
+    larger side of what was mapped, `high` how high that is. `metric` is $MEASUREMENT, None where
+    absent.
     """
 
     file: str
@@ -55,14 +58,23 @@ class Evidence:
     heights: tuple[float, ...] = ()
     thicknesses: tuple[tuple[float, float], ...] = ()
     extent: float = 0.0
+    high: float = 0.0
+
+
+class UnitsError(EnclosureError):
+    """The units of a drawing cannot be told: `evidence` is what it shows of them."""
+
+    def __init__(self, said: str, evidence: Evidence) -> None:
+        super().__init__(said)
+        self.evidence = evidence
 
 
 def judge_units(evidence: Evidence) -> tuple[Units, tuple[Note, ...]]:
     """Return the drawing's units, with a note where they are not what the file says.
 
     Raises:
-        EnclosureError: the file says nothing and shows too little, or says one thing and
-            shows another.
+        UnitsError: the file says nothing and shows too little, or says one thing and shows
+            another.
     """
     header = HEADER.get(evidence.insunits)
     usual = header is not None and _usual(evidence, header)
@@ -73,11 +85,11 @@ def judge_units(evidence: Evidence) -> tuple[Units, tuple[Note, ...]]:
     if (shown is None and usual) or (shown is not None and shown[0] is header):
         return header, ()
     if usual and shown is not None:
-        raise EnclosureError(_disagrees(evidence, header, shown[1], shown[0]))
+        raise UnitsError(_disagrees(evidence, header, shown[1], shown[0]), evidence)
     both_odd = _odd_letters(evidence, header) and not _fits(evidence.extent * header.in_mm, ACROSS)
     shown = shown or (_by_elimination(evidence) if both_odd else None)
     if shown is None or not _fits(evidence.extent * shown[0].in_mm, ACROSS):
-        raise EnclosureError(_disagrees(evidence, header, _oddities(evidence, header)))
+        raise UnitsError(_disagrees(evidence, header, _oddities(evidence, header)), evidence)
     text = say(
         "The file says {header}, but is read in {units}: {shown}, and {odd}.",
         header=called(header),
@@ -86,6 +98,30 @@ def judge_units(evidence: Evidence) -> tuple[Units, tuple[Note, ...]]:
         odd=_oddities(evidence, header),
     )
     return shown[0], (Note(NoteLevel.GUESSED, text),)
+
+
+def likely_units(evidence: Evidence) -> tuple[Units, ...]:
+    """Return all units, the one that a drawing is most likely drawn in first.
+
+    What its dimensions or boards say comes first, then what the file says; then units in which
+    it is as large as sections are, its letters as high, and measured as the file says.
+    """
+    shown = _by_dimensions(evidence.dimensions) or _by_thickness(evidence.thicknesses, 1)
+    header = HEADER.get(evidence.insunits)
+
+    def unlikely(unit: Units) -> tuple[bool, bool, bool, bool, bool, bool, float]:
+        across = evidence.extent * unit.in_mm
+        return (
+            shown is None or shown[0] is not unit,
+            not _fits(across, ACROSS),
+            _odd_letters(evidence, unit),
+            evidence.metric is not None and unit.imperial is evidence.metric,
+            header is not unit,
+            unit is Units.CM,  # rare
+            abs(log(across / USUAL)) if across > 0 else 0.0,
+        )
+
+    return tuple(sorted(Units, key=unlikely))
 
 
 def called(units: Units) -> str:
@@ -134,21 +170,23 @@ def _without_header(
         )
         return shown[0], (Note(NoteLevel.GUESSED, text),)
     if shown is None:
-        raise EnclosureError(
+        raise UnitsError(
             say(
                 "{file} does not say in which units it is drawn: say so with --units mm, cm, m, in "
                 "or ft.",
                 file=evidence.file,
-            )
+            ),
+            evidence,
         )
-    raise EnclosureError(
+    raise UnitsError(
         say(
             "{file} does not say in which units it is drawn ({shown}, but {across}): say so with "
             "--units mm, cm, m, in or ft.",
             file=evidence.file,
             shown=shown[1],
             across=_across(evidence, shown[0]),
-        )
+        ),
+        evidence,
     )
 
 

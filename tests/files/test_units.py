@@ -3,11 +3,20 @@
 The feet-and-inches notations are common practice, no source; 1 in = 25.4 mm exactly (NIST SP 811).
 """
 
+import pickle
+
 import pytest
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.raw import RawDimension, Tag
-from enclosure_app.files.units import Evidence, judge_units, length_written, told_units
+from enclosure_app.files.units import (
+    Evidence,
+    UnitsError,
+    judge_units,
+    length_written,
+    likely_units,
+    told_units,
+)
 from enclosure_app.model.drawing import NoteLevel, Units
 
 
@@ -176,3 +185,31 @@ def test_being_told_is_noted_only_against_the_file() -> None:
     assert told_units(Units.MM, Evidence("a.dxf", insunits=4)) == ()
     (note,) = told_units(Units.MM, Evidence("a.dxf", insunits=1))
     assert note.text == "The file says inches; it is read in millimetres, as told."
+
+
+def test_what_a_drawing_shows_goes_with_the_question() -> None:
+    evidence = Evidence("a.dxf", extent=96.0, high=94.0)
+    with pytest.raises(UnitsError) as caught:
+        judge_units(evidence)
+    again = pickle.loads(pickle.dumps(caught.value))  # noqa: S301  made here
+    assert again.evidence == evidence
+    assert str(again) == str(caught.value)
+
+
+@pytest.mark.parametrize(
+    ("evidence", "likely"),
+    [
+        (Evidence("a", extent=96.0), Units.IN),  # 2.4 m high, not 96 mm
+        (Evidence("a", extent=2600.0), Units.MM),
+        (Evidence("a", extent=2.6), Units.M),
+        (Evidence("a", extent=9.0, metric=False), Units.FT),
+        (Evidence("a", extent=120.0, metric=True), Units.CM),  # 3 mm would be no section
+        (Evidence("a", extent=96.0, dimensions=(dimension(64, "1600 mm"),)), Units.IN),
+        (Evidence("a", extent=2600.0, insunits=6), Units.MM),
+        (Evidence("a", extent=5.0, insunits=2), Units.FT),
+    ],
+)
+def test_the_likeliest_units_come_first(evidence: Evidence, likely: Units) -> None:
+    ranked = likely_units(evidence)
+    assert ranked[0] is likely
+    assert sorted(ranked) == sorted(Units)
