@@ -11,17 +11,25 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import LayerResult, RainRoute, RouteEnd, Verdict
 
-_EVERY = 17.0  # mm on paper from one drop of a route to the next
-_DROP = 2.0
+EVERY = 17.0  # mm on paper from one drop of a route to the next
+DROP = 2.0  # mm on paper, how long a drop is
 _BESIDE = 2.4  # mm on paper between two streams
 STREAMS = (Control.WATER, Control.AIR)  # what comes in through an opening as a stream
 _ENDS = 5.0  # mm on paper by which a stream keeps clear of the marks of the sides
 
 
 def rain_marks(
-    routes: tuple[RainRoute, ...], placement: Placement, down: Point, theme: Theme
+    routes: tuple[RainRoute, ...],
+    placement: Placement,
+    down: Point,
+    theme: Theme,
+    *,
+    drops: bool = True,
 ) -> Iterator[Mark]:
-    """Yield the routes as fine dots with drops; one that ends inside is heavy and has an arrow."""
+    """Yield the routes as fine dots with drops; one that ends inside is heavy and has an arrow.
+
+    Without `drops` whoever shows them paints these, since they move.
+    """
     pen = theme.pen("rain")
     wet = Pen(pen.colour, theme.pen("stream").width, pen.dash)
     for route in routes:
@@ -31,22 +39,25 @@ def rain_marks(
         inside = route.end is RouteEnd.INSIDE
         yield Stroke(way, wet if inside else pen, "rain")
         yield Stroke(arrow_head(way, 1.3), Pen(pen.colour, pen.width), "rain")
-        for k in range(int(length(way) / _EVERY + 0.5)):
-            at, _ = walk_to(way, (k + 0.5) * _EVERY)
-            yield Fill((drop(at, _DROP, down),), pen.colour, "rain")
+        for k in range(int(length(way) / EVERY + 0.5) if drops else 0):
+            at, _ = walk_to(way, (k + 0.5) * EVERY)
+            yield Fill((drop(at, DROP, down),), pen.colour, "rain")
 
 
-def has_stream(layer: LayerResult) -> bool:
-    """Whether the layer is open, so that water or air comes in through its widest opening."""
+def has_stream(layer: LayerResult, controls: tuple[Control, ...] = STREAMS) -> bool:
+    """Whether the layer is open and one of `controls`, so that its way in is shown as a stream."""
     broken = layer.verdict is not Verdict.CONTINUOUS and len(layer.way_in) > 1
-    return broken and layer.control in STREAMS
+    return broken and layer.control in controls
 
 
 def all_stream_marks(
-    layers: Iterable[LayerResult], placement: Placement, theme: Theme
+    layers: Iterable[LayerResult],
+    placement: Placement,
+    theme: Theme,
+    controls: tuple[Control, ...] = STREAMS,
 ) -> Iterator[Mark]:
     """Yield the streams of all open layers, beside each other where they take the same way."""
-    for i, layer in enumerate(filter(has_stream, layers)):
+    for i, layer in enumerate(layer for layer in layers if has_stream(layer, controls)):
         yield from _stream_marks(layer, placement, i * _BESIDE, theme)
 
 

@@ -16,15 +16,17 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement
 from enclosure_app.drawing.polylines import distinct, foot, length, unit, walk_to
-from enclosure_app.drawing.rain_marks import all_stream_marks, rain_marks
+from enclosure_app.drawing.rain_marks import STREAMS, all_stream_marks, rain_marks
 from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.sides import Sides, sides_of
 from enclosure_app.drawing.theme import Theme
+from enclosure_app.drawing.trace_marks import trace_marks
 from enclosure_app.drawing.typeface import shorten, text_width
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.product import Control
 from enclosure_app.model.report import LayerResult, Lift, SectionResult
 
 RING = 4.4  # mm on paper: the ring around the place of a finding
@@ -40,7 +42,8 @@ class View:
     """How a section is shown: where it stands on the sheet, in which units it is written.
 
     A `detail` has neither rings nor the words for the sides. Findings whose keys are in
-    `elsewhere` get no glyph here, since a detail shows it larger.
+    `elsewhere` get no glyph here, since a detail shows it larger. `streams` are the controls whose
+    way in is shown; `traced` says that the way of the pen is; without `drops` rain has none.
     """
 
     placement: Placement
@@ -48,6 +51,9 @@ class View:
     theme: Theme
     detail: bool = False
     elsewhere: frozenset[str] = frozenset()
+    streams: tuple[Control, ...] = STREAMS
+    traced: bool = False
+    drops: bool = True
 
 
 def section_marks(result: SectionResult, view: View) -> tuple[Mark, ...]:
@@ -77,9 +83,12 @@ def _calm(
     yield from area_marks(section, placement, theme)
     yield from thickness_marks(section, placement, theme)
     yield from office_marks(section, placement, theme)
-    yield from all_stream_marks(result.layers.values(), placement, theme)
+    if view.traced:
+        for layer in result.layers.values():
+            yield from trace_marks(layer, placement, theme)
+    yield from all_stream_marks(result.layers.values(), placement, theme, view.streams)
     down = (-sides.uphill[0], -sides.uphill[1])
-    yield from rain_marks(result.rain, placement, down, theme)
+    yield from rain_marks(result.rain, placement, down, theme, drops=view.drops)
     yield from sheet_marks(result, shown, sides, theme)
     yield from _office_texts(result, view)
 

@@ -4,6 +4,7 @@ from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point
+from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.verdicts import with_verdicts
 from enclosure_app.window.canvas.look import Look
@@ -113,6 +114,8 @@ class Showing(QObject):
     def _go_to_finding(self, finding: Finding) -> None:
         self.go_to(finding.at)
         self._views.ribbon.view.show_place(finding.at, finding.control)
+        if finding.control is Control.WATER:
+            self._views.canvas.rain.start()
 
     def _name_sections(self) -> None:
         """Name the sections on tabs, with how many faults each has; a single one needs none."""

@@ -26,6 +26,7 @@ from enclosure_app.window.canvas.grid import seen_spacing
 from enclosure_app.window.canvas.linework import linework_of
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.overlay import Overlay
+from enclosure_app.window.canvas.rainfall import Rainfall
 from enclosure_app.window.canvas.snapping import Ask, Catch, Snapper
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool
 from enclosure_app.window.canvas.underlay_layer import (
@@ -58,6 +59,8 @@ class Canvas(QWidget):
         self.tool: Tool = Tool(place)
         self.tool.changed.connect(self.update)
         self.overlay = Overlay(place)
+        self.rain = Rainfall(self)
+        self.rain.moved.connect(self.update)
         self.catching = True
         self.caught: Catch | None = None
         self._scene: Scene | None = None
@@ -95,6 +98,7 @@ class Canvas(QWidget):
         lines = lines or linework_of(result.section.strokes)
         self._scene = Scene(without_texts_of(under, result), lines, look, under)
         self.overlay.look = look
+        self.rain.show_result(result, look)
         self._renew()
 
     def fit(self) -> None:
@@ -180,6 +184,7 @@ class Canvas(QWidget):
         if self._scene:
             self._backing.paint(painter, self.camera)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.rain.paint(painter, self.camera)
         self.overlay.paint(painter, self.camera, self._scene.result if self._scene else None)
         self.tool.paint(painter, self.camera)
         if self.caught:

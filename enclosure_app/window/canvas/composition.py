@@ -13,6 +13,7 @@ from enclosure_app.drawing.clipping import clip_ring
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
 from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
+from enclosure_app.drawing.rain_marks import STREAMS
 from enclosure_app.drawing.section_marks import View, ring_radius, section_marks
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.model.finding import Finding
@@ -40,10 +41,17 @@ def composed(result: SectionResult, placement: Placement, window: Box, look: Loo
     shown = seen_in(only_control(result, look.only), window)
     if len(shown.section.frame) < 3:
         return Composed((), ())
-    marks = section_marks(shown, View(placement, look.units, look.theme))
+    marks = section_marks(shown, _view(placement, look))
     cut = next((i for i, mark in enumerate(marks) if _is_frame(mark)), len(marks))
     flags = flags_of(shown, numbers_of(result.findings), placement, look)
     return Composed(marks[:cut], (*marks[cut:], *flags))
+
+
+def _view(placement: Placement, look: Look) -> View:
+    """Return how a section is seen: a control alone with its trace and its way in, drops apart."""
+    alone = look.only is not None
+    streams = (look.only,) if look.only else STREAMS
+    return View(placement, look.units, look.theme, streams=streams, traced=alone, drops=False)
 
 
 def numbers_of(findings: Sequence[Finding]) -> Mapping[str, int]:

@@ -1,0 +1,163 @@
+"""Rain as drops that run along their routes: for a short while in motion, then at rest.
+
+The drops stand evenly along each route; in motion all of them move on by the same step and come
+to rest where the next one stood, so that the picture at rest is that of the sheet.
+"""
+
+from bisect import bisect_right
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import accumulate, pairwise
+from math import dist
+
+from PySide6.QtCore import QObject, QPointF, QRect, Qt, QTimer, Signal
+from PySide6.QtGui import QColor, QGuiApplication, QPainter, QPolygonF, QRegion
+
+from enclosure_app.drawing.polylines import distinct
+from enclosure_app.drawing.rain_marks import DROP, EVERY
+from enclosure_app.drawing.shapes import drop
+from enclosure_app.model.place import Point, Points
+from enclosure_app.model.product import Control
+from enclosure_app.model.report import RainRoute, SectionResult
+from enclosure_app.window.canvas.camera import Camera
+from enclosure_app.window.canvas.look import DOTS, Look
+
+TICK = 40  # ms from one picture to the next
+ROUND = 28  # ticks until every drop is where the next one stood
+ROUNDS = 5  # and so often, before they rest
+MOST = 600  # drops in view; more of them rest at once
+_ROOM = 3  # dots around a drop that are painted anew with it
+
+
+@dataclass(frozen=True, slots=True)
+class _Route:
+    """The way of a drop in mm of the section, and how far along it each of its points lies."""
+
+    points: Points
+    stations: tuple[float, ...]
+
+    def places(self, first: float, step: float) -> Iterator[Point]:
+        """Yield the places at `first` and every `step` mm after it."""
+        along = first
+        while along < self.stations[-1]:
+            i = min(bisect_right(self.stations, along), len(self.points) - 1)
+            a, b = self.points[i - 1], self.points[i]
+            share = (along - self.stations[i - 1]) / (self.stations[i] - self.stations[i - 1])
+            yield a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])
+            along += step
+
+
+class Rainfall(QObject):
+    """The drops of one section. `moved`: this region is to be painted anew."""
+
+    moved = Signal(QRegion)
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self.allowed = True
+        self._routes: tuple[_Route, ...] = ()
+        self._shape, self._colour = QPolygonF(), QColor()
+        self._tick = 0
+        self._painted = QRegion()
+        self._camera: Camera | None = None
+        self._told: Sequence[RainRoute] = ()
+        self._timer = QTimer(self)
+        self._timer.setInterval(TICK)
+        self._timer.timeout.connect(self._move)
+
+    @property
+    def moving(self) -> bool:
+        """Whether the drops are in motion."""
+        return self._timer.isActive()
+
+    def show_result(self, result: SectionResult, look: Look) -> None:
+        """Show the rain of a section; other rain than before is shown in motion."""
+        gravity = result.section.gravity or (0.0, -1.0)
+        outline = drop((0.0, 0.0), DROP * DOTS, gravity)
+        self._shape = QPolygonF([QPointF(x, -y) for x, y in outline])
+        self._colour = QColor(look.theme.pen("rain").colour)
+        rain = result.rain if look.only in (None, Control.WATER) else ()
+        if rain != self._told:
+            self._told = rain
+            self._routes = tuple(_routes(rain))
+            self.start()
+
+    def start(self) -> None:
+        """Let the drops run for a while, if they may."""
+        self._tick = 0
+        if self.allowed and self._routes:
+            self._timer.start()
+
+    def allow(self, *, motion: bool) -> None:
+        """Let drops run, or have them at rest always."""
+        self.allowed = motion
+        if not motion:
+            self._rest()
+
+    def paint(self, painter: QPainter, camera: Camera) -> None:
+        """Paint the drops that are in view."""
+        self._camera = camera
+        places = self._seen(camera)
+        self._painted = _around(places, self._shape)
+        if not places:
+            return
+        painter.save()
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._colour)
+        for place in places:
+            painter.drawPolygon(self._shape.translated(place))
+        painter.restore()
+
+    def places(self, camera: Camera) -> list[Point]:
+        """Return where the drops are now, in mm of the section."""
+        step = EVERY * DOTS / camera.zoom
+        first = step * (0.5 + (self._tick % ROUND) / ROUND)
+        first -= step if first >= step else 0.0
+        return [place for route in self._routes for place in route.places(first, step)]
+
+    def _seen(self, camera: Camera) -> list[QPointF]:
+        window = camera.window.inset(-DROP * DOTS / camera.zoom)
+        seen = (camera.seen(place) for place in self.places(camera) if window.holds(place))
+        return list(seen)
+
+    def _move(self) -> None:
+        """Move the drops on, and have painted anew where they were and where they are."""
+        self._tick += 1
+        if self._tick >= ROUND * ROUNDS or self._camera is None:
+            self._rest()
+            return
+        places = self._seen(self._camera)
+        if len(places) > MOST:
+            self._rest()
+            return
+        self.moved.emit(self._painted.united(_around(places, self._shape)))
+
+    def _rest(self) -> None:
+        self._timer.stop()
+        self._tick = 0
+        if self._camera is not None:
+            self.moved.emit(self._painted.united(_around(self._seen(self._camera), self._shape)))
+
+
+def _routes(rain: Sequence[RainRoute]) -> Iterator[_Route]:
+    for route in rain:
+        points = distinct(route.points)
+        if len(points) > 1:
+            steps = (dist(a, b) for a, b in pairwise(points))
+            yield _Route(points, tuple(accumulate(steps, initial=0.0)))
+
+
+def _around(places: Sequence[QPointF], shape: QPolygonF) -> QRegion:
+    """Return the region of the drops: one rectangle for each."""
+    box = shape.boundingRect().toAlignedRect().adjusted(-_ROOM, -_ROOM, _ROOM, _ROOM)
+    region = QRegion()
+    for place in places[:MOST]:
+        region += QRect(box.translated(place.toPoint()))
+    return region
+
+
+def system_wants_motion() -> bool:
+    """Whether the desktop lets things move; Qt knows from its version 6.12 on."""
+    hints = QGuiApplication.styleHints().accessibility()
+    wish = getattr(hints, "motionPreference", None)
+    return wish is None or wish().name != "ReducedMotion"
