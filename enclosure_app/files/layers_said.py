@@ -8,14 +8,16 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 
+from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.drawn_lines import drawn_of
 from enclosure_app.files.frames import Frame
 from enclosure_app.files.guesses import guess_row
+from enclosure_app.files.layer_map import LayerMap
 from enclosure_app.files.line_meanings import Meanings, Meant
 from enclosure_app.files.reframing import reframed, uniquely_named
 from enclosure_app.files.repiecing import pieces_of
 from enclosure_app.files.sections import near_frame, strokes_in
-from enclosure_app.model.layer import LayerRow, Role
+from enclosure_app.model.layer import LayerRow, Role, exactly, row_of
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section, Stroke
@@ -75,6 +77,32 @@ def said(
     sections = uniquely_named([each for part in parts for each in part.sections])
     counts = (sum(getattr(part, name) for part in parts) for name in _COUNTS)
     return Said(replace(project, sections=sections, layers=tuple(rows)), *counts)
+
+
+def mapped(project: Project, layer_map: LayerMap) -> Said:
+    """Return an open project with a layer map used on it, as if it had been read with the map.
+
+    What the person said of layers that the map does not know still holds, and so do figures and
+    severities of the project's own that the map does not give.
+
+    Raises:
+        EnclosureError: a layer cannot be what it is said to be (no outline on it closes).
+    """
+    guesses = guessed_rows(project)
+    rows = list(layer_map.rows)
+    for layer in layers_of(project):
+        row = row_of(project.layers, layer)
+        if row and row not in guesses and row_of(rows, layer) is None:
+            rows.append(replace(row, match=exactly(layer)))
+    usual = load_products()
+    own = {k: each for k, each in layer_map.products.items() if usual.get(k) != each}
+    told = replace(
+        project,
+        book=layer_map.book or project.book,
+        figures=MappingProxyType({**project.figures, **layer_map.limits}),
+        severities=MappingProxyType({**project.severities, **layer_map.severities}),
+    )
+    return said(told, rows, own)
 
 
 def with_products(project: Project, products: Mapping[str, Product]) -> Project:

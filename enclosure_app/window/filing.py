@@ -36,14 +36,16 @@ class Filing(QObject):
     """What File in the menu does.
 
     `opened`: a project is open; `added`: so is a new section, at this place; `failed`: why one is
-    not. `asked_units`: the drawing at this path does not say its units, in the words of the reader.
+    not. `asked_units`: the drawing at this path does not say its units, and what the reader said.
+    `map_dropped`: the layer map at this path is to be used on what is open.
     `guard` asks what is to become of unsaved work before something else takes its place.
     """
 
     opened = Signal()
     added = Signal(int)
     failed = Signal(str)
-    asked_units = Signal(str, str)
+    asked_units = Signal(str, object)
+    map_dropped = Signal(object)
 
     def __init__(
         self, document: Document, settings: Settings, working: Working, window: QWidget
@@ -94,7 +96,7 @@ class Filing(QObject):
         maps = [path for path in paths if path.suffix.casefold() in MAPS]
         projects = [path for path in wanted if is_project(path)]
         if not wanted and maps:
-            self.use_map(maps[0])
+            self.map_dropped.emit(maps[0])
         elif not wanted:
             self.failed.emit(say("Only DXF drawings, projects and layer maps can be opened."))
         elif projects:
@@ -148,21 +150,6 @@ class Filing(QObject):
             return
         document.apply(say("Add {}").format(free), add_section(project, section))
         self.added.emit(len(project.sections))
-
-    def use_layer_map(self) -> None:
-        """Ask for a layer map, and read the drawing again with it."""
-        if not self._takes_map():
-            return
-        kinds = say("Layer maps") + " (*.toml)"
-        folder = str(self.source.parent) if self.source else ""
-        name, _ = QFileDialog.getOpenFileName(self._window, say("Use a layer map"), folder, kinds)
-        if name:
-            self.use_map(Path(name))
-
-    def use_map(self, layers: Path) -> None:
-        """Read the drawing again with a layer map."""
-        if self._takes_map():
-            self._read(replace(self._order, layers=layers))
 
     def open_in_units(self, path: Path, units: Units) -> None:
         """Open a drawing that does not say its units."""
@@ -250,20 +237,14 @@ class Filing(QObject):
     def _refuse(self, error: EnclosureError) -> None:
         self.failed.emit(str(error))
 
-    def _takes_map(self) -> bool:
-        """Whether a drawing is open that can be read again with a layer map; say it if not."""
-        takes = self.source is not None and not is_project(self.source)
-        if not takes:
-            self.failed.emit(say("A layer map is for a DXF drawing: open the drawing first."))
-        return takes
-
     def _tell(self, order: Order, error: EnclosureError) -> None:
         """Say why a file is not open; a drawing that lacks its units is asked about."""
         path = error.path if isinstance(error, NotReadError) else None
         said = dict(order.units).get(path) if path else None
         if path and said is None and order.wish.units is None and "--units" in str(error):
             self._asked = order
-            self.asked_units.emit(str(path), str(error))
+            why = error.why if isinstance(error, NotReadError) else error
+            self.asked_units.emit(str(path), why)
         else:
             self.failed.emit(str(error))
 

@@ -23,6 +23,7 @@ from enclosure_app.window.filing import DRAWINGS, MAPS, Filing
 from enclosure_app.window.keeping import Keeping
 from enclosure_app.window.language_menu import made_language_menu
 from enclosure_app.window.languages import tongue_of
+from enclosure_app.window.layer_maps import LayerMaps
 from enclosure_app.window.look import dress, system_is_dark
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.reading_apart import Reader
@@ -31,6 +32,7 @@ from enclosure_app.window.showing import Showing
 from enclosure_app.window.tool_bar import made_tool_bar
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
+from enclosure_app.window.units_asking import UnitsAsking
 from enclosure_app.window.views import Views
 from enclosure_app.window.working import Lane, Working
 
@@ -52,7 +54,9 @@ class MainWindow(QMainWindow):
         self.checking = Checking(self.document)
         self.keeping = Keeping(self.document, self.settings.folder, self.working)
         self.noting = Noting(self.place)
+        self.maps = LayerMaps(self.document, self.settings, self)
         self.filing = Filing(self.document, self.settings, self.working, self)
+        self.units = UnitsAsking(self.document, self.filing.open_in_units)
         self.views = Views(self, self.place, self.filing, self.working)
         self.canvas, self.lines = self.views.canvas, self.views.lines
         self.findings, self.ribbon = self.views.findings, self.views.ribbon
@@ -87,6 +91,8 @@ class MainWindow(QMainWindow):
             underlaying=self.underlaying,
             settings=self.settings,
             show_ground=self.show_ground,
+            maps=self.maps,
+            units=self.units,
         )
 
     def _made_actions(self) -> dict[str, QAction | QMenu]:
@@ -143,7 +149,12 @@ class MainWindow(QMainWindow):
         self.canvas.below.failed.connect(self.messages.say)
         self.place.asked.connect(self.messages.ask)
         self.noting.shown.connect(self.showing.go_to)
-        self.filing.asked_units.connect(self._ask_units)
+        self.filing.asked_units.connect(self.units.ask)
+        self.filing.map_dropped.connect(self.maps.use)
+        self.filing.opened.connect(self._offer_map)
+        self.units.asked.connect(self.messages.ask)
+        self.maps.asked.connect(self.messages.ask)
+        self.maps.said.connect(self.messages.say)
         QApplication.styleHints().colorSchemeChanged.connect(
             lambda _: self.show_ground(self.settings.ground)
         )
@@ -211,12 +222,10 @@ class MainWindow(QMainWindow):
         menu.addActions([self.actions_by_name[name] for name in _MENU_OF_TOOLS])
         menu.popup(at)
 
-    def _ask_units(self, path: str, sentence: str) -> None:
-        """Ask once which units a drawing is in that does not say so."""
-        answers = {
-            units.value: partial(self.filing.open_in_units, Path(path), units) for units in Units
-        }
-        self.messages.ask(sentence.partition("--units")[0].rstrip(" :;,"), answers)
+    def _offer_map(self) -> None:
+        """Offer the last layer map, unless something else is asked."""
+        if not self.messages.isVisible():
+            self.maps.offer()
 
     def show_ground(self, name: str) -> None:
         """Show everything by day, by night, or as the system wants it."""

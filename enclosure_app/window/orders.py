@@ -35,11 +35,12 @@ class Order:
 
 
 class NotReadError(EnclosureError):
-    """A file of an order cannot be read; `path` says which, the text is what the reader said."""
+    """A file of an order cannot be read; `path` says which, `why` is what the reader said."""
 
     def __init__(self, path: Path, why: EnclosureError) -> None:
         super().__init__(str(why))
         self.path = path
+        self.why = why
 
 
 def is_project(path: Path) -> bool:

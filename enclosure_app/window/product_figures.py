@@ -96,15 +96,15 @@ def thickness_text(mm: float | None, units: Units) -> str:
     return f"{_plain(mm / 25.4)} in" if units.imperial else f"{_plain(mm)} mm"
 
 
-def vapour_text(product: Product, units: Units) -> str:
+def vapour_text(product: Product, units: Units, digits: int = 6) -> str:
     """Return how open a product is to vapour, as it would be typed, "" where nobody says so."""
     if product.sd_m is not None:
-        return f"sd {_plain(product.sd_m)} m"
+        return f"sd {_plain(product.sd_m, digits)} m"
     if product.permeance_ng is None:
         return ""
     if units.imperial:
-        return f"{_plain(product.permeance_ng / PERM)} perm"
-    return f"{_plain(product.permeance_ng)} ng"
+        return f"{_plain(product.permeance_ng / PERM, digits)} perm"
+    return f"{_plain(product.permeance_ng, digits)} ng"
 
 
 def conductivity_text(product: Product) -> str:
@@ -112,7 +112,8 @@ def conductivity_text(product: Product) -> str:
     return "" if product.conductivity is None else f"{_plain(product.conductivity)} W/(m·K)"
 
 
-def _plain(number: float) -> str:
-    """Return six figures of a number, never with an exponent."""
-    text = f"{number:.6g}"
+def _plain(number: float, digits: int = 6) -> str:
+    """Return the first figures of a number, never with an exponent."""
+    text = f"{number:.{digits}g}"
+    number = float(text)
     return f"{number:.12f}".rstrip("0").rstrip(".") if "e" in text else text

@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -24,6 +25,7 @@ from enclosure_app.model.edits.products import new_key
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.window.product_fields import Fields, fields_of, product_made
 from enclosure_app.window.product_words import units_of
+from enclosure_app.window.row_marks import SWATCH, control_icon
 from enclosure_app.window.words import control_tip, control_word, word
 
 _DRAWN = {
@@ -33,7 +35,7 @@ _DRAWN = {
 }
 
 
-class ProductForm(QScrollArea):
+class ProductForm(QWidget):
     """The fields of one product. `made`: this is the product now; `left`: nothing is to change."""
 
     made = Signal(object)
@@ -57,7 +59,7 @@ class ProductForm(QScrollArea):
         self.confirmed = QCheckBox(self.tr("I have read these figures there"), self)
         self.wrong = QLabel(self)
         self.wrong.setWordWrap(True)
-        self.wrong.setObjectName("wrong")
+        self.area = QScrollArea(self)
         self.keep = QPushButton(self.tr("Keep it"), self)
         self.keep.setObjectName("main")
         self.keep.clicked.connect(self._keep)
@@ -81,10 +83,11 @@ class ProductForm(QScrollArea):
         )
         self._fill(fields_of(product, self._units) if product else Fields())
         self.wrong.hide()
+        self._mark()
         unit = self.tr("inches") if imperial else "mm"
         self.thickness.setPlaceholderText(unit)
         self.min_lap.setPlaceholderText(self.tr("{}, or as the rule book says").format(unit))
-        self.ensureVisible(0, 0)
+        self.area.ensureVisible(0, 0)
         self.name.setFocus()
         self.name.selectAll()
 
@@ -130,15 +133,16 @@ class ProductForm(QScrollArea):
         except ListedError as error:
             self.wrong.setText("\n".join(error.sentences))
             self.wrong.show()
-            self.ensureWidgetVisible(self.wrong)
             return
         self.made.emit(product)
 
     # ---- how it is put together ----------------------------------------------------------------
 
-    def _tick(self, control: Control) -> QCheckBox:
-        tick = QCheckBox(control_word(control), self)
+    def _tick(self, control: Control) -> QPushButton:
+        tick = QPushButton(control_word(control), self)
+        tick.setCheckable(True)
         tick.setToolTip(control_tip(control))
+        tick.setIconSize(QSize(SWATCH, SWATCH))
         return tick
 
     def _choice(self, values: Sequence[tuple[object, str]]) -> QComboBox:
@@ -150,42 +154,66 @@ class ProductForm(QScrollArea):
     def _lay_out(self) -> None:
         page = QWidget(self)
         page.setObjectName("lines")
-        column = QVBoxLayout(page)
-        column.setContentsMargins(14, 6, 14, 12)
-        column.addWidget(self.title)
-        column.addLayout(self._rows())
-        column.addWidget(self.wrong)
+        page.setLayout(self._rows())
+        self.area.setWidget(page)
+        self.area.setWidgetResizable(True)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.title.setContentsMargins(14, 6, 14, 2)
+        self.wrong.setContentsMargins(14, 4, 14, 0)
         buttons = QHBoxLayout()
+        buttons.setContentsMargins(14, 4, 14, 10)
         buttons.addWidget(self.keep, 1)
         buttons.addWidget(self.leave)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.title)
+        column.addWidget(self.area, 1)
+        column.addWidget(self.wrong)
         column.addLayout(buttons)
-        column.addStretch(1)
-        self.setWidget(page)
-        self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
 
     def _rows(self) -> QFormLayout:
         ticks = QGridLayout()
+        ticks.setSpacing(4)
         for place, tick in enumerate(self.controls.values()):
             ticks.addWidget(tick, place // 2, place % 2)
         self.vapour.setPlaceholderText("2 perm, 57 ng, sd 0.2 m")
         self.conductivity.setPlaceholderText("W/(m·K)")
         self.source.setPlaceholderText(self.tr("the maker's sheet, a test, a standard"))
         rows = QFormLayout()
+        rows.setContentsMargins(14, 2, 14, 8)
         rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
-        rows.setVerticalSpacing(4)
+        rows.setVerticalSpacing(3)
         rows.addRow(self.tr("Name"), self.name)
-        rows.addRow(self.tr("Keeps apart"), ticks)
+        rows.addRow(self.tr("What it keeps apart"), ticks)
         rows.addRow(self.tr("How it is held"), self.bond)
         rows.addRow(self.tr("Family"), self.kind)
         rows.addRow(self.tr("How it is drawn"), self.drawn)
-        rows.addRow(self.tr("Least lap"), self.min_lap)
         rows.addRow(self.tr("Thickness"), self.thickness)
+        rows.addRow(self.tr("Least lap"), self.min_lap)
         rows.addRow(self.tr("How open to vapour"), self.vapour)
         rows.addRow(self.tr("Conductivity"), self.conductivity)
         rows.addRow(self.tr("Where the figures are from"), self.source)
         rows.addRow(self.confirmed)
         return rows
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Keep it by Enter, leave it by Escape."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self._keep()
+        else:
+            super().keyPressEvent(event)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Draw the marks of the controls anew by day and by night."""
+        if event.type() is QEvent.Type.PaletteChange:
+            self._mark()
+        super().changeEvent(event)
+
+    def _mark(self) -> None:
+        for control, tick in self.controls.items():
+            tick.setIcon(control_icon(control, self.palette()))
 
 
 def _kinds() -> list[tuple[object, str]]:

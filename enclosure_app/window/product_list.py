@@ -10,6 +10,7 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListView,
     QPushButton,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -46,7 +47,7 @@ class ProductList(QWidget):
         self.list = self._made_list()
         self.told = QLabel(self)
         self.told.setObjectName("small")
-        self.told.setWordWrap(True)
+        self.told.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.add = self._link(self.tr("Add your own"), self.tr("Add a product of the office"))
         self.change = self._link(self.tr("Change"), self.tr("Change the product that is chosen"))
         self.remove = self._link(self.tr("Remove"), "")
@@ -55,7 +56,7 @@ class ProductList(QWidget):
         self.remove.clicked.connect(self._remove)
         self.give = QPushButton(self.tr("Give it to what is picked"), self)
         self.give.clicked.connect(self.given)
-        self.give.setEnabled(False)
+        self.give.hide()
         self._lay_out()
 
     @property
@@ -85,7 +86,7 @@ class ProductList(QWidget):
 
     def show_picked(self, count: int) -> None:
         """Say how many pieces and lines a product would be given to."""
-        self.give.setEnabled(count > 0)
+        self.give.setVisible(count > 0)
         text = self.tr("Give it to what is picked")
         self.give.setText(f"{text} ({count})" if count else text)
 
@@ -109,10 +110,12 @@ class ProductList(QWidget):
     def _show_chosen(self) -> None:
         product = self.product
         if product is None:
-            self.told.setText(self.tr("No product has all these words: take one away."))
+            told = self.tr("No product has all these words: take one away.")
         else:
             figures = figures_told(product, imperial=self.model.imperial)
-            self.told.setText(" · ".join([*figures, source_words(product)]))
+            told = " · ".join([*figures, source_words(product)])
+        self.told.setText(told)
+        self.told.setToolTip(told)
         own = product is not None and is_own(product)
         self.change.setEnabled(product is not None)
         self.remove.setEnabled(own)

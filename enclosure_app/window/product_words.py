@@ -1,10 +1,13 @@
 """What is said of a product, in words: how it is held, its figures, where they are from."""
 
+from enclosure_app.drawing.lengths import format_length
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Control, Product
 from enclosure_app.window.product_figures import conductivity_text, thickness_text, vapour_text
 from enclosure_app.window.words import control_word, word
+
+_THIN = 25.4 / 16  # mm: thinner is told in mm
 
 
 def units_of(*, imperial: bool) -> Units:
@@ -14,8 +17,16 @@ def units_of(*, imperial: bool) -> Units:
 
 def held_words(product: Product, *, imperial: bool) -> str:
     """Return in a few words how a product is held and how thick it is."""
-    thick = thickness_text(product.thickness_mm, units_of(imperial=imperial))
+    thick = length_words(product.thickness_mm, imperial=imperial)
     return ", ".join(filter(None, (word(product.bond.value), thick)))
+
+
+def length_words(mm: float | None, *, imperial: bool) -> str:
+    """Return a thickness or a lap to read: in inches to the sixteenth, or mm where it is thin."""
+    if mm is None:
+        return ""
+    thin = mm < _THIN
+    return format_length(mm, Units.IN) if imperial and not thin else thickness_text(mm, Units.MM)
 
 
 def told_words(product: Product, *, imperial: bool) -> str:
@@ -28,9 +39,9 @@ def told_words(product: Product, *, imperial: bool) -> str:
 def figures_told(product: Product, *, imperial: bool) -> list[str]:
     """Return a product's lap, how open to vapour and how warm it is, those that are known."""
     units = units_of(imperial=imperial)
-    lap = thickness_text(product.min_lap_mm, units)
+    lap = length_words(product.min_lap_mm, imperial=imperial)
     told = [say("laps {lap} at least", lap=lap)] if lap else []
-    return [*told, *filter(None, (vapour_text(product, units), conductivity_text(product)))]
+    return [*told, *filter(None, (vapour_text(product, units, 3), conductivity_text(product)))]
 
 
 def source_words(product: Product) -> str:

@@ -87,6 +87,16 @@ class Settings:
     def copy_after(self, seconds: int) -> None:
         self._store.setValue("copy_after", seconds)
 
+    @property
+    def layer_map(self) -> Path | None:
+        """The layer map that was used or saved last, where it is still there."""
+        kept = str(self._store.value("layer_map", ""))
+        return Path(kept) if kept and Path(kept).is_file() else None
+
+    @layer_map.setter
+    def layer_map(self, path: Path) -> None:
+        self._store.setValue("layer_map", str(path.resolve()))
+
     def layout(self) -> tuple[QByteArray, QByteArray] | None:
         """Return the kept geometry and layout of the window, None the first time."""
         kept = self._store.value("geometry"), self._store.value("layout")

@@ -7,7 +7,6 @@ from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QDropEvent
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import remove_pieces
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
@@ -39,24 +38,6 @@ def test_a_file_that_is_dropped_is_opened(window: MainWindow) -> None:
     event = QDropEvent(QPointF(50, 50), copy, data, left, Qt.KeyboardModifier.NoModifier)
     window.dropEvent(event)
     assert window.document.project.source.endswith("ridge.dxf")
-
-
-def test_a_drawing_without_units_asks_in_the_window_and_takes_the_answer(
-    window: MainWindow, qtbot: QtBot
-) -> None:
-    path = sample("roof-to-wall.dxf")  # R12 cannot say its units
-    window.filing.asked_units.emit(str(path), "roof-to-wall.dxf does not say its units: --units")
-    assert window.messages.words.text() == "roof-to-wall.dxf does not say its units"
-    buttons = {
-        window.messages.answers.itemAt(i).widget().text(): window.messages.answers.itemAt(
-            i
-        ).widget()
-        for i in range(window.messages.answers.count())
-    }
-    assert list(buttons) == ["mm", "cm", "m", "in", "ft"]
-    qtbot.mouseClick(buttons["cm"], Qt.MouseButton.LeftButton)
-    assert window.document.project.units is Units.CM
-    assert not window.messages.isVisible()
 
 
 def test_a_ready_made_part_begins_a_project_and_another_is_added(

@@ -28,10 +28,6 @@ class FileCommands(QObject):
         """Ask for a file and open it."""
         self.ask_to_save(self._parts.filing.ask_what_to_open)
 
-    def use_layer_map(self) -> None:
-        """Read the drawing again with a layer map."""
-        self.ask_to_save(self._parts.filing.use_layer_map)
-
     def put_underlay(self) -> None:
         """Ask for a picture or PDF page, and put it under the drawing."""
         self._parts.underlaying.ask_what_to_put()

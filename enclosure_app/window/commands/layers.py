@@ -27,6 +27,18 @@ class LayerCommands(QObject):
         super().__init__(parts.window)
         self._parts = parts
 
+    def use_layer_map(self) -> None:
+        """Use a layer map on what is open."""
+        self._parts.maps.ask_and_use()
+
+    def save_layer_map(self) -> None:
+        """Save what is said of the layers for the next drawing."""
+        self._parts.maps.ask_and_save()
+
+    def correct_units(self) -> None:
+        """Ask what the units of the open drawing should have been."""
+        self._parts.units.ask_again()
+
     def say_layers(self, layers: Sequence[str], meant: str) -> None:
         """Make layers this: a product's key, a role, or with "" what their names suggest."""
         project = self._parts.document.project

@@ -12,10 +12,12 @@ from enclosure_app.window.checking import Checking
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
+from enclosure_app.window.layer_maps import LayerMaps
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
+from enclosure_app.window.units_asking import UnitsAsking
 from enclosure_app.window.working import Working
 
 
@@ -37,3 +39,5 @@ class Parts:
     underlaying: Underlaying
     settings: Settings
     show_ground: Callable[[str], None]
+    maps: LayerMaps
+    units: UnitsAsking
