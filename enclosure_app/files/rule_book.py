@@ -10,7 +10,7 @@ from typing import Any
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.limits import Limit, Limits, Tolerances
+from enclosure_app.model.limits import Limit, Limits, tolerances_of
 from enclosure_app.resources import resource
 
 FALLBACK = "practice"
@@ -32,7 +32,7 @@ def load_limits(book: str = "irc-2021") -> Limits:
         figures.update(_figures(tables[name], tables["books"][name]["edition"]))
     return Limits(
         figures=MappingProxyType(figures),
-        tolerances=Tolerances(level=figures["level-slope"].value),
+        tolerances=tolerances_of(figures),
         book=book,
     )
 

@@ -1,7 +1,8 @@
 """Figures that findings are measured against, each with its source, and the drafting tolerances."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
+from math import atan, degrees
 from types import MappingProxyType
 
 from enclosure_app.language import say
@@ -61,9 +62,25 @@ class Limits:
             )
             for name, value in figures.items()
         }
-        level = figures.get("level-slope", self.tolerances.level)
+        known = {**self.figures, **own}
         return replace(
-            self,
-            figures=MappingProxyType({**self.figures, **own}),
-            tolerances=replace(self.tolerances, level=level),
+            self, figures=MappingProxyType(known), tolerances=tolerances_of(known, self.tolerances)
         )
+
+
+def tolerances_of(figures: Mapping[str, Limit], others: Tolerances | None = None) -> Tolerances:
+    """Return the settings of the check that stand among figures; those that do not are `others`."""
+    found = {
+        field_name: read(figures[name].value)
+        for name, (field_name, read) in _TOLERANCES.items()
+        if name in figures
+    }
+    return replace(others or Tolerances(), **found)
+
+
+_TOLERANCES: Mapping[str, tuple[str, Callable[[float], float]]] = {
+    "touch": ("touch", float),
+    "lap-reach": ("lap_reach", float),
+    "level-slope": ("level", float),
+    "driving-rain": ("driving_angle", lambda slope: round(degrees(atan(slope)), 9)),
+}

@@ -149,6 +149,12 @@ def test_a_quarter_in_twelve_is_not_two_per_cent() -> None:
     assert load_limits().tolerances.level == pytest.approx(1 / 48)
 
 
+@pytest.mark.parametrize("book", list(books()))
+def test_the_settings_of_the_check_stand_in_the_books(book: str) -> None:
+    settings = load_limits(book).tolerances
+    assert (settings.touch, settings.lap_reach, settings.driving_angle) == (2.0, 15.0, 30.0)
+
+
 def test_exactly_four_in_twelve_is_not_below_the_limit_of_low_slopes() -> None:
     assert not value("irc-2021", "roof-lap-low-slope-limit") > 4 / 12
 
