@@ -268,7 +268,9 @@ class MainWindow(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Take drawings, projects, and what can lie under a drawing."""
-        if any(path.suffix.casefold() in (*DRAWINGS, *MAPS, *SUFFIXES) for path in _dropped(event)):
+        if any(
+            path.suffix.casefold() in (*DRAWINGS, *MAPS, *SUFFIXES) for path in _dropped(event)
+        ):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
