@@ -12,7 +12,7 @@ from enum import StrEnum
 from enclosure_app.drawing.shapes import circle, verdict_shape
 from enclosure_app.drawing.theme import Pen
 from enclosure_app.model.place import Point, Points
-from enclosure_app.model.project import State
+from enclosure_app.model.project import State, Underlay
 
 BADGE = 1.35  # mm: the radius of the disc on a flag that tells the verdict
 _BADGE_LINE, _BADGE_EDGE = 0.32, 0.25
@@ -111,8 +111,24 @@ def badge(
     return (*disc, *filled, *(Stroke(line, Pen(light, _BADGE_LINE), source) for line in lines))
 
 
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """An underlay whose lower left corner stands at `at`, a pixel of it `pixel` mm large.
+
+    It is turned by the underlay's angle, painted with a `share` of its strength, and seen only
+    within the ring `within`.
+    """
+
+    underlay: Underlay
+    at: Point
+    pixel: float
+    share: float
+    within: Points
+    source: str = ""
+
+
 Part = Stroke | Fill | Label
-Mark = Part | Flag
+Mark = Part | Flag | Picture
 
 
 def points_of(mark: Mark) -> Iterable[Point]:
@@ -124,5 +140,7 @@ def points_of(mark: Mark) -> Iterable[Point]:
             return [point for ring in rings for point in ring]
         case Label(at=at):
             return [at]
+        case Picture(within=within):
+            return within
         case Flag():
             return [point for part in mark.parts for point in points_of(part)]

@@ -20,6 +20,7 @@ from enclosure_app.drawing.job import SheetJob, paper_size
 from enclosure_app.drawing.layout import Areas, areas
 from enclosure_app.drawing.legend import legend_height, legend_marks
 from enclosure_app.drawing.marks import Mark, Stroke
+from enclosure_app.drawing.pictures import picture_marks
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.ribbon import ribbon_marks
 from enclosure_app.drawing.scales import Scale, fits, largest_that_fits, parse_scale, series
@@ -200,6 +201,7 @@ def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
     view = View(placement, sheet.units, theme, elsewhere=made.told(sheet.scale, findings))
     yield from heading_marks(sheet.result, sheet.areas.heading, theme)
     shown = replace(sheet.result, findings=findings)
+    yield from picture_marks(sheet.drawing.underlays, shown.section, placement, theme)
     yield from clipped(section_marks(shown, view), free.inset(-LANE))
     frame = frame_box(sheet.result, placement)
     lanes = frame if capacity(frame) >= len(findings) else made.drawing

@@ -7,7 +7,7 @@ anybody can tell apart on a screen is made smaller, and the reader says so.
 import struct
 import warnings
 import zlib
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from io import BytesIO
 from typing import TYPE_CHECKING
 
@@ -241,6 +241,14 @@ def _told(kept: Picture, name: str, size: tuple[int, int], weight: int) -> Pictu
     """Return the picture with a note of what was made of it, where it is smaller in any way."""
     if max(kept.size) == max(size) and len(kept.data) > _WORTH * weight:
         return kept
+    if kept.size == size:
+        lighter = say(
+            "{file} had {bytes}; it is kept with {kept_bytes}.",
+            file=name,
+            bytes=megabytes(weight),
+            kept_bytes=megabytes(len(kept.data)),
+        )
+        return replace(kept, notes=(lighter,))
     note = say(
         "{file} had {dots} dots and {bytes}; it is kept with {kept_dots} dots and {kept_bytes}.",
         file=name,
@@ -249,4 +257,4 @@ def _told(kept: Picture, name: str, size: tuple[int, int], weight: int) -> Pictu
         kept_dots=f"{kept.size[0]} × {kept.size[1]}",
         kept_bytes=megabytes(len(kept.data)),
     )
-    return Picture(kept.data, kept.kind, kept.size, kept.paper_mm, (note,))
+    return replace(kept, notes=(note,))

@@ -10,7 +10,7 @@ from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
-from enclosure_app.model.project import Decision, State
+from enclosure_app.model.project import Decision, State, Underlay
 from enclosure_app.model.section import Section
 
 
@@ -163,10 +163,11 @@ class SectionResult:
 
 @dataclass(frozen=True, slots=True)
 class DrawingResult:
-    """What was found in one drawing."""
+    """What was found in one drawing; `underlays` are the pictures that lie under it."""
 
     drawing: Drawing
     sections: tuple[SectionResult, ...]
+    underlays: tuple[Underlay, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,10 +5,11 @@ from collections.abc import Iterable
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
-from enclosure_app.drawing.marks import Anchor, Fill, Flag, Label, Mark, Stroke
+from enclosure_app.drawing.marks import Anchor, Fill, Flag, Label, Mark, Picture, Stroke
 from enclosure_app.drawing.theme import Pen
 from enclosure_app.model.place import Point, Points
 from enclosure_app.reports.pdf_fonts import font
+from enclosure_app.reports.pdf_pictures import paint_picture
 
 _HALO = 0.35  # mm around letters
 
@@ -33,6 +34,13 @@ class MarkPainter:
                     self._label(mark)
                 case Flag():
                     self.paint(mark.parts)
+                case Picture():
+                    self._picture(mark)
+
+    def _picture(self, mark: Picture) -> None:
+        paint_picture(
+            self._painter, mark, self._at(mark.at), self._dots, self._polygon(mark.within)
+        )
 
     def _at(self, point: Point) -> QPointF:
         return QPointF(point[0] * self._dots, (self._height - point[1]) * self._dots)

@@ -16,12 +16,14 @@ from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.verdicts import with_verdicts
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.reports.pdf_report import write_sheets
+from enclosure_app.window.canvas.underlay_layer import lying_under, without_texts_of
 
 
 def drawn(project: Project, results: tuple[SectionResult, ...]) -> DrawingResult:
     """Return what was found and decided as the sheets want it; empty sections are left out."""
-    shown = tuple(with_verdicts(r, project) for r in results if r.section.pieces)
-    return DrawingResult(drawing_of(project), shown)
+    found = (with_verdicts(r, project) for r in results if r.section.pieces)
+    shown = tuple(without_texts_of(lying_under(project, r.section), r) for r in found)
+    return DrawingResult(drawing_of(project), shown, project.underlays)
 
 
 def job_for(project: Project) -> SheetJob:

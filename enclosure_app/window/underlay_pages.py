@@ -53,7 +53,7 @@ class PageChooser(QWidget):
         )
         self.pages.clear()
         for name in file.pages:
-            item = QListWidgetItem(_blank(), self.tr("Page {}").format(name))
+            item = QListWidgetItem(_icon(QImage()), self.tr("Page {}").format(name))
             item.setTextAlignment(Qt.AlignmentFlag.AlignHCenter)
             self.pages.addItem(item)
         self.pages.setCurrentRow(0)
@@ -82,8 +82,8 @@ class PageChooser(QWidget):
         pages.setWrapping(False)
         pages.setMovement(QListView.Movement.Static)
         pages.setIconSize(_SMALL)
-        pages.setGridSize(QSize(_SMALL.width() + 16, _SMALL.height() + 32))
-        pages.setFixedHeight(_SMALL.height() + 54)
+        pages.setGridSize(QSize(_SMALL.width() + 16, _SMALL.height() + 28))
+        pages.setFixedHeight(_SMALL.height() + 44)
         pages.setHorizontalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         pages.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         pages.setAccessibleName(self.tr("Pages"))
@@ -121,12 +121,16 @@ class PageChooser(QWidget):
         number, data = made
         item = self.pages.item(number)
         if item is not None:
-            item.setIcon(QIcon(_on_sheet(QImage.fromData(data))))
+            item.setIcon(_icon(QImage.fromData(data)))
             self._picture(number + 1)
 
 
-def _blank() -> QIcon:
-    return QIcon(_on_sheet(QImage()))
+def _icon(image: QImage) -> QIcon:
+    """Return a picture as an icon that looks the same when it is chosen."""
+    icon, sheet = QIcon(), _on_sheet(image)
+    for mode in (QIcon.Mode.Normal, QIcon.Mode.Selected):
+        icon.addPixmap(sheet, mode)
+    return icon
 
 
 def _on_sheet(image: QImage) -> QPixmap:

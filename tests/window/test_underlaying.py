@@ -11,12 +11,14 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.project_file import load_project, save_project
+from enclosure_app.files.underlay_pdfium import rendered
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Section
 from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.printing import write_pdf
 from enclosure_app.window.underlaying import beside_what_is_drawn, paper_units, scale_step
 from tests.made_pdf import made_pdf
 
@@ -113,6 +115,31 @@ def test_the_step_that_is_offered_brings_it_to_scale_and_it_is_traced_and_kept(
     assert again.underlays == window.document.project.underlays
     assert again.sections[0].strokes == window.document.project.sections[0].strokes
     assert kept.stat().st_size < 60_000  # a page of a kilobyte takes no more than it needs
+
+
+def test_the_sheet_shows_it_under_the_drawing(
+    sheet: MainWindow, qtbot: QtBot, tmp_path: Path
+) -> None:
+    """Written as PDF, rendered by PDFium: pale where the picture lies, white beside it."""
+    project = edits.add_piece(
+        sheet.document.project, 0, sheet.place.product, Line(((100.0, 1900.0), (1900.0, 1900.0)))
+    )
+    held = BytesIO()
+    Image.new("L", (1000, 1000), 0).save(held, "PNG")
+    name = project.sections[0].name
+    under = Underlay("a.png", "png", held.getvalue(), size=(1000.0, 1000.0), section=name)
+    sheet.document.apply("", edits.add_underlay(project, under))
+    sheet.checking.check_now()
+    results = tuple(sheet.checking.results)
+    shown, hidden = tmp_path / "shown.pdf", tmp_path / "hidden.pdf"
+    write_pdf(shown, sheet.document.project, results)
+    write_pdf(hidden, edits.show_underlay(sheet.document.project, 0, shown=False), results)
+    with_it, without = (rendered(path.read_bytes(), 0, 1.0)[0] for path in (shown, hidden))
+    differs = (with_it[:, :, 0].astype(int) - without[:, :, 0]) < -90
+    rows, columns = differs.any(axis=1).nonzero()[0], differs.any(axis=0).nonzero()[0]
+    wide, high = columns[-1] - columns[0] + 1, rows[-1] - rows[0] + 1
+    assert wide == pytest.approx(high, abs=2)  # a square of 1 m, half as wide as the frame
+    assert differs.sum() > 0.9 * wide * high
 
 
 def test_of_several_pages_one_is_asked_for_in_place(

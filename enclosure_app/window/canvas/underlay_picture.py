@@ -8,14 +8,12 @@ from dataclasses import dataclass
 from math import sqrt
 
 import numpy as np
-from numpy.typing import NDArray
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 
-from enclosure_app.errors import EnclosureError
 from enclosure_app.files.underlay_pdfium import Part, rendered
-from enclosure_app.language import say
 from enclosure_app.model.project import Underlay
+from enclosure_app.reports.pdf_pictures import decoded, dots_in, image_of
 
 _MOST = 12_000_000  # dots of the largest size that is kept
 _FINEST = 300 / 72  # dots for a point of a page
@@ -55,9 +53,9 @@ def dots_of(underlay: Underlay, *, dark: bool) -> Dots:
     wide, high = underlay.size
     if underlay.kind == "pdf":
         fine = min(_FINEST, sqrt(_MOST / (wide * high)))
-        image = _image(rendered(underlay.data, underlay.page, fine)[0])
+        image = image_of(rendered(underlay.data, underlay.page, fine)[0])
     else:
-        image = _decoded(underlay)
+        image = _small_enough(underlay)
     over = dark and _is_light(image)
     first = _turned_over(image) if over else image
     return Dots(_halves(first), (0.0, 0.0, wide, high), over)
@@ -73,31 +71,16 @@ def dots_of_part(underlay: Underlay, part: Part, fine: float, *, over: bool) -> 
         over: Whether dark and light change places.
     """
     picture, shown = rendered(underlay.data, underlay.page, fine, part)
-    image = _image(picture)
+    image = image_of(picture)
     return Dots((_turned_over(image) if over else image,), shown, over)
 
 
-def _decoded(underlay: Underlay) -> QImage:
-    image = QImage.fromData(underlay.data)
-    if image.isNull():
-        raise EnclosureError(
-            say(
-                "The picture “{name}” in this project is damaged: remove it, and lay it in again.",
-                name=underlay.name,
-            )
-        )
+def _small_enough(underlay: Underlay) -> QImage:
+    image = decoded(underlay)
     area = image.width() * image.height()
-    if area > _MOST:
-        share = sqrt(_MOST / area)
-        image = _smaller(image, max(int(image.width() * share), 1))
-    return image.convertToFormat(QImage.Format.Format_RGB32)
-
-
-def _image(picture: "NDArray[np.uint8]") -> QImage:
-    """Return dots as an image that holds them itself."""
-    rows, columns = picture.shape[:2]
-    held = np.ascontiguousarray(picture)
-    return QImage(held.data, columns, rows, columns * 4, QImage.Format.Format_RGB32).copy()
+    if area <= _MOST:
+        return image
+    return _smaller(image, max(int(image.width() * sqrt(_MOST / area)), 1))
 
 
 def _halves(image: QImage) -> tuple[QImage, ...]:
@@ -123,12 +106,11 @@ def _is_light(image: QImage) -> bool:
 def _turned_over(image: QImage) -> QImage:
     """Return an image with dark for light; each hue stays what it is."""
     plain = image.convertToFormat(QImage.Format.Format_RGB32)
-    shape = (plain.height(), plain.bytesPerLine() // 4, 4)
-    bits = np.frombuffer(plain.constBits(), dtype=np.uint8).reshape(shape)[:, : plain.width()]
+    bits = dots_in(plain)
     colours = bits[:, :, :3]
     # lightness is halfway between the strongest and the weakest colour: mirror it
     by = 255 - (colours.max(axis=2).astype(np.int16) + colours.min(axis=2))
     over = np.empty_like(bits)
     over[:, :, :3] = (colours + by[:, :, None]).astype(np.uint8)
     over[:, :, 3] = 255
-    return _image(over)
+    return image_of(over)
