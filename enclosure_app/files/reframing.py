@@ -44,7 +44,22 @@ def reframed(
         return _framed(section, paths_of(new))
     if old and not new and _is_from(section, paths_of(old)):
         section = replace(section, frame_drawn=False)
-    return (section if section.frame_drawn else _grown(section),)
+    return (section if section.frame_drawn else grown(section),)
+
+
+def grown(section: Section) -> Section:
+    """Return a section in which no frame is drawn with a frame about all its pieces."""
+    marks = Marks(section.inside, section.outside)
+    if section.pieces:
+        products = section.products
+        lines = frozenset(key for key, product in products.items() if product.drawn != "area")
+        frame, _ = frame_around(section.pieces, lines, marks)
+    elif section.strokes:
+        frame = around_all([stroke.points for stroke in section.strokes])
+    else:
+        return section
+    marks = marks.overridden(frame.marks)
+    return replace(section, frame=frame.ring, inside=marks.inside, outside=marks.outside)
 
 
 def uniquely_named(sections: Sequence[Section]) -> tuple[Section, ...]:
@@ -105,21 +120,6 @@ def _runs(section: Section) -> list[Points]:
 def _open_runs(strokes: Sequence[Stroke]) -> list[Points]:
     runs = chain([path.points for path in paths_of(strokes) if not path.closed])
     return [run.points for run in runs if not run.closed]
-
-
-def _grown(section: Section) -> Section:
-    """Return a section in which no frame is drawn with a frame about all its pieces."""
-    marks = Marks(section.inside, section.outside)
-    if section.pieces:
-        products = section.products
-        lines = frozenset(key for key, product in products.items() if product.drawn != "area")
-        frame, _ = frame_around(section.pieces, lines, marks)
-    elif section.strokes:
-        frame = around_all([stroke.points for stroke in section.strokes])
-    else:
-        return section
-    marks = marks.overridden(frame.marks)
-    return replace(section, frame=frame.ring, inside=marks.inside, outside=marks.outside)
 
 
 def _framed(section: Section, paths: Sequence[RawPath]) -> tuple[Section, ...]:

@@ -1,16 +1,17 @@
 """Says what picked lines are made of: pieces change their product, linework becomes pieces."""
 
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from dataclasses import replace
-from math import dist
 
+from enclosure_app.files.chains import Drawn, pieces_from
+from enclosure_app.files.drawn_lines import drawn_of, paths_of
+from enclosure_app.files.frames import Frame
+from enclosure_app.files.reframing import grown
+from enclosure_app.files.repiecing import renamed
+from enclosure_app.files.sections import clipped_to
 from enclosure_app.model.edits import index_of, replace_section, set_product
-from enclosure_app.model.place import Area, Line, Points, Shape
-from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section, Stroke
-
-_CLOSED = 0.5  # mm between the ends of an outline that is drawn closed
 
 
 def given_product(
@@ -20,6 +21,10 @@ def given_product(
     product: str,
 ) -> Project:
     """Return the project with picked pieces and lines made of a product.
+
+    Lines that meet end to end become one piece, on whatever layers they are; a closed outline
+    becomes a board or a closed sheet, a patch an area with its holes. What a frame cuts is made
+    of the whole line, and cut there.
 
     Args:
         project: The project.
@@ -34,72 +39,33 @@ def given_product(
     if names:
         project = set_product(project, which, names, product)
     section = project.sections[index_of(project, which)]
-    chosen = [stroke for stroke in section.strokes if stroke.handle in handles]
-    if not chosen:
+    shown = {stroke.handle for stroke in section.strokes if stroke.handle in handles}
+    if not shown:
         return project
-    return replace_section(project, which, _with_pieces(section, chosen, product))
+    return replace_section(project, which, _with_pieces(section, shown, product))
 
 
-def _with_pieces(section: Section, chosen: list[Stroke], product: str) -> Section:
-    taken = set(section.by_name)
-    made: list[Piece] = []
-    for run, strokes in _chained(chosen):
-        first = strokes[0]
-        name = _new_name(first.handle or "line", taken)
-        taken.add(name)
-        handles = tuple(dict.fromkeys(stroke.handle for stroke in strokes))
-        shape = _shape(run, section.products[product])
-        made.append(Piece(name, product, shape, handles, first.layer))
-    gone = {id(stroke) for stroke in chosen}
-    left = tuple(stroke for stroke in section.strokes if id(stroke) not in gone)
-    return replace(section, pieces=(*section.pieces, *made), strokes=left)
+def _with_pieces(section: Section, handles: Collection[str], product: str) -> Section:
+    chosen = [stroke for stroke in drawn_of(section) if stroke.handle in handles]
+    made = _pieces(section, chosen, product)
+    used = {handle for piece in made for handle in piece.handles}
+    there = {stroke.handle for stroke in section.taken}
+    changed = replace(
+        section,
+        pieces=(*section.pieces, *made),
+        strokes=tuple(s for s in section.strokes if s.handle not in used),
+        taken=(*section.taken, *(s for s in chosen if s.handle in used - there)),
+    )
+    return changed if section.frame_drawn else grown(changed)
 
 
-def _chained(strokes: list[Stroke]) -> list[tuple[Points, list[Stroke]]]:
-    """Join lines that meet end to end into runs."""
-    runs: list[tuple[Points, list[Stroke]]] = []
-    left = list(strokes)
-    while left:
-        stroke = left.pop(0)
-        run, used = stroke.points, [stroke]
-        while True:
-            found = next(((s, joined) for s in left if (joined := _joined(run, s.points))), None)
-            if found is None:
-                break
-            other, run = found
-            used.append(other)
-            left.remove(other)
-        runs.append((run, used))
-    return runs
-
-
-def _joined(run: Points, other: Points) -> Points:
-    """Return the two runs end to end, () where they do not meet."""
-    if _meet(run[-1], run[0]):
-        return ()
-    for ahead in (other, other[::-1]):
-        if _meet(run[-1], ahead[0]):
-            return (*run, *ahead[1:])
-        if _meet(ahead[-1], run[0]):
-            return (*ahead[:-1], *run)
-    return ()
-
-
-def _meet(a: tuple[float, float], b: tuple[float, float]) -> bool:
-    return dist(a, b) <= _CLOSED
-
-
-def _shape(run: Points, product: Product) -> Shape:
-    closed = len(run) > 3 and _meet(run[0], run[-1])
-    if closed and product.drawn != "line":
-        return Area(run[:-1])
-    return Line(run[:-1], closed=True) if closed else Line(run)
-
-
-def _new_name(stem: str, taken: set[str]) -> str:
-    if stem not in taken:
-        return stem
-    number = 2
-    while f"{stem}-{number}" in taken:
-        number += 1
-    return f"{stem}-{number}"
+def _pieces(section: Section, chosen: Sequence[Stroke], product: str) -> tuple[Piece, ...]:
+    """Return what chosen lines come to; each piece is of the layer of the line it is named after."""
+    layers = {stroke.handle: stroke.layer for stroke in chosen}
+    together = [replace(stroke, layer="") for stroke in chosen]
+    drawn = [Drawn(path, product) for path in paths_of(together)]
+    made: Sequence[Piece] = pieces_from(drawn, section.products)[0]
+    if section.frame_drawn:
+        made = clipped_to(Frame(section.frame), made)
+    named = renamed(made, section.by_name)
+    return tuple(replace(piece, layer=layers[piece.handles[0]]) for piece in named)
