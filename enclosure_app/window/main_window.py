@@ -33,7 +33,6 @@ from enclosure_app.window.tool_bar import made_tool_bar
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.units_asking import UnitsAsking
-from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.views import Views
 from enclosure_app.window.working import Lane, Working
 

@@ -18,7 +18,6 @@ from enclosure_app.window.settings import Settings
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.units_asking import UnitsAsking
-from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.working import Working
 
 
