@@ -30,7 +30,6 @@ DRAWN = ("drawing", "reports", "window")  # the only places where a colour may s
 # Modules without a test file of their own, each with the one that tries it.
 IN_THE_WINDOW = (
     # begun last: tried together through real mouse and key events, until each has its own file
-    "window.action_table",
     "window.application",
     "window.bars",
     "window.canvas.canvas",
@@ -42,15 +41,11 @@ IN_THE_WINDOW = (
     "window.canvas.tools.tool",
     "window.commands.editing",
     "window.commands.files",
-    "window.commands.looking",
     "window.commands.parts",
-    "window.docks",
     "window.layer_strip",
     "window.layers_model",
     "window.lines_panel",
-    "window.look",
     "window.opening",
-    "window.pages",
     "window.printing",
     "window.products_model",
     "window.showing",
@@ -58,7 +53,6 @@ IN_THE_WINDOW = (
     "window.tool_bar",
     "window.toolbox",
     "window.views",
-    "window.words",
 )
 TESTED_ELSEWHERE = {
     **dict.fromkeys(IN_THE_WINDOW, "window/test_main_window.py"),

@@ -111,6 +111,9 @@ TABLE: tuple[Row, ...] = (
     Row(VIEW),
     Row(VIEW, "panels"),
     Row(VIEW, "languages"),
+    Row(VIEW, "next_panel", "Next part of the window", ("F6",),
+        "The keys go from the drawing to the panels, to the tools, and round again"),
+    Row(VIEW, "last_panel", "Part of the window before", ("Shift+F6",)),
     Row(VIEW, "full_screen", "Full screen", ("F11",), check=True),
     Row(CHECK, "next_finding", "Next finding", ("N",)),
     Row(CHECK, "last_finding", "Finding before", ("Shift+N",)),
@@ -132,17 +135,3 @@ TABLE: tuple[Row, ...] = (
 def say(text: str) -> str:
     """Return a text of the table in the window's language."""
     return QCoreApplication.translate(CONTEXT, text)
-
-
-def keys_html() -> str:
-    """Return the page of all keys."""
-    parts = []
-    for menu in dict.fromkeys(row.menu for row in TABLE):
-        rows = [row for row in TABLE if row.menu == menu and row.keys]
-        lines = "".join(
-            f"<tr><td style='padding:3px 24px 3px 0'>{say(row.text)}</td>"
-            f"<td><b>{' , '.join(row.keys)}</b></td></tr>"
-            for row in rows
-        )
-        parts.append(f"<h3>{say(menu).replace('&', '')}</h3><table>{lines}</table>")
-    return "".join(parts)

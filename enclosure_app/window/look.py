@@ -113,14 +113,17 @@ def style_sheet(c: Colours) -> str:
     QToolButton:focus, QPushButton:focus, QComboBox:focus, QLineEdit:focus {{
                border: 1px solid {c.accent}; }}
     QPushButton#main {{ background: {c.accent}; color: {c.on_accent}; border: 0; font-weight: 600; }}
+    QPushButton#main:focus, QToolButton:checked:focus {{ border: 2px solid {c.on_accent}; }}
     QPushButton#main:hover {{ border: 2px solid {c.soft}; }}
     QPushButton#link {{ background: transparent; border: 0; color: {c.accent}; padding: 2px 0;
                text-align: left; }}
     QPushButton#link:hover {{ text-decoration: underline; }}
+    QPushButton#link:focus {{ border-bottom: 2px solid {c.accent}; border-radius: 0; }}
     QDockWidget {{ font-weight: 600; color: {c.ink}; }}
     QDockWidget > QWidget {{ background: {c.panel}; }}
-    QListView, QTreeView, QTextBrowser, QScrollArea {{ background: {c.panel}; border: 0;
-               outline: 0; }}
+    QListView, QTreeView, QTextBrowser, QScrollArea {{ background: {c.panel};
+               border: 1px solid {c.panel}; outline: 0; }}
+    QListView:focus, QTreeView:focus, QTextBrowser:focus {{ border-color: {c.accent}; }}
     QTreeView::item {{ padding: 4px 2px; }}
     QTreeView::item:selected, QListView::item:selected {{ background: {c.soft}; color: {c.ink}; }}
     QHeaderView::section {{ background: {c.panel}; color: {c.quiet}; border: 0;

@@ -109,6 +109,9 @@ class RibbonView(QWidget):
         painter.drawPixmap(0, 0, self._picture)
         if self._at is not None:
             self._paint_place(painter, *self._at)
+        if self.hasFocus():
+            painter.setPen(QPen(self.palette().accent().color(), 2.0))
+            painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
 
     def _painted(self, ratio: float) -> QPixmap:
         self._lay()

@@ -22,6 +22,8 @@ def made_tool_bar(window: QMainWindow, actions: Actions) -> QToolBar:
     bar.addSeparator()
     for name in ("fit", "write_pdf"):
         bar.addAction(actions[name])
+    for button in bar.findChildren(QToolButton):
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
     window.addToolBar(bar)
     return bar
 

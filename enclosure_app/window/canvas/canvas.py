@@ -6,6 +6,7 @@ from dataclasses import replace
 from PySide6.QtCore import QEvent, QPoint, QPointF, QSize, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QCursor,
+    QFocusEvent,
     QImage,
     QKeyEvent,
     QMouseEvent,
@@ -23,6 +24,7 @@ from enclosure_app.window.canvas.aids import Ray, kept_ray
 from enclosure_app.window.canvas.backing import Backing, Scene
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.grid import seen_spacing
+from enclosure_app.window.canvas.key_hand import KeyHand
 from enclosure_app.window.canvas.linework import linework_of
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.overlay import Overlay
@@ -76,15 +78,21 @@ class Canvas(QWidget):
         self._rest.setSingleShot(True)
         self._rest.setInterval(_REST)
         self._rest.timeout.connect(self._renew)
-        self.setMouseTracking(True)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self.setAccessibleName(self.tr("Drawing"))
-        self.setMinimumSize(QSize(240, 180))
+        self._be_reached()
         place.picked_changed.connect(self.update)
         place.aided.connect(self.update)
         place.resized.connect(self.fit)
         place.document.changed.connect(self._look_below)
+
+    def _be_reached(self) -> None:
+        """Be reached by mouse and keys, and by who reads the screen aloud."""
+        self.setObjectName("drawing")
+        self.setAccessibleName(self.tr("Drawing"))
+        self.setMouseTracking(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self.setMinimumSize(QSize(240, 180))
+        self.key_hand = KeyHand(self)
 
     # ---- what is shown -------------------------------------------------------------------------
 
@@ -259,10 +267,16 @@ class Canvas(QWidget):
             self._space = True
             self._show_cursor()
         elif event.key() == Qt.Key.Key_Escape:
-            if not self.tool.cancel():
-                self.tool.done.emit()
+            self._give_up(event)
         elif not self._moved_by_arrow(event):
             super().keyPressEvent(event)
+
+    def _give_up(self, event: QKeyEvent) -> None:
+        """Give up what was begun, else the tool; with neither, Escape is for the window."""
+        tool = self.tool
+        if not tool.cancel():
+            tool.done.emit()
+            event.setAccepted(self.tool is not tool)
 
     def keyReleaseEvent(self, event: QKeyEvent) -> None:
         """Let the paper go when space comes up."""
@@ -271,6 +285,12 @@ class Canvas(QWidget):
             self._show_cursor()
         else:
             super().keyReleaseEvent(event)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Let the paper go: the key that comes up is heard elsewhere."""
+        self._space = False
+        self._show_cursor()
+        super().focusOutEvent(event)
 
     def leaveEvent(self, event: QEvent) -> None:
         """Say that the mouse is elsewhere."""

@@ -11,9 +11,9 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.model.edits import set_decision
 from enclosure_app.model.project import State
 from enclosure_app.model.verdicts import verdict_on
-from enclosure_app.window.action_table import keys_html
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.findings_model import AnyRow, Row
+from enclosure_app.window.keys_page import keys_html
 from enclosure_app.window.pages import about_html
 
 

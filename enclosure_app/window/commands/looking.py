@@ -1,8 +1,10 @@
 """What View in the menu does."""
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QAction, QKeyEvent
 
 from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.panel_round import go_round
 
 _CLOSER = 1.4
 
@@ -13,6 +15,7 @@ class LookCommands(QObject):
     def __init__(self, parts: Parts) -> None:
         super().__init__(parts.window)
         self._parts = parts
+        parts.window.installEventFilter(self)
 
     def fit(self) -> None:
         """Show all."""
@@ -38,10 +41,41 @@ class LookCommands(QObject):
         """Show everything as the system wants it."""
         self._parts.show_ground("as_system")
 
+    def next_panel(self) -> None:
+        """Give the keys to the next part of the window."""
+        go_round(self._parts.window, 1)
+
+    def last_panel(self) -> None:
+        """Give the keys to the part of the window before."""
+        go_round(self._parts.window, -1)
+
     def full_screen(self, on: bool) -> None:
-        """Use the whole screen, or not."""
-        self._parts.window.showFullScreen() if on else self._parts.window.showNormal()
+        """Use the whole screen, or stand as before: large or small."""
+        window = self._parts.window
+        if on is not window.isFullScreen():
+            window.setWindowState(window.windowState() ^ Qt.WindowState.WindowFullScreen)
 
     def catching(self, on: bool) -> None:
         """Catch ends, middles and crossings, or not."""
         self._parts.canvas.catching = on
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Leave the full screen by Escape that nothing else wants; know when the system did it."""
+        window = self._parts.window
+        if event.type() == QEvent.Type.WindowStateChange:
+            self._check_full_screen(on=window.isFullScreen())
+        elif _is_escape(event) and window.isFullScreen():
+            self.full_screen(on=False)
+            return True
+        return super().eventFilter(watched, event)
+
+    def _check_full_screen(self, *, on: bool) -> None:
+        action = self._parts.window.findChild(QAction, "full_screen")
+        if action:
+            action.setChecked(on)
+
+
+def _is_escape(event: QEvent) -> bool:
+    if not isinstance(event, QKeyEvent) or event.type() != QEvent.Type.KeyPress:
+        return False
+    return event.key() == Qt.Key.Key_Escape
