@@ -47,6 +47,7 @@ from enclosure_app.model.finding import Finding
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Decision
 from enclosure_app.model.report import DrawingResult, SectionResult
+from enclosure_app.progress import gone_through
 
 RIBBONS = (Control.WATER, Control.AIR)
 
@@ -75,10 +76,10 @@ def compose_sheets(
     Raises:
         EnclosureError: the paper or scale is not known, or a section does not fit at the scale.
     """
+    wanted = [(section, result) for result in results for section in result.sections]
     return tuple(
         page
-        for result in results
-        for section in result.sections
+        for section, result in gone_through(wanted, 0.0, 1.0, each=1)
         for page in compose_section(section, result, job, theme)
     )
 

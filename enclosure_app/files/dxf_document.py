@@ -17,9 +17,9 @@ from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.dxf_notes import audit_notes, heard
 from enclosure_app.files.dxf_salvage import as_text, mended
 from enclosure_app.files.dxf_words import printable
-from enclosure_app.files.progress import told_text
 from enclosure_app.language import later, say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
+from enclosure_app.progress import told_text
 
 # What the library raises on damaged files (found by cutting and scrambling files, see the tests).
 _UNREADABLE = (

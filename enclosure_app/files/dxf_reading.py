@@ -21,10 +21,10 @@ from enclosure_app.files.dxf_styles import Style, Styles
 from enclosure_app.files.dxf_tally import MOST_INSERTS, Group, Tally
 from enclosure_app.files.dxf_texts import READERS, dimension_kind
 from enclosure_app.files.dxf_words import printable
-from enclosure_app.files.progress import gone_through
 from enclosure_app.files.raw import Raw, RawDimension, RawPath, RawText, Tag
 from enclosure_app.model.drawing import Note
 from enclosure_app.model.place import Point
+from enclosure_app.progress import gone_through
 
 Wanted = Callable[[Tag], bool]
 

@@ -10,6 +10,7 @@ from PySide6.QtCore import QMarginsF, QSizeF
 from PySide6.QtGui import QGuiApplication, QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from enclosure_app.drawing.marks import Mark
+from enclosure_app.progress import StoppedError, gone_through
 from enclosure_app.reports.pdf_painter import MarkPainter
 
 _RESOLUTION = 1200  # dots to the inch: weights and places are true to about 0.02 mm
@@ -42,9 +43,13 @@ def paint_pages(path: Path, pages: Sequence[PaintedPage], title: str, author: st
     if hasattr(writer, "setAuthor"):  # from Qt 6.9
         writer.setAuthor(author)
     painter = QPainter()
-    for number, page in enumerate(pages):
-        _turn_to(writer, painter, page, first=number == 0)
-        MarkPainter(painter, _DOTS, page.height).paint(page.marks)
+    try:
+        for number, page in enumerate(gone_through(pages, 0.0, 1.0, each=1)):
+            _turn_to(writer, painter, page, first=number == 0)
+            MarkPainter(painter, _DOTS, page.height).paint(page.marks)
+    except StoppedError:
+        painter.end()  # it must not paint on a file that is gone
+        raise
     if not painter.end():
         raise OSError(0, "the disk may be full")
 

@@ -9,8 +9,12 @@ from enclosure_app.drawing.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import Theme, load_theme
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.report import DrawingResult
+from enclosure_app.progress import part
 
-__all__ = ["SheetJob", "write_sheets"]
+__all__ = ["COMPOSED", "SheetJob", "nothing_to_draw", "write_sheets"]
+
+COMPOSED = 0.5
+"""The share of making sheets that is done when they are composed."""
 
 
 def write_sheets(path: Path, results: Sequence[DrawingResult], job: SheetJob) -> None:
@@ -24,27 +28,34 @@ def write_sheets(path: Path, results: Sequence[DrawingResult], job: SheetJob) ->
             file cannot be written.
     """
     theme = load_theme()
-    pages = compose_sheets(results, job, theme)
+    with part(0.0, COMPOSED):
+        pages = compose_sheets(results, job, theme)
     if not pages:
-        raise EnclosureError("There is no section to draw; map a layer of the drawing first.")
+        raise EnclosureError(nothing_to_draw())
     try:
-        part = _part(path)
+        fresh = _fresh(path)
     except OSError as error:
         raise _unwritable(path, error) from error
     try:
-        _paint(part, pages, job, theme)
-        part.replace(path)
+        with part(COMPOSED, 1.0):
+            _paint(fresh, pages, job, theme)
+        fresh.replace(path)
     except OSError as error:
         raise _unwritable(path, error) from error
     finally:
-        part.unlink(missing_ok=True)
+        fresh.unlink(missing_ok=True)
 
 
-def _part(path: Path) -> Path:
+def nothing_to_draw() -> str:
+    """Return what is said where no section has anything to be drawn."""
+    return "There is no section to draw; map a layer of the drawing first."
+
+
+def _fresh(path: Path) -> Path:
     """Create an empty file beside `path`, with the rights that new files have here."""
-    part = path.with_name(f".{path.name}.{uuid4().hex}.part")
-    part.touch(exist_ok=False)
-    return part
+    fresh = path.with_name(f".{path.name}.{uuid4().hex}.part")
+    fresh.touch(exist_ok=False)
+    return fresh
 
 
 def _unwritable(path: Path, error: OSError) -> EnclosureError:
@@ -52,7 +63,7 @@ def _unwritable(path: Path, error: OSError) -> EnclosureError:
     return EnclosureError(f"The sheet {path} cannot be written ({why}); choose another place.")
 
 
-def _paint(part: Path, pages: Sequence[Page], job: SheetJob, theme: Theme) -> None:
+def _paint(fresh: Path, pages: Sequence[Page], job: SheetJob, theme: Theme) -> None:
     """Paint the pages with Qt, which is loaded only here."""
     from enclosure_app.reports.pdf_pages import PaintedPage, paint_pages  # noqa: PLC0415
 
@@ -61,4 +72,4 @@ def _paint(part: Path, pages: Sequence[Page], job: SheetJob, theme: Theme) -> No
         for number, page in enumerate(pages, 1)
     ]
     title = " – ".join(filter(None, (job.project, pages[0].titles.drawing)))
-    paint_pages(part, painted, title, job.who)
+    paint_pages(fresh, painted, title, job.who)

@@ -12,14 +12,16 @@ from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
 from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.progress import Progress
 from enclosure_app.files.project_file import SUFFIX, project_bytes
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import add_section
 from enclosure_app.model.project import Project
 from enclosure_app.planning.parts import PARTS, part
+from enclosure_app.progress import Progress
 from enclosure_app.resources import sample
-from enclosure_app.window.canvas.linework import prepare
+from enclosure_app.window.canvas.linework import Linework
+from enclosure_app.window.canvas.made_ready import make_ready
+from enclosure_app.window.canvas.snapping import stroke_rows
 from enclosure_app.window.document import Document
 from enclosure_app.window.opening import Wish, new_project
 from enclosure_app.window.orders import NotReadError, Order, is_project, read_order
@@ -184,7 +186,7 @@ class Filing(QObject):
 
         def work(progress: Progress) -> Project:
             project = read(order, progress)
-            prepare(project)
+            make_ready(project, Linework, stroke_rows)
             return project
 
         def show(project: Project) -> None:

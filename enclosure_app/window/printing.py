@@ -1,22 +1,29 @@
 """The marked-up sheet: as a PDF, on a printer, or looked at before it is printed."""
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
-from PySide6.QtCore import QMarginsF
-from PySide6.QtGui import QPageLayout, QPageSize, QPainter
+from PySide6.QtCore import QMarginsF, Qt
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPicture
 from PySide6.QtPrintSupport import QPrinter, QPrintPreviewDialog
 from PySide6.QtWidgets import QWidget
 
 from enclosure_app.drawing.job import SheetJob
-from enclosure_app.drawing.sheet import compose_sheets
+from enclosure_app.drawing.marks import Mark
+from enclosure_app.drawing.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import load_theme
+from enclosure_app.errors import EnclosureError
 from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.verdicts import with_verdicts
+from enclosure_app.progress import Progress, gone_through, listening, part
 from enclosure_app.reports.pdf_painter import MarkPainter
-from enclosure_app.reports.pdf_report import write_sheets
+from enclosure_app.reports.pdf_report import COMPOSED, nothing_to_draw, write_sheets
 from enclosure_app.window.canvas.underlay_layer import lying_under, without_texts_of
+
+_DOTS = 300 / 25.4  # dots to the mm at which sheets are painted beforehand
 
 
 def drawn(project: Project, results: tuple[SectionResult, ...]) -> DrawingResult:
@@ -34,33 +41,82 @@ def job_for(project: Project) -> SheetJob:
     )
 
 
-def write_pdf(path: Path, project: Project, results: tuple[SectionResult, ...]) -> None:
-    """Write the sheets of a project as a PDF.
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """One sheet, painted beforehand: what it takes to paint it anew, and its size in mm."""
+
+    picture: QPicture
+    width: float
+    height: float
+
+
+def write_pdf(
+    path: Path, found: tuple[Project, tuple[SectionResult, ...]], progress: Progress
+) -> None:
+    """Write the sheets of a project with its results as a PDF.
 
     Raises:
         EnclosureError: there is nothing to draw, or the file cannot be written.
+        StoppedError: it is wanted no more; a file that was there is as it was.
     """
-    write_sheets(path, (drawn(project, results),), job_for(project))
+    with listening(progress.tell):
+        write_sheets(path, (drawn(*found),), job_for(found[0]))
 
 
-def print_sheets(printer: QPrinter, project: Project, results: tuple[SectionResult, ...]) -> None:
-    """Print the sheets of a project, each as large as the printer's paper takes it.
+def recorded(
+    project: Project, results: tuple[SectionResult, ...], progress: Progress
+) -> tuple[Sheet, ...]:
+    """Return the sheets of a project, so that painting them anew takes no time to speak of.
 
     Raises:
         EnclosureError: there is nothing to draw.
+        StoppedError: they are wanted no more.
     """
     theme = load_theme()
-    pages = compose_sheets((drawn(project, results),), job_for(project), theme)
+    with listening(progress.tell):
+        with part(0.0, COMPOSED):
+            pages = compose_sheets((drawn(project, results),), job_for(project), theme)
+        if not pages:
+            raise EnclosureError(nothing_to_draw())
+        told = gone_through(pages, COMPOSED, 1.0, each=1)
+        return tuple(
+            _recorded(page, page.numbered(number, len(pages), theme))
+            for number, page in enumerate(told, 1)
+        )
+
+
+def _recorded(page: Page, marks: tuple[Mark, ...]) -> Sheet:
+    picture = QPicture()
+    painter = QPainter(picture)
+    try:
+        MarkPainter(painter, _DOTS, page.height).paint(marks)
+    finally:
+        painter.end()
+    return Sheet(picture, page.width, page.height)
+
+
+def print_sheets(printer: QPrinter, sheets: Sequence[Sheet]) -> None:
+    """Print sheets, each as large as the printer's paper takes it."""
     painter = QPainter()
-    for number, page in enumerate(pages, 1):
-        if number == 1:
+    for number, sheet in enumerate(sheets):
+        if number == 0:
             painter.begin(printer)
         else:
             printer.newPage()
         area = printer.pageLayout().paintRectPixels(printer.resolution())
-        dots = min(area.width() / page.width, area.height() / page.height)
-        MarkPainter(painter, dots, page.height).paint(page.numbered(number, len(pages), theme))
+        dots = min(area.width() / sheet.width, area.height() / sheet.height)
+        paint_sheet(painter, sheet, dots)
     painter.end()
+
+
+def paint_sheet(painter: QPainter, sheet: Sheet, dots: float) -> None:
+    """Paint a sheet at so many dots to the mm."""
+    painter.save()
+    # a picture makes itself as large as it was in inches, whatever the dots
+    inches = sheet.picture.logicalDpiX() / painter.device().logicalDpiX()
+    painter.scale(dots / _DOTS * inches, dots / _DOTS * inches)
+    sheet.picture.play(painter)
+    painter.restore()
 
 
 def made_printer(project: Project) -> QPrinter:
@@ -72,10 +128,11 @@ def made_printer(project: Project) -> QPrinter:
     return printer
 
 
-def preview(
-    parent: QWidget, project: Project, results: tuple[SectionResult, ...]
-) -> QPrintPreviewDialog:
-    """Return a preview of the sheets, to be shown."""
-    dialog = QPrintPreviewDialog(made_printer(project), parent)
-    dialog.paintRequested.connect(lambda printer: print_sheets(printer, project, results))
-    return dialog
+class Preview(QPrintPreviewDialog):
+    """Shows sheets as they will be printed."""
+
+    def __init__(self, parent: QWidget, project: Project, sheets: Sequence[Sheet]) -> None:
+        self._printer = made_printer(project)  # the dialog uses it and does not keep it alive
+        super().__init__(self._printer, parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.paintRequested.connect(lambda printer: print_sheets(printer, sheets))

@@ -24,9 +24,9 @@ from typing import IO, Any
 import enclosure_app
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf_memory import kept_in_use
-from enclosure_app.files.progress import Progress, listening
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Stroke
+from enclosure_app.progress import Progress, listening
 from enclosure_app.window.orders import Order, read_order
 
 COMMAND = "read-apart"

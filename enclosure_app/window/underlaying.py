@@ -9,7 +9,6 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.progress import Progress
 from enclosure_app.files.underlay_reading import (
     SUFFIXES,
     ReadUnderlay,
@@ -21,6 +20,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import add_underlay
 from enclosure_app.model.project import Project, Underlay
 from enclosure_app.model.section import Section
+from enclosure_app.progress import Progress
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.next_step import Step, say
 from enclosure_app.window.opening import new_project

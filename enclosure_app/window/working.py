@@ -13,7 +13,7 @@ from typing import Any
 from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.progress import Progress, StoppedError
+from enclosure_app.progress import Progress, StoppedError
 from enclosure_app.window.reading_apart import Reader
 
 

@@ -8,8 +8,8 @@ import ezdxf
 import pytest
 
 from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.files.progress import Progress, StoppedError
 from enclosure_app.files.project_file import save_project
+from enclosure_app.progress import Progress, StoppedError
 from enclosure_app.resources import sample
 from enclosure_app.window.orders import NotReadError, Order, read_order
 from enclosure_app.window.reading_apart import Reader

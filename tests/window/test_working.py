@@ -7,7 +7,7 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.progress import Progress
+from enclosure_app.progress import Progress
 from enclosure_app.window.working import Job, Lane, Working
 
 

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.progress import Progress
+from enclosure_app.progress import Progress
 from enclosure_app.window.working import Job, Lane, Working
 from enclosure_app.window.working_bar import SOON, WorkingBar
 
@@ -31,7 +31,7 @@ def bar(working: Working, qtbot: QtBot) -> Iterator[WorkingBar]:
     qtbot.addWidget(window)
     window.show()
     qtbot.waitExposed(window)
-    yield made
+    yield made  # noqa: PT022  the window would be gone before the test
 
 
 @pytest.fixture

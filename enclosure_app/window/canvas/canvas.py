@@ -25,8 +25,9 @@ from enclosure_app.window.canvas.backing import Backing, Scene
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.grid import seen_spacing
 from enclosure_app.window.canvas.key_hand import KeyHand
-from enclosure_app.window.canvas.linework import linework_of
+from enclosure_app.window.canvas.linework import Linework
 from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.made_ready import made_of
 from enclosure_app.window.canvas.overlay import Overlay
 from enclosure_app.window.canvas.rainfall import Rainfall
 from enclosure_app.window.canvas.snapping import Ask, Catch, Snapper
@@ -103,7 +104,7 @@ class Canvas(QWidget):
         lines = self._scene.linework if self._scene and same else None
         self._look = look
         under = lying_under(self.place.document.project, self.place.section)
-        lines = lines or linework_of(result.section.strokes)
+        lines = lines or made_of(result.section.strokes, Linework)
         self._scene = Scene(without_texts_of(under, result), lines, look, under)
         self.overlay.look = look
         self.rain.show_result(result, look)

@@ -13,7 +13,6 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
 from enclosure_app.drawing.placement import Box
-from enclosure_app.model.project import Project
 from enclosure_app.model.section import Stroke
 from enclosure_app.window.canvas.camera import Camera
 
@@ -42,28 +41,6 @@ class _Batch:
         return self.path
 
 
-_KEPT = 64  # sections whose lines are kept ready
-
-_ready: dict[int, "Linework"] = {}
-
-
-def prepare(project: Project) -> None:
-    """Make the lines of a project ready to be painted, in a thread, before the project is shown."""
-    _ready.clear()
-    for section in project.sections[:_KEPT]:
-        linework_of(section.strokes)
-
-
-def linework_of(strokes: tuple[Stroke, ...]) -> "Linework":
-    """Return the lines ready to be painted; those that are there already need no time."""
-    there = _ready.pop(id(strokes), None)
-    made = there if there and there.strokes is strokes else Linework(strokes)
-    _ready[id(strokes)] = made
-    while len(_ready) > _KEPT:
-        _ready.pop(next(iter(_ready)), None)
-    return made
-
-
 class Linework:
     """The lines of one section, ready to be painted for any look at it.
 
@@ -71,7 +48,6 @@ class Linework:
     """
 
     def __init__(self, strokes: Sequence[Stroke]) -> None:
-        self.strokes = strokes
         drawn = [stroke for stroke in strokes if stroke.points]
         self.box: Box | None = None
         self._batches: list[_Batch] = []

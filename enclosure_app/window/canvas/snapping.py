@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from enclosure_app.model.edits.looking_up import runs_of
 from enclosure_app.model.place import Line, Point, Points
-from enclosure_app.model.section import Section
+from enclosure_app.model.section import Section, Stroke
 from enclosure_app.window.canvas.catches import (
     Ask,
     Catch,
@@ -23,6 +23,7 @@ from enclosure_app.window.canvas.catches import (
     catches_near,
     distance_to,
 )
+from enclosure_app.window.canvas.made_ready import made_of
 
 __all__ = ["Ask", "Catch", "Kind", "Snapper"]
 
@@ -49,7 +50,7 @@ class Snapper:
         self._strokes: Rows = (
             last._strokes  # noqa: SLF001  another of the same kind
             if last is not None and same
-            else _rows((stroke.points for stroke in section.strokes), Origin.STROKE)
+            else made_of(section.strokes, stroke_rows)
         )
         s = np.vstack([*_drawn(section, without), self._strokes])
         self._segments = s
@@ -77,6 +78,11 @@ class Snapper:
         near = [Near((ax, ay), (bx, by), Origin(int(origin))) for ax, ay, bx, by, origin in rows]
         off = [(distance_to(at, each.a, each.b), i) for i, each in enumerate(near)]
         return [near[i] for far, i in sorted(off)[:_MOST] if far <= reach]
+
+
+def stroke_rows(strokes: tuple[Stroke, ...]) -> Rows:
+    """Return the segments of the office's lines, which take long where there are very many."""
+    return _rows((stroke.points for stroke in strokes), Origin.STROKE)
 
 
 def _drawn(section: Section, without: frozenset[str]) -> Iterable[Rows]:

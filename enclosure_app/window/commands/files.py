@@ -2,14 +2,16 @@
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 from PySide6.QtCore import QObject
 from PySide6.QtPrintSupport import QPrintDialog
 from PySide6.QtWidgets import QDialog, QFileDialog
 
-from enclosure_app.errors import EnclosureError
+from enclosure_app.progress import Progress
 from enclosure_app.window import printing
 from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.working import Job, Lane
 
 
 class FileCommands(QObject):
@@ -53,31 +55,46 @@ class FileCommands(QObject):
     def write_pdf_to(self, path: Path) -> None:
         """Write the marked-up sheets to a file."""
         parts = self._parts
-        try:
-            printing.write_pdf(path, parts.document.project, tuple(parts.checking.results))
-        except EnclosureError as error:
-            parts.messages.say(str(error))
-            return
-        parts.messages.say(self.tr("The sheet is written: {}").format(path))
+        project, results = parts.document.project, tuple(parts.checking.results)
+        told = self.tr("The sheet is written: {}").format(path)
+        self._issue(
+            self.tr("Writing {}").format(path.name),
+            lambda progress: printing.write_pdf(path, (project, results), progress),
+            lambda _: parts.messages.say(told),
+        )
 
     def preview(self) -> None:
         """Look at the sheets before they are printed."""
         parts = self._parts
-        results = tuple(parts.checking.results)
-        dialog = printing.preview(parts.window, parts.document.project, results)
-        dialog.open()
+        project, results = parts.document.project, tuple(parts.checking.results)
+        self._issue(
+            self.tr("Making the sheets ready"),
+            lambda progress: printing.recorded(project, results, progress),
+            lambda sheets: printing.Preview(parts.window, project, sheets).open(),
+        )
 
     def print_sheets(self) -> None:
         """Ask for a printer, and print the sheets."""
         parts = self._parts
-        printer = printing.made_printer(parts.document.project)
+        project, results = parts.document.project, tuple(parts.checking.results)
+        printer = printing.made_printer(project)
         if QPrintDialog(printer, parts.window).exec() != QDialog.DialogCode.Accepted:
             return
-        results = tuple(parts.checking.results)
-        try:
-            printing.print_sheets(printer, parts.document.project, results)
-        except EnclosureError as error:
-            parts.messages.say(str(error))
+        self._issue(
+            self.tr("Making the sheets ready"),
+            lambda progress: printing.recorded(project, results, progress),
+            lambda sheets: printing.print_sheets(printer, sheets),
+        )
+
+    def _issue(
+        self, words: str, work: Callable[[Progress], Any], then: Callable[[Any], object]
+    ) -> None:
+        """Make sheets while the window goes on."""
+        messages = self._parts.messages
+        messages.hide()
+        self._parts.working.begin(
+            Job(Lane.ISSUING, words, work, then, refused=lambda error: messages.say(str(error)))
+        )
 
     def close(self) -> None:
         """Close the window."""

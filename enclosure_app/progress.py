@@ -101,11 +101,16 @@ def tell(share: float) -> None:
         listener(share)
 
 
-def gone_through(items: Iterable[_Item], start: float, end: float) -> Iterator[_Item]:
-    """Yield the items; tell how far that is between two shares, where their number is known."""
+def gone_through(
+    items: Iterable[_Item], start: float, end: float, each: int = _EACH
+) -> Iterator[_Item]:
+    """Yield the items; tell how far that is between two shares, where their number is known.
+
+    It is told at every item whose number can be divided by `each`.
+    """
     count = len(items) if isinstance(items, Sized) else 0
     for number, item in enumerate(items):
-        if count and number % _EACH == 0:
+        if count and number % each == 0:
             tell(start + (end - start) * number / count)
         yield item
 

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from enclosure_app.files.progress import (
+from enclosure_app.progress import (
     Progress,
     StoppedError,
     gone_through,
@@ -70,6 +70,6 @@ def test_what_is_stopped_goes_on_no_more_and_says_so_to_whoever_can_end_it() -> 
 def test_reading_a_drawing_tells_from_the_beginning_to_near_the_end() -> None:
     told: list[float] = []
     with listening(told.append):
-        read_project(Path(__file__).parents[2] / "samples" / "parapet.dxf")
+        read_project(Path(__file__).parents[1] / "samples" / "parapet.dxf")
     assert told[0] <= 0.25
     assert told[-1] >= 0.6
