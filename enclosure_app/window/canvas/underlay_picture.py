@@ -104,13 +104,18 @@ def _is_light(image: QImage) -> bool:
 
 
 def _turned_over(image: QImage) -> QImage:
-    """Return an image with dark for light; each hue stays what it is."""
+    """Return an image with dark for light; each hue stays what it is.
+
+    Lightness is halfway between the strongest and the weakest colour, and is mirrored: the sums
+    may pass 255 on their way, but what comes out never does, so that eight bits are enough.
+    """
     plain = image.convertToFormat(QImage.Format.Format_RGB32)
     bits = dots_in(plain)
-    colours = bits[:, :, :3]
-    # lightness is halfway between the strongest and the weakest colour: mirror it
-    by = 255 - (colours.max(axis=2).astype(np.int16) + colours.min(axis=2))
-    over = np.empty_like(bits)
-    over[:, :, :3] = (colours + by[:, :, None]).astype(np.uint8)
+    blue, green, red = (bits[:, :, number] for number in range(3))
+    strongest = np.maximum(np.maximum(blue, green), red)
+    by = ~(strongest + np.minimum(np.minimum(blue, green), red))
+    over = np.empty((*by.shape, 4), dtype=np.uint8)
+    for number, colour in enumerate((blue, green, red)):
+        np.add(colour, by, out=over[:, :, number])
     over[:, :, 3] = 255
     return image_of(over)
