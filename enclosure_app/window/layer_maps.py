@@ -9,13 +9,14 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.layer_map import LayerMap, load_layer_map
-from enclosure_app.files.layers_said import guessed_rows, layers_of, mapped
+from enclosure_app.files.layers_said import Said, guessed_rows, layers_of, mapped
 from enclosure_app.files.map_writing import map_of, save_layer_map
 from enclosure_app.language import say, say_count
 from enclosure_app.model.layer import row_of
 from enclosure_app.model.project import Project
 from enclosure_app.window.document import Document
 from enclosure_app.window.settings import Settings
+from enclosure_app.window.working import Job, Lane, Working
 
 SUFFIX = ".toml"
 
@@ -29,10 +30,13 @@ class LayerMaps(QObject):
     said = Signal(str)
     asked = Signal(str, object)
 
-    def __init__(self, document: Document, settings: Settings, window: QWidget) -> None:
+    def __init__(
+        self, document: Document, settings: Settings, working: Working, window: QWidget
+    ) -> None:
         super().__init__(window)
         self._document = document
         self._settings = settings
+        self._working = working
         self._window = window
 
     def ask_and_use(self) -> None:
@@ -47,19 +51,32 @@ class LayerMaps(QObject):
 
     def use(self, path: Path) -> None:
         """Use a layer map on what is open, as one step that can be undone."""
-        project = self._document.project
+        document = self._document
+        project, opening = document.project, document.opening
         if not project.layers and not layers_of(project):
             self.said.emit(say("A layer map is for a drawing with layers: open one first."))
             return
-        try:
+
+        def work(_: object) -> tuple[LayerMap, Said]:
             layer_map = load_layer_map(path, _rule_names())
-            done = mapped(project, layer_map)
-        except EnclosureError as error:
-            self.said.emit(str(error))
-            return
-        self._settings.layer_map = path
-        self._document.apply(say("Use {file}", file=path.name), done.project)
-        self.said.emit(used_words(path.name, project, layer_map, done.by_hand))
+            return layer_map, mapped(project, layer_map)
+
+        def show(found: tuple[LayerMap, Said]) -> None:
+            if document.opening != opening:
+                return  # it was for another drawing
+            if document.project is not project:
+                self.use(path)  # again: what was edited meanwhile stays
+                return
+            layer_map, done = found
+            self._settings.layer_map = path
+            document.apply(say("Use {file}", file=path.name), done.project)
+            self.said.emit(used_words(path.name, project, layer_map, done.by_hand))
+
+        words = say("Using {file}", file=path.name)
+        self._working.begin(Job(Lane.SAYING, words, work, then=show, refused=self._refuse))
+
+    def _refuse(self, error: EnclosureError) -> None:
+        self.said.emit(str(error))
 
     def ask_and_save(self) -> None:
         """Ask where to keep what is said of the layers, and save it as a layer map."""

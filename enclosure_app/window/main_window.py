@@ -54,7 +54,7 @@ class MainWindow(QMainWindow):
         self.checking = Checking(self.document)
         self.keeping = Keeping(self.document, self.settings.folder, self.working)
         self.noting = Noting(self.place)
-        self.maps = LayerMaps(self.document, self.settings, self)
+        self.maps = LayerMaps(self.document, self.settings, self.working, self)
         self.filing = Filing(self.document, self.settings, self.working, self)
         self.units = UnitsAsking(self.document, self.filing.open_in_units)
         self.views = Views(self, self.place, self.filing, self.working)

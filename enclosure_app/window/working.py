@@ -24,6 +24,7 @@ class Lane(StrEnum):
     KEEPING = "keeping"
     ISSUING = "issuing"
     FOLLOWING = "following"
+    SAYING = "saying"
 
 
 def _nothing(_: object = None) -> None:

@@ -1,6 +1,8 @@
 """What is said of the drawing's layers and of the office's products."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import partial
 
 from PySide6.QtCore import QObject, Signal
 
@@ -16,6 +18,10 @@ from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.layer_words import guessed_key, meant_word
+from enclosure_app.window.working import Job, Lane
+
+Step = tuple[str, Said | EnclosureError, str]
+"""The words of a step, the project after it or why there is none, and what layers were to be."""
 
 
 class LayerCommands(QObject):
@@ -26,6 +32,8 @@ class LayerCommands(QObject):
     def __init__(self, parts: Parts) -> None:
         super().__init__(parts.window)
         self._parts = parts
+        self._waiting: list[Saying] = []
+        self._renewing = False
 
     def use_layer_map(self) -> None:
         """Use a layer map on what is open."""
@@ -41,15 +49,8 @@ class LayerCommands(QObject):
 
     def say_layers(self, layers: Sequence[str], meant: str) -> None:
         """Make layers this: a product's key, a role, or with "" what their names suggest."""
-        project = self._parts.document.project
-        rows = rows_meaning(project, layers, meant)
-        word = meant_word(meant, project.sections[0].products) if meant else say("as named")
-        text = say("Make {layer} {meant}", layer=layers[0], meant=word)
-        if len(layers) > 1:
-            text = say("Make {count} layers {meant}", count=len(layers), meant=word)
-        done = self._applied(text, project, rows)
-        if done and done.project.sections and meant in done.project.sections[0].products:
-            self.given.emit(meant)
+        self._waiting.append(Saying(tuple(layers), meant))
+        self._begin()
 
     def put_product(self, product: Product) -> None:
         """Put a product of the office into the list, or another one in the place of its key."""
@@ -73,16 +74,70 @@ class LayerCommands(QObject):
             return
         document.apply(say("Remove {product}", product=say(product.name)), after)
 
-    def _applied(self, text: str, project: Project, rows: Sequence[LayerRow]) -> Said | None:
-        try:
-            done = said(project, rows)
-        except EnclosureError as error:
-            self._parts.place.refuse(error)
-            return None
-        self._parts.document.apply(text, done.project)
+    def _begin(self) -> None:
+        """Say what waits to be said, while the window goes on; what is edited meanwhile stays."""
+        document = self._parts.document
+        project, waiting, opening = document.project, tuple(self._waiting), document.opening
+
+        def show(steps: Sequence[Step]) -> None:
+            if document.project is not project and document.opening == opening:
+                self._begin()
+                return
+            self._waiting.clear()
+            for step in steps if document.opening == opening else ():
+                self._show(step)
+
+        self._renewing = True  # an older job gives way, and what it was to say is in the new one
+        words, work = waiting[0].words(project), partial(steps_of, project, waiting)
+        job = Job(Lane.SAYING, words, lambda _: work(), then=show, stopped=self._stopped)
+        self._parts.working.begin(job)
+        self._renewing = False
+
+    def _stopped(self) -> None:
+        if not self._renewing:
+            self._waiting.clear()
+
+    def _show(self, step: Step) -> None:
+        parts, (words, done, meant) = self._parts, step
+        if isinstance(done, EnclosureError):
+            parts.place.refuse(done)
+            return
+        parts.document.apply(words, done.project)
         if done.by_hand:
-            self._parts.messages.say(by_hand_words(done.by_hand))
-        return done
+            parts.messages.say(by_hand_words(done.by_hand))
+        if meant in done.project.sections[0].products:
+            self.given.emit(meant)
+
+
+@dataclass(frozen=True, slots=True)
+class Saying:
+    """Layers, and what they are to be (see `LayerCommands.say_layers`)."""
+
+    layers: tuple[str, ...]
+    meant: str
+
+    def words(self, project: Project) -> str:
+        """Return the words of this step in the Edit menu."""
+        products = project.sections[0].products
+        word = meant_word(self.meant, products) if self.meant else say("as named")
+        if len(self.layers) == 1:
+            return say("Make {layer} {meant}", layer=self.layers[0], meant=word)
+        return say("Make {count} layers {meant}", count=len(self.layers), meant=word)
+
+
+def steps_of(project: Project, waiting: Sequence[Saying]) -> list[Step]:
+    """Return one step after another: its words, what came of it or why it cannot be."""
+    steps: list[Step] = []
+    for each in waiting:
+        words = each.words(project)
+        try:
+            done = said(project, rows_meaning(project, each.layers, each.meant))
+        except EnclosureError as error:
+            steps.append((words, error, each.meant))
+            continue
+        steps.append((words, done, each.meant))
+        project = done.project
+    return steps
 
 
 def rows_meaning(project: Project, layers: Sequence[str], meant: str) -> tuple[LayerRow, ...]:
