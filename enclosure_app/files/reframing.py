@@ -40,8 +40,9 @@ def reframed(
     section = _with_breaks(section, *(_of(lines, m, Role.BREAK) for m in (was, now)))
     section = _with_found_breaks(section)
     old, new = (_of(lines, meaning, Role.FRAME) for meaning in (was, now))
-    if new and new != old:
-        return _framed(section, paths_of(new))
+    before = set(old)
+    if added := [line for line in new if line not in before]:
+        return _framed(section, paths_of(added))
     if old and not new and _is_from(section, paths_of(old)):
         section = replace(section, frame_drawn=False)
     return (section if section.frame_drawn else grown(section),)

@@ -64,8 +64,8 @@ def test_pieces_given_by_hand_stay_and_it_is_said(parapet: MainWindow) -> None:
 
 def test_a_layer_that_cannot_be_a_frame_is_refused_in_one_sentence(parapet: MainWindow) -> None:
     before = parapet.document.project
-    parapet.commands.layers.say_layers(["Notes"], Role.FRAME)
-    assert "No outline on layer “Notes” closes" in parapet.messages.words.text()
+    parapet.commands.layers.say_layers(["Vapour sheet"], Role.FRAME)
+    assert "No outline on layer “Vapour sheet” closes" in parapet.messages.words.text()
     assert parapet.document.project is before
 
 
