@@ -35,6 +35,26 @@ class Faces:
     before: Ints
     half: Floats
 
+    def again(self, few: "Faces", rows: Ints) -> "Faces":
+        """Return the same edges, those in `rows` being where `few` has them now."""
+        a, b = self.a.copy(), self.b.copy()
+        a[rows], b[rows] = few.a, few.b
+        faces = Faces(a, b, self.owner, self.after, self.before, self.half)
+        for name in ("length", "along", "normal"):
+            faces.__dict__[name] = getattr(self, name).copy()
+            faces.__dict__[name][rows] = getattr(few, name)
+        return faces
+
+    def near(self, boxes: Floats, reach: float) -> Ints:
+        """Return the edges whose extents come within `reach` of any of `boxes` (k, 2, 2)."""
+        if not len(boxes):
+            return np.zeros(0, dtype=np.intp)
+        low, high = np.minimum(self.a, self.b) - reach, np.maximum(self.a, self.b) + reach
+        all_of_it = (low <= boxes[:, 1].max(axis=0)) & (high >= boxes[:, 0].min(axis=0))
+        some = np.flatnonzero(all_of_it.all(axis=1))
+        meet = (low[some, None] <= boxes[:, 1]) & (high[some, None] >= boxes[:, 0])
+        return some[np.any(np.all(meet, axis=2), axis=1)]
+
     @cached_property
     def length(self) -> Floats:
         """Length of each edge, shape (n,)."""

@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
-import numpy.typing as npt
 import shapely
 
 from enclosure_app.geometry.faces import Bools, Faces, Floats, Ints, Point
+from enclosure_app.geometry.index import SegmentIndex, segments
 
 STEEP = 0.1  # a face keeps a drop while it leans over by no more than this (about 6 degrees)
 PARALLEL = 0.3  # sine of the widest angle between two sheets that run side by side
@@ -63,16 +63,21 @@ class Surfaces:
     faces: Faces
 
     @cached_property
-    def _tree(self) -> shapely.STRtree:
-        return shapely.STRtree(_segments(self.faces.a, self.faces.b))
+    def index(self) -> SegmentIndex:
+        """The edges by where they are."""
+        return SegmentIndex.of(self.faces.a, self.faces.b)
+
+    def again(self, faces: Faces, edges: Ints) -> "Surfaces":
+        """Return the surfaces of the same `faces`, those in `edges` being elsewhere now."""
+        surfaces = Surfaces(faces)
+        surfaces.__dict__["index"] = self.index.again(edges, faces.a, faces.b)
+        return surfaces
 
     def beside(self, edges: Ints, reach: float) -> Beside:
         """Return the edges of other owners that run beside `edges` within `reach`."""
         faces = self.faces
         band = reach + 2 * float(faces.half.max(initial=0.0))
-        near = self._tree.query(
-            _segments(faces.a[edges], faces.b[edges]), predicate="dwithin", distance=band
-        )
+        near = self.index.within(segments(faces.a[edges], faces.b[edges]), band)
         e, f = edges[near[0]], near[1]
         lean = np.abs(np.sum(faces.along[f] * faces.normal[e], axis=1))
         keep = (faces.owner[e] != faces.owner[f]) & (lean < PARALLEL)
@@ -87,7 +92,7 @@ class Surfaces:
         e = runs // 2
         faces = self.faces
         lifted = faces.normal[e] * height[:, None]
-        hit = self._tree.query(_segments(start + lifted, end + lifted), predicate="intersects")
+        hit = self.index.query(segments(start + lifted, end + lifted), predicate="intersects")
         at, f = hit
         heading = _heading(faces, runs[at])
         facing = np.sum(faces.normal[f] * heading, axis=1)
@@ -99,7 +104,7 @@ class Surfaces:
 
     def crossed(self, start: Floats, end: Floats) -> Bools:
         """Return whether any surface crosses each straight way from `start` to `end`, (m, 2)."""
-        hit = self._tree.query(_segments(start, end), predicate="intersects")
+        hit = self.index.query(segments(start, end), predicate="intersects")
         crossed = np.zeros(len(start), dtype=bool)
         crossed[hit[0]] = True
         return crossed
@@ -109,7 +114,7 @@ class Surfaces:
 
         The share of a way that meets nothing is infinite.
         """
-        way, edge = self._tree.query(_segments(start, end), predicate="intersects")
+        way, edge = self.index.query(segments(start, end), predicate="intersects")
         share = _shares(self.faces, start[way], end[way], edge)
         first, least = np.full(len(start), -1, dtype=np.intp), np.full(len(start), np.inf)
         order = np.lexsort((-edge, -share, way))  # the last one written stands
@@ -118,8 +123,7 @@ class Surfaces:
 
     def touching(self, points: Floats, reach: Floats) -> tuple[Ints, Ints]:
         """Return pairs (place in `points`, edge) no further apart than `reach` (m,)."""
-        near = self._tree.query(shapely.points(points), predicate="dwithin", distance=reach)
-        return near[0], near[1]
+        return self.index.within(np.asarray(shapely.points(points)), reach)
 
     def walls_below(self, points: Floats, floor: Floats, reach: float) -> tuple[Ints, Ints]:
         """Return pairs (place in `points`, edge) beside or below each point.
@@ -128,8 +132,7 @@ class Surfaces:
         """
         x, y = points.T
         boxes = shapely.box(x - reach, floor, x + reach, y)
-        near = self._tree.query(boxes)
-        return near[0], near[1]
+        return self.index.query(boxes)
 
     def fall(self, drops: Drops, reach: float) -> tuple[Ints, Floats]:
         """Return the edge each drop lands on or clings to (-1: none), and where.
@@ -155,7 +158,7 @@ class Surfaces:
         """Return what the falls `which` meet first between two depths: fall, edge, place."""
         x, y = drops.start[which].T
         boxes = shapely.box(x - reach, y - window[1], x + reach, y - window[0] + _SAME)
-        near, edge = self._tree.query(boxes)
+        near, edge = self.index.query(boxes)
         fall = which[near]
         keep = self.faces.owner[edge] != drops.skip[fall]
         fall, edge = fall[keep], edge[keep]
@@ -200,10 +203,6 @@ def out_of_ring(ring: tuple[Point, ...], points: Floats) -> Bools:
     area = shapely.Polygon(ring)
     shapely.prepare(area)
     return ~np.asarray(shapely.intersects_xy(area, points), dtype=bool)
-
-
-def _segments(a: Floats, b: Floats) -> "npt.NDArray[np.object_]":
-    return np.asarray(shapely.linestrings(np.stack([a, b], axis=1)), dtype=object)
 
 
 def _heading(faces: Faces, runs: Ints) -> Floats:

@@ -4,18 +4,23 @@ What is returned is the very same as if all of it were questioned anew. It is fo
 found the last time, and only where something has changed that it depends on.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
 import numpy as np
 
+from enclosure_app.geometry.closed_curve import difference
+from enclosure_app.geometry.rims import Floats
 from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.bodies import Bodies, bodies_again
+from enclosure_app.network.ground_again import Sides
 from enclosure_app.network.layer import Layer, same_layer, trace_again, trace_layer
-from enclosure_app.network.network import Network, pairs_laid, rain_on
+from enclosure_app.network.network import Network, hides, over_whom, pairs_laid, rain_on
 from enclosure_app.network.order import building_order
+from enclosure_app.network.rain import Rain
+from enclosure_app.network.rain_again import Pieces, rain_again
 from enclosure_app.network.reweaving import Moved
 
 FEW = 12  # pieces: when more of them move at once, all is questioned anew
@@ -72,16 +77,59 @@ def question_again(last: Network, section: Section, names: frozenset[str]) -> Ne
         section=section,
         tolerances=last.tolerances,
         layers=MappingProxyType(layers),
-        rain=rain_on(section, layers[Control.WATER], last.tolerances),
+        rain=_rain(last, section, layers[Control.WATER], names),
         order=last.order if laid == last.laid else building_order(laid),
         bodies=bodies,
         laid=laid,
     )
 
 
-def _areas(
-    last: Section, section: Section, names: Iterable[str]
-) -> "np.ndarray[tuple[int, ...], np.dtype[np.float64]]":
+def _rain(last: Network, section: Section, water: Layer, names: frozenset[str]) -> Rain | None:
+    """Let it rain again, where it can be told how the sides of the layer have changed."""
+    if section.gravity is None or water.walk is None:
+        return None
+    shapes = {name: section.by_name[name].shape for name in names}
+    moved = Pieces(
+        {n: shape for n, shape in shapes.items() if n in last.layers[Control.WATER].fabric.names},
+        {n: shape for n, shape in shapes.items() if hides(section, section.by_name[n])},
+    )
+    sides = _sides(last, water)
+    if last.rain is not None and last.rain.work is not None and sides is not None:
+        if not (moved.layer or moved.walls or len(sides.unsure)) and sides.over is _over(last):
+            return last.rain
+        found = rain_again(last.rain.work, moved, sides)
+        if found is not None:
+            return found
+    return rain_on(section, water, last.tolerances)
+
+
+def _over(last: Network) -> Mapping[tuple[str, str], str]:
+    work = last.rain.work if last.rain else None
+    return work.water.ground.over if work else {}
+
+
+def _sides(last: Network, water: Layer) -> Sides | None:
+    """Return how the sides of the water layer have changed; None where that cannot be told."""
+    before = last.layers[Control.WATER]
+    if before.walk is None or water.walk is None or before.trace is None or water.trace is None:
+        return None
+    if before.trace.outside != water.trace.outside:
+        return None
+    changed = difference(before.walk.curve, water.walk.curve)
+    mark = np.array([water.trace.outside])
+    if changed is None or before.walk.curve.encloses(mark) != water.walk.curve.encloses(mark):
+        return None
+    ends = np.concatenate([changed.gone, changed.new]).reshape(-1, 2)
+    box = (
+        np.stack([ends.min(axis=0), ends.max(axis=0)])[None]
+        if len(ends)
+        else ends.reshape(0, 2, 2)
+    )
+    over = over_whom(water) if water.laps is not before.laps else _over(last)
+    return Sides(water.is_outside, box, _over(last) if over == _over(last) else over)
+
+
+def _areas(last: Section, section: Section, names: Iterable[str]) -> Floats:
     """Return the extents (k, 2, 2) of the areas among the pieces, where they were and where they are."""
     shapes = [each.by_name[name].shape for name in names for each in (last, section)]
     extents = [_extent(shape.outer) for shape in shapes if isinstance(shape, Area)]

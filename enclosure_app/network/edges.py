@@ -12,7 +12,7 @@ import numpy as np
 
 from enclosure_app.geometry.faces import Ints, Point
 from enclosure_app.geometry.falling import PARALLEL, Drops, floor_below
-from enclosure_app.network.runs import LEVEL, Flank, Foot, Ground
+from enclosure_app.network.runs import FEET, LEVEL, Flank, Foot, Ground
 
 _BLUNT = 0.1  # rad; directions closer than this are one sheet on another, not a corner
 
@@ -254,5 +254,4 @@ def _rests(ground: Ground, run: int) -> bool:
 
 def lower_edges(ground: Ground) -> Ints:
     """Return the runs that end at a lower edge."""
-    feet = np.array([foot is Foot.EDGE for foot in ground.foot], dtype=bool)
-    return np.flatnonzero(feet & ground.wets)
+    return np.flatnonzero((ground.feet == FEET.index(Foot.EDGE)) & ground.wets)

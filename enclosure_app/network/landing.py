@@ -1,5 +1,6 @@
 """Where rain lands: on outer faces that do not face down, that no sheet hides, where rain gets to."""
 
+from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
@@ -8,13 +9,11 @@ from math import inf
 import numpy as np
 
 from enclosure_app.geometry.faces import Bools, Floats, Ints
-from enclosure_app.geometry.falling import STEEP
 from enclosure_app.network.edges import Spot
-from enclosure_app.network.runs import Foot, Ground
+from enclosure_app.network.runs import Ground
 from enclosure_app.network.sky import Sky
 
 _CLEAR = 0.25  # how far from a face a place is asked for its side, mm
-_LEG = 200.0  # a longer face under its own sheet's overhang is a wall, mm
 _APART = 50.0  # how far apart the sky is first looked for down a face, mm
 _MOST = 100  # and at how many places at most
 
@@ -29,18 +28,24 @@ class _Part:
     high: float
 
 
+Landed = dict[int, tuple[Spot, ...]]
+
+
 def landings(ground: Ground, sky: Sky | None = None) -> list[Spot]:
     """Return the highest place where rain lands on each stretch of each run.
 
     Without a `sky` all of an outer face is taken to be rained on.
     """
-    parts = [
-        part
-        for run in np.flatnonzero(ground.wets & ~_sheltered(ground)).tolist()
-        for part in _parts(ground, run)
-    ]
+    found = landed(ground, sky, np.flatnonzero(ground.wets))
+    return [spot for spots in found.values() for spot in spots]
+
+
+def landed(ground: Ground, sky: Sky | None, runs: Ints) -> Landed:
+    """Return for each of `runs` where rain lands on it; those on which it does not are left out."""
+    runs = runs[ground.wets[runs] & ~ground.sheltered[runs]]
+    parts = [part for run in runs.tolist() for part in _parts(ground, run)]
     if not parts:
-        return []
+        return {}
     probes = np.array([_probe(ground, part) for part in parts])
     normal = ground.layer.surfaces.faces.normal[[part.run // 2 for part in parts]]
     beyond = probes + normal * ground.tolerances.lap_reach
@@ -49,13 +54,16 @@ def landings(ground: Ground, sky: Sky | None = None) -> list[Spot]:
     return _first_of_each(outer, _highest(ground, sky, outer))
 
 
-def _first_of_each(parts: list[_Part], stations: list[float]) -> list[Spot]:
+def _first_of_each(parts: list[_Part], stations: list[float]) -> Landed:
     """Return the first wet place of each stretch; `stations` are infinite where it stays dry."""
     first: dict[tuple[int, int], Spot] = {}
     for part, station in zip(parts, stations, strict=True):
         if station < inf:
             first.setdefault((part.run, part.stretch), Spot(part.run, station))
-    return list(first.values())
+    found: defaultdict[int, list[Spot]] = defaultdict(list)
+    for (run, _), spot in first.items():
+        found[run].append(spot)
+    return {run: tuple(spots) for run, spots in found.items()}
 
 
 def _highest(ground: Ground, sky: Sky | None, parts: list[_Part]) -> list[float]:
@@ -103,25 +111,17 @@ class _Rays:
         return found
 
     def _between(self, which: Ints, dry: Floats, wet: Floats) -> Floats:
-        """Return where between two stations it begins to be wet."""
-        while len(which) and float((wet - dry).max()) > 1.0:
-            middle = (dry + wet) / 2
-            told = self.wet(which, middle)
-            dry, wet = np.where(told, dry, middle), np.where(told, middle, wet)
+        """Return where between two stations it begins to be wet, each to a millimetre."""
+        wide = np.flatnonzero(wet - dry > 1.0)
+        while len(wide):
+            middle = (dry[wide] + wet[wide]) / 2
+            told = self.wet(which[wide], middle)
+            dry[wide], wet[wide] = (
+                np.where(told, dry[wide], middle),
+                np.where(told, middle, wet[wide]),
+            )
+            wide = wide[wet[wide] - dry[wide] > 1.0]
         return wet
-
-
-def _sheltered(ground: Ground) -> Bools:
-    """Whether a run is the inner face of a leg that hangs under its own sheet."""
-    faces = ground.layer.surfaces.faces
-    normal = np.repeat(faces.normal, 2, axis=0)
-    above = np.stack([2 * faces.before, 2 * faces.after + 1], axis=1).reshape(-1)
-    roofed = normal[above, 1] < -STEEP
-    concave = np.sum(ground.heading * normal[above], axis=1) > 1e-9
-    ends = np.array([foot is Foot.EDGE for foot in ground.foot])
-    leg = np.repeat(faces.length <= _LEG, 2)
-    sheltered: Bools = roofed & concave & ends & leg
-    return sheltered
 
 
 def _probe(ground: Ground, part: _Part) -> tuple[float, float]:

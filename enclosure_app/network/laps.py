@@ -138,6 +138,7 @@ def find_laps(fabric: Fabric, traces: Sequence[Side], last: Laps | None = None) 
     """
     if not fabric.runs:
         return Laps()
+    last = last if last and last.runs else None
     of_a, of_b, opposed = fabric.samples(SHARES)
     within = slice(1, -1)  # the very ends may lie beside other sheets
     points = np.stack([of_a[:, within], of_b[:, within]], axis=1)

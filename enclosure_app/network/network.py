@@ -144,18 +144,23 @@ def rain_on(section: Section, water: Layer, tolerances: Tolerances) -> Rain | No
         section.frame,
         tolerances,
         frozenset(p.name for p in pieces if section.product(p).kind is Kind.DRAIN),
-        over={
-            (min(outer, inner), max(outer, inner)): outer
-            for inner, outer in pairs_laid({Control.WATER: water})
-        },
+        over=over_whom(water),
         glued=frozenset(p.name for p in pieces if is_glued_on(section.product(p))),
-        walls={piece.name: piece.shape for piece in section.pieces if _hides(section, piece)},
+        walls={piece.name: piece.shape for piece in section.pieces if hides(section, piece)},
         cladding=frozenset(p.name for p in section.pieces if _leaks(section, p)),
         openings=frozenset(p.name for p in pieces if section.product(p).kind is Kind.OPENING),
     )
 
 
-def _hides(section: Section, piece: Piece) -> bool:
+def over_whom(water: Layer) -> dict[tuple[str, str], str]:
+    """Return the outer piece of each pair (in sorted order) of which a lap shows the order."""
+    return {
+        (min(outer, inner), max(outer, inner)): outer
+        for inner, outer in pairs_laid({Control.WATER: water})
+    }
+
+
+def hides(section: Section, piece: Piece) -> bool:
     """Whether a piece that keeps no water out may stand close under a dripping edge."""
     product = section.product(piece)
     return Control.WATER not in product.controls and product.kind not in (
@@ -167,4 +172,4 @@ def _hides(section: Section, piece: Piece) -> bool:
 def _leaks(section: Section, piece: Piece) -> bool:
     """Whether rain gets in behind a piece, as behind a cladding or a coping."""
     kind = section.product(piece).kind
-    return kind in _JOINTED or (_hides(section, piece) and kind not in _TIGHT)
+    return kind in _JOINTED or (hides(section, piece) and kind not in _TIGHT)

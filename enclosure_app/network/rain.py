@@ -7,32 +7,32 @@ each run and shared by all drops that pass it.
 """
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
-from itertools import groupby
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 from math import dist, inf
 from types import MappingProxyType
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Point
-from enclosure_app.geometry.falling import Surfaces
+from enclosure_app.geometry.faces import Bools, Floats, Point
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Points, Shape
 from enclosure_app.model.report import RainRoute, RouteEnd
 from enclosure_app.network.clearances import clearances
+from enclosure_app.network.courses import Telling, Told, tell
 from enclosure_app.network.edges import Off, Spot
-from enclosure_app.network.landing import landings
+from enclosure_app.network.landing import landed
 from enclosure_app.network.ponds import Pond
 from enclosure_app.network.runs import LEVEL, Ground, IsOutside
 from enclosure_app.network.sky import Sky
-from enclosure_app.network.surfaces import surfaces_of
-from enclosure_app.network.water import Course, Node, Place, Water
+from enclosure_app.network.sources import Flow, Landings, flow_of, heads, landings_of
+from enclosure_app.network.surfaces import LayerSurfaces, surfaces_of
+from enclosure_app.network.tracks import Track, last_outside, last_probes, track_again, track_of
+from enclosure_app.network.water import Course, Node, Water
+from enclosure_app.network.water_again import Falls, falls_of
 
 __all__ = ["Drip", "Entry", "Pond", "Rain", "find_routes"]
 
-_SHARED = 60  # runs that a route still tells after it has joined one told before,
-_MANY = 2000  # and only while no more runs than these have been told
 _SHORE = 5.0  # mm by which the shores of one pond may differ, seen from its two sides
 _DOWN = -0.5  # an edge whose last stretch falls more steeply than 30 degrees turns down
 
@@ -70,6 +70,7 @@ class Rain:
     ponds: tuple[Pond, ...] = ()
     drips: tuple[Drip, ...] = ()
     entries: tuple[Entry, ...] = ()
+    work: "Work | None" = field(default=None, repr=False, compare=False)
 
 
 def find_routes(  # noqa: PLR0913  the last six are what the layer alone does not tell
@@ -111,100 +112,108 @@ def find_routes(  # noqa: PLR0913  the last six are what the layer alone does no
     if cladding is not None:
         angle = tolerances.driving_angle
         sky = Sky(ground.layer, others, cladding, openings, frame, angle)
-    courses = list(_courses(water, landings(ground, sky)))
-    sides = _sides(courses, is_outside)
+    found = landed(ground, sky, np.flatnonzero(ground.wets))
+    flow = flow_of(water, found)
+    landings = landings_of(water, flow, found)
+    told = tell(water, heads(water, flow, landings))
+    falls = falls_of(ground, water.offs)
+    return rain_of(Work(water, others, sky, falls, flow, landings, told))
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Work:
+    """What the rain was found by, for the next time; `tracks` are those of the ways told."""
+
+    water: Water
+    others: LayerSurfaces
+    sky: Sky | None
+    falls: Falls
+    flow: Flow
+    landings: Landings
+    told: Told
+    tracks: tuple[Track, ...] = ()
+    outside: Bools = field(default_factory=lambda: np.zeros(0, dtype=bool))
+
+
+def rain_of(work: Work, last: Work | None = None, unsure: Floats | None = None) -> Rain:
+    """Return what the rain does by the ways told.
+
+    `last` is what was told before; no place outside the boxes `unsure` has changed sides since.
+    """
+    courses = [telling.whole for telling in work.told.tellings]
+    is_outside = work.water.ground.is_outside
+    known = _known(last)
+    tracks = tuple(_track(telling, known) for telling in work.told.tellings)
+    outside = _outside(courses, is_outside, known, unsure)
     routes: list[RainRoute] = []
-    for course, side in zip(courses, sides, strict=True):
+    for course, track, out in zip(courses, tracks, outside.tolist(), strict=True):
         joined = None if course.joins is None else routes[course.joins].end
-        routes.append(_route(course, side, joined))
+        end = joined or _end(course, outside=out)
+        routes.append(RainRoute(track.points, track.pieces, end))
     entries = (
-        _entry(course, side, route)
-        for course, side, route in zip(courses, sides, routes, strict=True)
+        _entry(course, is_outside, route)
+        for course, route in zip(courses, routes, strict=True)
+        if route.end is RouteEnd.INSIDE and course.joins is None
     )
     return Rain(
         tuple(routes),
         _ponds(courses, routes),
-        _drips(water, courses, others.surfaces),
-        tuple(entry for entry in entries if entry is not None),
+        _drips(work),
+        tuple(entries),
+        replace(work, tracks=tracks, outside=outside),
     )
 
 
-def _courses(water: Water, landed: list[Spot]) -> Iterator[Course]:
-    """Yield the way of each drop that is no part of another's, highest landing first."""
-    told: dict[Node, int] = {}
-    number = 0
-    todo: list[tuple[Spot, tuple[Place, ...]]] = [(spot, ()) for spot in _heads(water, landed)]
-    while todo:
-        spot, before = todo.pop()
-        if before and water.node(spot) in told:
-            continue
-        course = water.follow(spot, told, _SHARED if len(told) < _MANY else 0)
-        for node in course.nodes:
-            told.setdefault(node, number)
-        number += 1
-        todo.extend((fork, before + course.places[:count]) for fork, count in course.forks)
-        yield replace(course, places=before + course.places) if before else course
+Known = dict[Spot, tuple[Telling, Track, bool]]
 
 
-def _heads(water: Water, landed: list[Spot]) -> list[Spot]:
-    """Return where routes start, lowest first: landings that no drop from above comes past."""
-    entered = _entered(water, landed)
-    slack = water.ground.tolerances.lap_reach
-    heads = [s for s in landed if entered.get(water.node(s), inf) > s.station + slack]
-    reached = _reached(water, heads)
-    heads += [spot for spot in landed if water.node(spot) not in reached]
-    places = {spot: water.ground.at(spot.run, spot.station) for spot in heads}
-    return sorted(places, key=lambda spot: (places[spot][1], places[spot][0], spot.run))
+def _known(last: Work | None) -> Known:
+    """Return by where they began the ways told before, their tracks, and whether they end outside."""
+    if last is None:
+        return {}
+    rows = zip(last.told.tellings, last.tracks, last.outside.tolist(), strict=True)
+    return {row[0].spot: row for row in rows}
 
 
-def _reached(water: Water, spots: Iterable[Spot]) -> set[Node]:
-    """Return every stretch that drops from `spots` run on."""
-    todo = [water.node(spot) for spot in spots]
-    seen = set(todo)
-    while todo:
-        new = {water.node(spot) for spot in water.step(todo.pop()).spots} - seen
-        seen |= new
-        todo.extend(new)
-    return seen
+def _track(telling: Telling, known: Known) -> Track:
+    old = known.get(telling.spot)
+    if old is not None and old[0].whole is telling.whole:
+        return old[1]
+    if old is not None and not (old[0].before or telling.before):
+        return track_again(telling.course, old[0].course, old[1])
+    return track_of(telling.whole)
 
 
-def _entered(water: Water, landed: list[Spot]) -> dict[Node, float]:
-    """Return how far up each stretch drops come on to it from others."""
-    entered: dict[Node, float] = {}
-    for node in _reached(water, landed):
-        for spot in water.step(node).spots:
-            to = water.node(spot)
-            entered[to] = min(entered.get(to, inf), spot.station)
-    return entered
+def _outside(
+    courses: list[Course], is_outside: IsOutside, known: Known, unsure: Floats | None
+) -> Bools:
+    """Return which courses end outside."""
+    probes = last_probes(courses)
+    outside, asked = np.zeros(len(courses), dtype=bool), np.ones(len(courses), dtype=bool)
+    if unsure is not None:
+        told = {id(telling.whole): out for telling, _, out in known.values()}
+        for number, course in enumerate(courses):
+            out = told.get(id(course))
+            if out is not None:
+                outside[number], asked[number] = out, False
+        for low, high in unsure:
+            asked |= ((probes >= low) & (probes <= high)).all(axis=1)
+    which = np.flatnonzero(asked)
+    if len(which):
+        outside[which] = is_outside(probes[which])
+    return outside
 
 
-def _sides(courses: list[Course], is_outside: IsOutside) -> list[list[bool]]:
-    """Return for each course which of its places lie outside."""
-    probes = [place.probe for course in courses for place in course.places]
-    if not probes:
-        return []
-    outside = iter(is_outside(np.array(probes)).tolist())
-    return [[next(outside) for _ in course.places] for course in courses]
+def _end(course: Course, *, outside: bool) -> RouteEnd:
+    if course.end is not RouteEnd.OUTSIDE and not outside:
+        return RouteEnd.INSIDE
+    return RouteEnd.OUTSIDE if course.end is None else course.end
 
 
-def _route(course: Course, outside: list[bool], joined: RouteEnd | None) -> RainRoute:
-    points = (key for key, _ in groupby(place.point for place in course.places))
-    pieces = (key for key, _ in groupby(place.piece for place in course.places if place.piece))
-    end = RouteEnd.OUTSIDE if course.end is None else course.end
-    if course.end is not RouteEnd.OUTSIDE and not outside[-1]:
-        end = RouteEnd.INSIDE
-    return RainRoute(tuple(points), tuple(pieces), joined or end)
-
-
-def _entry(course: Course, outside: list[bool], route: RainRoute) -> Entry | None:
-    if route.end is not RouteEnd.INSIDE or course.joins is not None:
-        return None
-    last = max((i for i, out in enumerate(outside) if out), default=0)
+def _entry(course: Course, is_outside: IsOutside, route: RainRoute) -> Entry:
+    last, count = last_outside(course, is_outside), len(course.places)
     piece = course.places[last].piece
-    gone = next(
-        (i for i in range(last + 1, len(outside)) if course.places[i].piece != piece),
-        len(outside) - 1,
-    )
+    gone = next((i for i in range(last + 1, count) if course.places[i].piece != piece), count - 1)
     left = course.places[gone - 1].point if gone > last else course.places[last].point
     return Entry(left, piece, course.places[gone].piece, route)
 
@@ -227,14 +236,14 @@ def _same(pond: Pond, other: Pond) -> bool:
     return all(dist(one, two) <= _SHORE for one, two in shores)
 
 
-def _drips(water: Water, courses: list[Course], walls: Surfaces) -> tuple[Drip, ...]:
+def _drips(work: Work) -> tuple[Drip, ...]:
+    water, walls = work.water, work.others.surfaces
     ground = water.ground
-    hung = {
-        off.edge: (run, off)
-        for course in courses
-        for run, passed in course.nodes
-        if (off := water.step((run, passed)).off) is not None and off.drips
-    }
+    hung: dict[Point, tuple[int, Off]] = {}
+    for node in _dripping(work):
+        off = water.step(node).off
+        if off is not None:
+            hung.setdefault(off.edge, (node[0], off))
     edges = np.array(list(hung)).reshape(-1, 2)
     ledges = np.array([_ledge(ground, off) for _, off in hung.values()])
     near = [clearances(surfaces, edges, ledges) for surfaces in (ground.layer.surfaces, walls)]
@@ -244,6 +253,21 @@ def _drips(water: Water, courses: list[Course], walls: Surfaces) -> tuple[Drip, 
         piece = ground.name(run // 2)
         drips.append(Drip(edge, piece, (across, rise), clear, rise < _DOWN))
     return tuple(drips)
+
+
+def _dripping(work: Work) -> list[Node]:
+    """Return the nodes told from which drops drip, in the order in which they were told."""
+    steps, first = work.water.steps, work.told.first
+    found = [
+        node for node, step in steps.items()
+        if step.off is not None and step.off.drips and node in first
+    ]  # fmt: skip
+    place: dict[Node, tuple[int, int]] = {}
+    for number in sorted({first[node] for node in found}):
+        nodes = work.told.tellings[number].course.nodes
+        wanted = {node for node in found if first[node] == number}
+        place |= {node: (number, n) for n, node in enumerate(nodes) if node in wanted}
+    return sorted(found, key=place.__getitem__)
 
 
 def _ledge(ground: Ground, off: Off) -> float:

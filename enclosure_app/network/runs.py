@@ -21,6 +21,7 @@ from enclosure_app.network.surfaces import LayerSurfaces
 
 IsOutside = Callable[[Floats], Bools]
 _PAST = 0.5  # mm past the drafting slop, where the side of a face is asked for
+_LEG = 200.0  # a longer face under its own sheet's overhang is a wall, mm
 LEVEL = 1e-6  # a run that falls or rises by less is level
 
 
@@ -30,6 +31,9 @@ class Foot(Enum):
     FACE = "face"  # the surface goes on downhill
     LOW = "low"  # the surface rises again
     EDGE = "edge"  # the surface ends or turns under
+
+
+FEET = (Foot.FACE, Foot.LOW, Foot.EDGE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,18 +147,36 @@ class Ground:
         return keeps & (self.end[:, 1] - self.start[:, 1] <= LEVEL)
 
     @cached_property
-    def foot(self) -> list[Foot]:
-        """What a drop finds at the foot of each run."""
+    def feet(self) -> Ints:
+        """What a drop finds at the foot of each run: a place in `FEET`."""
         normal = np.repeat(self.layer.surfaces.faces.normal, 2, axis=0)
         turn = np.sum(self.heading[self.follower] * normal, axis=1)
-        kinds = np.where(self.wets[self.follower], 0, np.where(turn > 1e-9, 1, 2))
-        names = (Foot.FACE, Foot.LOW, Foot.EDGE)
-        return [names[kind] for kind in kinds.tolist()]
+        return np.where(self.wets[self.follower], 0, np.where(turn > 1e-9, 1, 2))
+
+    @cached_property
+    def foot(self) -> list[Foot]:
+        """What a drop finds at the foot of each run."""
+        return [FEET[kind] for kind in self.feet.tolist()]
+
+    @cached_property
+    def sheltered(self) -> Bools:
+        """Whether a run is the inner face of a leg that hangs under its own sheet."""
+        faces = self.layer.surfaces.faces
+        normal = np.repeat(faces.normal, 2, axis=0)
+        above = np.stack([2 * faces.before, 2 * faces.after + 1], axis=1).reshape(-1)
+        roofed = normal[above, 1] < -STEEP
+        concave = np.sum(self.heading * normal[above], axis=1) > 1e-9
+        leg = np.repeat(faces.length <= _LEG, 2)
+        sheltered: Bools = roofed & concave & (self.feet == FEET.index(Foot.EDGE)) & leg
+        return sheltered
 
     @cached_property
     def flanks(self) -> Mapping[int, list[Flank]]:
         """What lies beside each edge that a drop may run on."""
-        edges = np.unique(np.flatnonzero(self.wets) // 2)
+        return self.find_flanks(np.unique(np.flatnonzero(self.wets) // 2))
+
+    def find_flanks(self, edges: Ints) -> dict[int, list[Flank]]:
+        """Return what lies beside `edges`."""
         pairs = self.layer.surfaces.beside(edges, self.tolerances.lap_reach)
         table: dict[int, list[Flank]] = defaultdict(list)
         hides = self._hides(pairs)
@@ -189,8 +211,12 @@ class Ground:
     @cached_property
     def bars(self) -> Mapping[int, list[Bar]]:
         """What stands in the way on each run that a drop may take, in the order it meets them."""
-        table = self.find_bars(np.flatnonzero(self.wets))
-        for run in np.flatnonzero(self.wets).tolist() if self.glued else ():
+        return self.bars_on(np.flatnonzero(self.wets))
+
+    def bars_on(self, runs: Ints) -> dict[int, list[Bar]]:
+        """Return what stands in the way along `runs`, and where they come to what is glued on."""
+        table = self.find_bars(runs)
+        for run in runs.tolist() if self.glued else ():
             table[run] = sorted(
                 [*table.get(run, ()), *self._ramps(run)], key=lambda bar: bar.station
             )

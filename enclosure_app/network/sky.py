@@ -9,7 +9,7 @@ window or a door, which leak at their feet (common practice, no source).
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, radians, sin
+from math import cos, radians, sin, tan
 
 import numpy as np
 
@@ -21,6 +21,7 @@ _TILTS = (1.0, -1.0, 2 / 3, -2 / 3, 1 / 3, -1 / 3, 0.0)  # shares of the driving
 _GLANCE = 0.01  # sine of the least angle at which rain strikes a face
 _FAR = 20_000.0  # mm: what is further up shelters nothing (common practice, no source)
 _BUILD_UP = 200.0  # mm: how far a cladding stands off what it covers (common practice, no source)
+_FLAT = 89.9  # degrees: rain comes down no flatter
 _UP = np.array([0.0, 1.0])
 _ALIKE = 0.9  # cosine: a cladding lies along the face behind it, within some 25 degrees
 
@@ -52,6 +53,21 @@ class Sky:
             dry = np.flatnonzero(~wet)
             wet[dry] = self._leaks(points[dry], look[dry], names, alike)
         return wet
+
+    def near(self, low: Floats, high: Floats, boxes: Floats) -> Bools:
+        """Return which extents, from `low` (n, 2) to `high` (n, 2), the sky may wet otherwise.
+
+        That is where something comes or goes in the `boxes` (k, 2, 2).
+        """
+        near = np.zeros(len(low), dtype=bool)
+        slant = tan(radians(min(self.angle, _FLAT)))
+        for box_low, box_high in boxes:
+            beside = np.maximum(np.maximum(box_low - high, low - box_high), 0.0)
+            above = box_high[1] - low[:, 1]
+            under = (above > 0) & (beside[:, 0] <= above * slant + _BUILD_UP)
+            near |= under & (box_low[1] - high[:, 1] <= _FAR + _BUILD_UP)
+            near |= (beside <= 2 * _BUILD_UP).all(axis=1)
+        return near
 
     def _ways(self) -> Iterator[Floats]:
         """Yield unit vectors up against the rain."""

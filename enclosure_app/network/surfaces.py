@@ -3,8 +3,10 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
 from enclosure_app.geometry.clipping import clip_area, clip_run, standing
-from enclosure_app.geometry.faces import faces, ring_of_area, ring_of_line
+from enclosure_app.geometry.faces import Floats, Ints, faces, ring_of_area, ring_of_line
 from enclosure_app.geometry.falling import Surfaces
 from enclosure_app.model.place import Area, Line, Points, Shape
 
@@ -28,6 +30,38 @@ def surfaces_of(shapes: Mapping[str, Shape], frame: Points = ()) -> LayerSurface
         for ring, half in _rings(shape)
     )
     return LayerSurfaces(tuple(shapes), Surfaces(faces(rings)))
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class SurfacesAgain:
+    """Surfaces of which the edges in `rows` are elsewhere now: `few` are the surfaces of these alone.
+
+    `boxes` (k, 2, 2) are the extents of each of them, where it was and where it is.
+    """
+
+    layer: LayerSurfaces
+    few: LayerSurfaces
+    rows: Ints
+    boxes: Floats
+
+
+def surfaces_again(
+    last: LayerSurfaces, moved: Mapping[str, Shape], frame: Points = ()
+) -> SurfacesAgain | None:
+    """Return the surfaces after some pieces have moved; None where their edges are others in number."""
+    owners = [number for number, name in enumerate(last.names) if name in moved]
+    few = surfaces_of({last.names[number]: moved[last.names[number]] for number in owners}, frame)
+    old, new = last.surfaces.faces, few.surfaces.faces
+    rows = np.flatnonzero(np.isin(old.owner, owners))
+    owner = np.array(owners, dtype=np.intp)[new.owner]
+    if not np.array_equal(owner, old.owner[rows]) or not np.array_equal(
+        rows[new.after], old.after[rows]
+    ):
+        return None
+    both = np.stack([np.concatenate([old.a[rows], new.a]), np.concatenate([old.b[rows], new.b])])
+    boxes = np.stack([both.min(axis=0), both.max(axis=0)], axis=1)
+    surfaces = last.surfaces.again(old.again(new, rows), rows)
+    return SurfacesAgain(LayerSurfaces(last.names, surfaces), few, rows, boxes)
 
 
 def _framed(shapes: Sequence[Shape], frame: Points) -> Iterator[tuple[int, Shape]]:

@@ -1,7 +1,7 @@
 """Follows drops over the ground, one straight run after the other."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from functools import cached_property
 
 from enclosure_app.geometry.faces import Point
@@ -41,8 +41,11 @@ class Place:
 class Course:
     """A drop's way. `end` is None where the drop leaves the drawing, on whichever side.
 
-    `joins` is the number of the course that it ends like, where it is told no further;
-    `forks` are the other ways where the drop spread, each with the number of places before it.
+    `visits` tells where it came on to each of its nodes, and after how many places. `joins` is the
+    number of the course that it ends like, where it is told no further; `known` are its nodes, by
+    place, that were told before. `forks` are the other ways where the drop spread, each with the
+    number of places before it. `rounds` says that it came to one of its own nodes again. `taken`
+    are the numbers of places at both ends that are those of the course that was taken up.
     """
 
     places: tuple[Place, ...]
@@ -51,22 +54,44 @@ class Course:
     pond: Pond | None = None
     joins: int | None = None
     forks: tuple[tuple[Spot, int], ...] = ()
+    visits: tuple[tuple[Spot, int], ...] = ()
+    known: tuple[int, ...] = ()
+    rounds: bool = False
+    taken: tuple[int, int] | None = field(default=None, compare=False)
+
+
+@dataclass(slots=True)
+class Walked:
+    """How far a drop has been followed."""
+
+    spot: Spot
+    places: list[Place] = field(default_factory=list)
+    nodes: dict[Node, None] = field(default_factory=dict)
+    forks: list[tuple[Spot, int]] = field(default_factory=list)
+    visits: list[tuple[Spot, int]] = field(default_factory=list)
+    known: list[int] = field(default_factory=list)
 
 
 @dataclass(frozen=True, eq=False)
 class Water:
-    """The ways of all drops; `drains` holds the pieces that take water away."""
+    """The ways of all drops; `drains` holds the pieces that take water away.
+
+    Of the `steps` worked out so far, `stood` are those at low points, and `fell` those off a bar.
+    """
 
     ground: Ground
     drains: frozenset[str] = frozenset()
     steps: dict[Node, Step] = field(default_factory=dict)
+    stood: set[Node] = field(default_factory=set)
+    fell: dict[Node, Off] = field(default_factory=dict)
 
     @cached_property
     def _basins(self) -> Basins:
         return Basins(self.ground)
 
     @cached_property
-    def _offs(self) -> dict[int, Off]:
+    def offs(self) -> dict[int, Off]:
+        """How a drop leaves each lower edge, by the run that ends at it."""
         return offs(self.ground, lower_edges(self.ground))
 
     def node(self, spot: Spot) -> Node:
@@ -87,24 +112,41 @@ class Water:
         `known` tells which course came to a node before; `more` runs after the first of these
         nodes the way is told no further.
         """
-        places: list[Place] = []
-        nodes: dict[Node, None] = {}
-        forks: list[tuple[Spot, int]] = []
-        joined = 0
+        walked = Walked(spot)
         while True:
-            node = self.node(spot)
-            step = self.step(node)
-            again = node in nodes
-            nodes[node] = None
-            joined += node in known
-            end = self._reach(spot, step, places)
-            forks.extend((fork, len(places)) for fork in step.spots[1:] if not again)
-            ended = end is not None or step.leaves is not None or again
-            if ended or joined > more:
-                joins = None if ended else known[node]
-                course = Course(tuple(places), tuple(nodes), end, step.pond, joins, tuple(forks))
-                return replace(course, end=RouteEnd.STANDS) if again else course
-            spot = step.spots[0]
+            course = self.go_on(walked, known, more)
+            if course is not None:
+                return course
+
+    def go_on(self, walked: Walked, known: Mapping[Node, int], more: int) -> Course | None:
+        """Follow a drop over one more stretch; return its course where it ends there."""
+        spot = walked.spot
+        node = self.node(spot)
+        step = self.step(node)
+        again = node in walked.nodes
+        if not again:
+            walked.visits.append((spot, len(walked.places)))
+            if node in known:
+                walked.known.append(len(walked.nodes))
+        walked.nodes[node] = None
+        end = self._reach(spot, step, walked.places)
+        if not again:
+            walked.forks.extend((fork, len(walked.places)) for fork in step.spots[1:])
+        ended = end is not None or step.leaves is not None or again
+        if not ended and len(walked.known) <= more:
+            walked.spot = step.spots[0]
+            return None
+        return Course(
+            tuple(walked.places),
+            tuple(walked.nodes),
+            RouteEnd.STANDS if again else end,
+            step.pond,
+            None if ended else known[node],
+            tuple(walked.forks),
+            tuple(walked.visits),
+            tuple(walked.known),
+            again,
+        )
 
     def _reach(self, spot: Spot, step: Step, places: list[Place]) -> RouteEnd | None:
         """Add the places of one stretch; return how the way ends on it, None where it does not."""
@@ -130,10 +172,10 @@ class Water:
         if ground.foot[run] is Foot.FACE:
             return Step(length, (Spot(follower, 0.0),))
         if ground.foot[run] is Foot.LOW:
-            return self._stand(run, length, Spot(follower, 0.0))
-        off = self._offs[run]
+            return self._stand((run, passed), length, Spot(follower, 0.0))
+        off = self.offs[run]
         if off.rises is not None:
-            return self._stand(run, length, off.rises)
+            return self._stand((run, passed), length, off.rises)
         return Step(length, off.spots, off.leaves, off=off)
 
     def _barred(self, run: int, passed: int) -> Step:
@@ -141,13 +183,16 @@ class Water:
         if ground.wets[bar.run]:
             return Step(bar.station, (Spot(bar.run, bar.onto),))
         if ground.heading[bar.run, 1] > LEVEL:
-            return self._stand(run, bar.station, Spot(bar.run, bar.onto), bar.corner)
-        off = fall_from(ground, run, ground.at(run, bar.station), side_of(ground, run))
+            return self._stand((run, passed), bar.station, Spot(bar.run, bar.onto), bar.corner)
+        off = self.fell[run, passed] = fall_from(
+            ground, run, ground.at(run, bar.station), side_of(ground, run)
+        )
         return Step(bar.station, off.spots, off.leaves, off=off)
 
-    def _stand(self, run: int, station: float, rises: Spot, corner: Point | None = None) -> Step:
+    def _stand(self, node: Node, station: float, rises: Spot, corner: Point | None = None) -> Step:
         """Fill the low point at `station`; slop that only holds a film runs over."""
-        ground = self.ground
+        self.stood.add(node)
+        ground, run = self.ground, node[0]
         back = Spot(run ^ 1, ground.length(run // 2) - station)
         basin = self._basins.fill(Low(corner or ground.at(run, station), (back, rises)))
         pond, over = basin.pond, basin.over

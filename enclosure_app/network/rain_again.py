@@ -1,0 +1,64 @@
+"""What the rain does, again, after a few pieces have moved."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from enclosure_app.geometry.faces import Floats, Ints
+from enclosure_app.model.place import Shape
+from enclosure_app.network.courses import tell
+from enclosure_app.network.ground_again import GroundAgain, Sides, ground_again
+from enclosure_app.network.landing import landed
+from enclosure_app.network.rain import Rain, Work, rain_of
+from enclosure_app.network.sky import Sky
+from enclosure_app.network.sources import flow_of, heads, landings_of
+from enclosure_app.network.surfaces import surfaces_again
+from enclosure_app.network.water_again import water_again
+
+_ONE = 3.0  # times the largest: boxes that fit into this are taken for one
+
+
+@dataclass(frozen=True, slots=True)
+class Pieces:
+    """The pieces that moved: those of the water layer, and others that a drop may come near."""
+
+    layer: Mapping[str, Shape]
+    walls: Mapping[str, Shape]
+
+
+def rain_again(last: Work, moved: Pieces, sides: Sides) -> Rain | None:
+    """Return what the rain does, where `last` tells what it did; None where that has to be asked anew."""
+    ground = ground_again(last.water.ground, moved.layer, sides)
+    walls = surfaces_again(last.others, moved.walls)
+    if ground is None or walls is None:
+        return None
+    layer = ground.ground.layer
+    sky = replace(last.sky, layer=layer, walls=walls.layer) if last.sky else None
+    water = water_again(last.water, last.falls, ground)
+    asked = _asked(ground, sky, np.concatenate([ground.boxes, walls.boxes]))
+    found = landed(ground.ground, sky, asked)
+    flow = flow_of(water.water, found, last.flow, water.changed)
+    landings = landings_of(water.water, flow, found, (last.landings, asked))
+    told = tell(water.water, heads(water.water, flow, landings), last.told, water.changed)
+    work = Work(water.water, walls.layer, sky, water.falls, flow, landings, told)
+    return rain_of(work, last, sides.unsure)
+
+
+def _asked(again: GroundAgain, sky: Sky | None, boxes: Floats) -> Ints:
+    """Return the runs on which rain may land elsewhere than before."""
+    edges = np.zeros(len(again.ground.wets) // 2, dtype=bool)
+    edges[again.edges] = True
+    if sky is not None and len(boxes):
+        faces = again.ground.layer.surfaces.faces
+        low, high = np.minimum(faces.a, faces.b), np.maximum(faces.a, faces.b)
+        edges |= sky.near(low, high, _fewer(boxes))
+    return np.flatnonzero(np.repeat(edges, 2))
+
+
+def _fewer(boxes: Floats) -> Floats:
+    """Return one box for all that lie close together."""
+    low, high = boxes[:, 0].min(axis=0), boxes[:, 1].max(axis=0)
+    if (high - low).max() <= _ONE * (boxes[:, 1] - boxes[:, 0]).max():
+        return np.stack([low, high])[None]
+    return boxes
