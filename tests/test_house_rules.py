@@ -32,7 +32,6 @@ IN_THE_WINDOW = (
     # begun last: tried together through real mouse and key events, until each has its own file
     "window.application",
     "window.bars",
-    "window.canvas.canvas",
     "window.canvas.linework",
     "window.canvas.overlay",
     "window.canvas.picking",
@@ -41,18 +40,13 @@ IN_THE_WINDOW = (
     "window.canvas.tools.tool",
     "window.commands.editing",
     "window.commands.files",
-    "window.commands.parts",
     "window.layer_strip",
     "window.layers_model",
     "window.lines_panel",
     "window.opening",
     "window.printing",
     "window.products_model",
-    "window.showing",
-    "window.start_page",
-    "window.tool_bar",
     "window.toolbox",
-    "window.views",
 )
 TESTED_ELSEWHERE = {
     **dict.fromkeys(IN_THE_WINDOW, "window/test_main_window.py"),

@@ -1,15 +1,45 @@
 """The panels round the drawing: quiet titles in words, each hidden by a word and shown by a menu."""
 
-from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QSize, Qt
 from PySide6.QtWidgets import (
+    QAbstractScrollArea,
     QDockWidget,
     QHBoxLayout,
     QLabel,
     QMainWindow,
     QPushButton,
+    QScrollArea,
     QSizePolicy,
     QWidget,
 )
+
+_LEAST = 150  # dots of height that a panel has on the smallest screen
+
+
+class _Scrolled(QScrollArea):
+    """A panel that scrolls where the screen is too low for all of it."""
+
+    def __init__(self, panel: QWidget) -> None:
+        super().__init__()
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # it follows what the keys reach in it
+        self.setWidget(panel)
+        panel.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Be as wide as the panel needs, whenever it needs more."""
+        if event.type() == QEvent.Type.LayoutRequest:
+            self.updateGeometry()
+        return super().eventFilter(watched, event)
+
+    def minimumSizeHint(self) -> QSize:
+        """Return the width that the panel needs, and a height at which it scrolls."""
+        return QSize(self.widget().minimumSizeHint().width(), _LEAST)
+
+    def sizeHint(self) -> QSize:
+        """Return what the panel would like."""
+        return self.widget().sizeHint()
 
 
 def made_dock(
@@ -18,7 +48,7 @@ def made_dock(
     """Return a panel of the window; its name is that of its widget."""
     dock = QDockWidget(title, window)
     dock.setObjectName(f"dock-{widget.objectName()}")
-    dock.setWidget(widget)
+    dock.setWidget(widget if isinstance(widget, QAbstractScrollArea) else _Scrolled(widget))
     dock.setFeatures(
         QDockWidget.DockWidgetFeature.DockWidgetClosable
         | QDockWidget.DockWidgetFeature.DockWidgetMovable

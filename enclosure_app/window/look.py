@@ -105,6 +105,7 @@ def style_sheet(c: Colours) -> str:
     QToolButton, QPushButton {{ padding: 6px 11px; border-radius: 5px; color: {c.ink};
                border: 1px solid transparent; background: transparent; }}
     QPushButton {{ background: {c.raised}; border-color: {c.line}; }}
+    QToolButton#qt_toolbar_ext_button {{ padding: 0; image: url({arrow}); }}
     QToolButton:hover, QPushButton:hover {{ background: {c.soft}; }}
     QToolButton:checked {{ background: {c.accent}; color: {c.on_accent}; }}
     QPushButton:checked {{ background: {c.soft}; border-color: {c.accent}; }}

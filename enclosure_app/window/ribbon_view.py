@@ -216,7 +216,7 @@ class RibbonStrip(QScrollArea):
         self.setWidget(self.view)
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setMinimumHeight(round(HEIGHT * DOTS) + 8)
+        self.setMinimumHeight(round(0.6 * HEIGHT * DOTS))  # a small screen shows a band at a time
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.view.reached.connect(self._scroll_to)
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QMenu,
     QPushButton,
+    QScrollArea,
     QSizePolicy,
     QVBoxLayout,
     QWidget,
@@ -53,13 +54,26 @@ class StartPage(QWidget):
         column.addLayout(self._recent)
         column.addSpacing(10)
         column.addWidget(self._caution())
-        outer = QGridLayout(self)
-        outer.addWidget(card, 1, 1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(self._scrolled(card))
+
+    def _scrolled(self, card: QFrame) -> QScrollArea:
+        """Return the card in the middle of a page that scrolls where the screen is small."""
+        page = QWidget(self)
+        page.setObjectName("start")
+        page.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        around = QGridLayout(page)
+        around.addWidget(card, 1, 1)
         for side in (0, 2):
-            outer.setColumnStretch(side, 1)
-            outer.setRowStretch(side, 1)
-        outer.setColumnStretch(1, 6)
-        outer.setRowStretch(1, 0)
+            around.setColumnStretch(side, 1)
+            around.setRowStretch(side, 1)
+        around.setColumnStretch(1, 6)
+        scrolled = QScrollArea(self)
+        scrolled.setWidgetResizable(True)
+        scrolled.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # it follows what the keys reach in it
+        scrolled.setWidget(page)
+        return scrolled
 
     def show_recent(self, paths: Sequence[str]) -> None:
         """List what was open lately."""

@@ -7,6 +7,8 @@ from enclosure_app.window.actions import Actions
 
 _TOOLS = ("select", "points", "trace", "sheet", "area", "inside", "outside", "frame", "measure")
 
+_MORE = "qt_toolbar_ext_button"  # Qt's own, for what a narrow window has no room for
+
 
 def made_tool_bar(window: QMainWindow, actions: Actions) -> QToolBar:
     """Return the bar with every tool, undo and redo, and what is used most."""
@@ -24,6 +26,9 @@ def made_tool_bar(window: QMainWindow, actions: Actions) -> QToolBar:
         bar.addAction(actions[name])
     for button in bar.findChildren(QToolButton):
         button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        if button.objectName() == _MORE:
+            button.setAccessibleName(say("More tools"))
+            button.setToolTip(say("More tools"))
     window.addToolBar(bar)
     return bar
 

@@ -1,0 +1,44 @@
+"""The bar of tools: words, reached by keys, and a way to what a narrow window has no room for."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QToolButton
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.window.main_window import MainWindow
+
+Opened = Callable[..., MainWindow]
+
+
+def buttons(window: MainWindow) -> dict[str, QToolButton]:
+    return {b.text(): b for b in window.tools.findChildren(QToolButton) if b.text()}
+
+
+def test_a_click_takes_the_tool_and_shows_which_is_in_hand(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    assert buttons(window)["Pick"].isChecked()
+    qtbot.mouseClick(buttons(window)["Measure"], Qt.MouseButton.LeftButton)
+    assert window.toolbox.name == "measure"
+    assert buttons(window)["Measure"].isChecked()
+    assert not buttons(window)["Pick"].isChecked()
+
+
+def test_undo_keeps_its_word_whatever_the_step_is_called(sheet: MainWindow, qtbot: QtBot) -> None:
+    button = buttons(sheet)["Undo"]
+    assert not button.isEnabled()
+    sheet.do("tool_inside")
+    qtbot.mouseClick(sheet.canvas, Qt.MouseButton.LeftButton, pos=sheet.canvas.rect().center())
+    assert button.isEnabled()
+    assert button.text() == "Undo"
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert not sheet.document.project.sections[0].inside
+
+
+def test_a_narrow_window_says_that_there_are_more_tools(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    more = window.tools.findChild(QToolButton, "qt_toolbar_ext_button")
+    assert more.accessibleName() == "More tools"
+    assert not more.isVisible()
+    window.resize(window.minimumSizeHint())
+    qtbot.waitUntil(more.isVisible)
