@@ -5,6 +5,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from enclosure_app.window.findings_model import AnyRow, GoneRow
+from enclosure_app.window.trade_words import explained
 from enclosure_app.window.verdict_box import VerdictBox
 
 _NARROWEST = 240
@@ -49,6 +50,7 @@ class AdviceBox(QWidget):
             return
         self._rule = row.rule
         self._advice.setText(row.advice)
+        self._advice.setToolTip(explained(row.advice))
         self._basis.setText(row.basis)
         self._basis.setVisible(bool(row.basis))
         self.verdict.show_verdict(row.decision, gone=isinstance(row, GoneRow))

@@ -20,6 +20,7 @@ from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import SectionResult
+from enclosure_app.window.trade_words import explained
 from enclosure_app.window.words import control_word, rule_name, severity_word
 
 ROW = Qt.ItemDataRole.UserRole
@@ -256,7 +257,7 @@ class FindingsModel(QAbstractListModel):
         if role == ROW:
             return row
         if role == Qt.ItemDataRole.ToolTipRole:
-            return verdict_line(row.decision) if row.decision else None
+            return _tip(row)
         spoken = (
             Qt.ItemDataRole.DisplayRole,
             Qt.ItemDataRole.AccessibleTextRole,
@@ -273,6 +274,13 @@ class FindingsModel(QAbstractListModel):
         self._shown = tuple(row for row in rows if self.filter.passes(row))
         self.endResetModel()
         self.counted.emit()
+
+
+def _tip(row: AnyRow) -> str:
+    """Return the verdict whole, with when and why, and what the words of the row mean."""
+    decided = row.decision if row.state is not State.OPEN else None
+    told = verdict_line(decided) if decided else ""
+    return "\n".join(filter(None, (told, explained(f"{row.heading} {row.sentence}"))))
 
 
 def _length(mm: float | None, units: Units) -> str:

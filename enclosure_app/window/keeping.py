@@ -45,6 +45,15 @@ class Keeping(QObject):
         document.changed.connect(self._changed)
         document.undo_stack.cleanChanged.connect(self._clean_changed)
 
+    def copy_after(self, seconds: int) -> None:
+        """Copy what is not saved so long after its first change."""
+        self._timer.setInterval(1000 * seconds)
+
+    @property
+    def copied_after(self) -> float:
+        """Seconds from the first change that is not saved to its copy."""
+        return self._timer.interval() / 1000
+
     def opened(self) -> None:
         """Take the lock of the project that was opened, and look for unsaved work on it."""
         self._discard()  # what was not saved of the one before was given up

@@ -147,6 +147,11 @@ def style_sheet(c: Colours) -> str:
                min-width: 30px; margin: 2px; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QTableView {{ background: {c.raised}; border: 1px solid {c.line}; border-radius: 5px;
+               outline: 0; }}
+    QTableView::item {{ padding: 3px 8px; }}
+    QTableView::item:selected {{ background: {c.soft}; color: {c.ink}; }}
+    QTabWidget::pane {{ border: 0; border-top: 1px solid {c.line}; background: {c.panel}; }}
     QSplitter::handle {{ background: {c.line}; }}
     QToolTip {{ background: {c.raised}; color: {c.ink}; border: 1px solid {c.line}; padding: 5px; }}
     QWidget#panel, QWidget#lines, QWidget#findings {{ background: {c.panel}; }}

@@ -90,6 +90,7 @@ class MainWindow(QMainWindow):
             noting=self.noting,
             underlaying=self.underlaying,
             settings=self.settings,
+            keeping=self.keeping,
             show_ground=self.show_ground,
             maps=self.maps,
             units=self.units,

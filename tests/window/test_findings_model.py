@@ -47,8 +47,12 @@ def test_a_row_says_what_it_is_in_the_units_of_the_drawing(model: FindingsModel)
 
 def test_a_verdict_is_read_whole_in_the_tip(model: FindingsModel) -> None:
     tip = model.data(model.index(1), Qt.ItemDataRole.ToolTipRole)
-    assert tip == "Accepted by Ida, 2026-03-02: Behind glass."
-    assert model.data(model.index(0), Qt.ItemDataRole.ToolTipRole) is None
+    assert tip.splitlines()[0] == "Accepted by Ida, 2026-03-02: Behind glass."
+
+
+def test_the_tip_teaches_the_words_that_stand_in_the_row(model: FindingsModel) -> None:
+    tip = model.data(model.index(0), Qt.ItemDataRole.ToolTipRole)
+    assert tip.splitlines()[0].startswith("Gap: Two pieces that neither touch nor lap")
 
 
 def test_what_is_no_longer_found_comes_after_what_is_found(model: FindingsModel) -> None:

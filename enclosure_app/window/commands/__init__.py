@@ -15,6 +15,7 @@ from enclosure_app.window.commands.finding import FindingCommands
 from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
 from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.preferring import PreferenceCommands
 
 Doing = Callable[..., object]
 
@@ -28,13 +29,14 @@ class Commands:
         self.looking = LookCommands(parts)
         self.finding = FindingCommands(parts)
         self.layers = LayerCommands(parts)
+        self.preferring = PreferenceCommands(parts)
         self._made = _choices(parts)
 
     def __getitem__(self, name: str) -> Doing:
         """Return what the action called `name` does."""
         if name in self._made:
             return self._made[name]
-        rooms = (self.files, self.editing, self.looking, self.finding, self.layers)
+        rooms = (self.files, self.editing, self.looking, self.finding, self.layers, self.preferring)
         does: Doing = next(getattr(room, name) for room in rooms if hasattr(room, name))
         return does
 

@@ -13,6 +13,7 @@ from enclosure_app.window.document import Document
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.layer_maps import LayerMaps
+from enclosure_app.window.keeping import Keeping
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.toolbox import Toolbox
@@ -38,6 +39,7 @@ class Parts:
     noting: Noting
     underlaying: Underlaying
     settings: Settings
+    keeping: Keeping
     show_ground: Callable[[str], None]
     maps: LayerMaps
     units: UnitsAsking

@@ -1,0 +1,42 @@
+"""What Preferences in the menu does, and what puts a person's own settings in force."""
+
+from PySide6.QtCore import QObject
+
+from enclosure_app.window.canvas.rainfall import system_wants_motion
+from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.preferences import Preferences
+
+
+class PreferenceCommands(QObject):
+    """Shows the preferences, and follows what is the person's own in them."""
+
+    def __init__(self, parts: Parts) -> None:
+        super().__init__(parts.window)
+        self._parts = parts
+        self.shown: Preferences | None = None
+        self._follow()
+
+    def preferences(self) -> None:
+        """Show the preferences beside the drawing."""
+        if self.shown is None:
+            self.shown = Preferences(
+                self._parts.document, self._parts.settings, self._parts.window
+            )
+            self.shown.own.changed.connect(self._follow_all)
+        self.shown.show_project()
+        self.shown.show()
+        self.shown.activateWindow()
+
+    def _follow_all(self) -> None:
+        self._parts.show_ground(self._parts.settings.ground)
+        self._follow()
+
+    def _follow(self) -> None:
+        """Put in force what is the person's own, apart from light and dark."""
+        parts, settings = self._parts, self._parts.settings
+        wants = settings.motion == "on" or (
+            settings.motion == "as_system" and system_wants_motion()
+        )
+        parts.canvas.rain.allow(motion=wants)
+        parts.keeping.copy_after(settings.copy_after)
+        parts.findings.advice.verdict.set_who(settings.who)
