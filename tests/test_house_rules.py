@@ -34,11 +34,6 @@ IN_THE_WINDOW = (
     "window.bars",
     "window.canvas.linework",
     "window.canvas.overlay",
-    "window.canvas.picking",
-    "window.canvas.tools.draw_frame",
-    "window.canvas.tools.measure",
-    "window.canvas.tools.tool",
-    "window.commands.editing",
     "window.commands.files",
     "window.layer_strip",
     "window.layers_model",
@@ -46,7 +41,6 @@ IN_THE_WINDOW = (
     "window.opening",
     "window.printing",
     "window.products_model",
-    "window.toolbox",
 )
 TESTED_ELSEWHERE = {
     **dict.fromkeys(IN_THE_WINDOW, "window/test_main_window.py"),

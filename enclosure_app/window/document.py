@@ -116,4 +116,5 @@ class _Change(QUndoCommand):
             return False
         self._after = other._after  # noqa: SLF001  another of the same kind
         self.setText(other.text())
+        self.setObsolete(self._after is self._before)  # taken back by the hand itself: no step
         return True

@@ -1,9 +1,7 @@
 """Opens and saves: DXF drawings, projects, samples, what was open lately; layer maps over a drawing."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import partial
-from itertools import count
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QObject, Signal
@@ -11,12 +9,10 @@ from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
-from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.project_file import SUFFIX, project_bytes
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.edits import add_section
 from enclosure_app.model.project import Project
-from enclosure_app.planning.parts import PARTS, part
+from enclosure_app.planning.parts import PARTS
 from enclosure_app.progress import Progress
 from enclosure_app.resources import sample
 from enclosure_app.window.canvas.linework import Linework
@@ -37,14 +33,15 @@ Then = Callable[[], object]
 class Filing(QObject):
     """What File in the menu does.
 
-    `opened`: a project is open; `added`: so is a new section, at this place; `failed`: why one is
-    not. `asked_units`: the drawing at this path does not say its units, and what the reader said.
+    `opened`: a project is open; `failed`: why one is not. `part_wanted`: the name of a ready-made
+    part that is to be added.
+    `asked_units`: the drawing at this path does not say its units, and what the reader said.
     `map_dropped`: the layer map at this path is to be used on what is open.
     `guard` asks what is to become of unsaved work before something else takes its place.
     """
 
     opened = Signal()
-    added = Signal(int)
+    part_wanted = Signal(str)
     failed = Signal(str)
     asked_units = Signal(str, object)
     map_dropped = Signal(object)
@@ -65,7 +62,7 @@ class Filing(QObject):
         self.parts = QMenu(say("Add a ready-made part"), window)
         for each in PARTS:
             action = self.parts.addAction(say(each.title))
-            action.triggered.connect(lambda _=False, name=each.name: self.add_part(name))
+            action.triggered.connect(lambda _=False, one=each.name: self.part_wanted.emit(one))
         self.samples = QMenu(say("Samples"), window)
         for file, layers, told in SAMPLES:
             action = self.samples.addAction(say(told))
@@ -127,31 +124,13 @@ class Filing(QObject):
 
     def new_sheet(self) -> None:
         """Begin with an empty section, in the units of what was open."""
-        units = self._document.project.units
-        self._order = Order(())
-        self._document.open(new_project(units, say("New section")))
-        self.opened.emit()
+        self.begin(new_project(self._document.project.units, say("New section")))
 
-    def add_part(self, name: str) -> None:
-        """Add a ready-made part as a section of its own; without a project it begins one."""
-        document = self._document
-        project = document.project
-        section = part(name, load_products())
-        taken = {each.name for each in project.sections}
-        numbers = (f"{section.name} {n}" for n in count(2))
-        free = (
-            section.name
-            if section.name not in taken
-            else next(n for n in numbers if n not in taken)
-        )
-        section = replace(section, name=free)
-        if not project.sections:
-            self._order = Order(())
-            document.open(Project(title=free, units=project.units, sections=(section,)))
-            self.opened.emit()
-            return
-        document.apply(say("Add {}").format(free), add_section(project, section))
-        self.added.emit(len(project.sections))
+    def begin(self, project: Project) -> None:
+        """Begin with a project that comes from no file."""
+        self._order = Order(())
+        self._document.open(project)
+        self.opened.emit()
 
     def open_in_units(self, path: Path, units: Units) -> None:
         """Open a drawing that does not say its units."""

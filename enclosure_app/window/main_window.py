@@ -3,7 +3,7 @@
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QPoint, QTimer
+from PySide6.QtCore import QByteArray, QPoint, Qt, QTimer
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QIcon, QKeySequence
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu
 
@@ -11,7 +11,9 @@ from enclosure_app.files.underlay_reading import SUFFIXES, can_lie_under
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.section import DOWN
 from enclosure_app.resources import resource
+from enclosure_app.window.action_table import CHANGE
 from enclosure_app.window.actions import Actions
 from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.canvas.workplace import Workplace
@@ -26,6 +28,7 @@ from enclosure_app.window.languages import tongue_of
 from enclosure_app.window.layer_maps import LayerMaps
 from enclosure_app.window.look import dress, system_is_dark
 from enclosure_app.window.noting import Noting
+from enclosure_app.window.parts_placing import PartsPlacing
 from enclosure_app.window.reading_apart import Reader
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.showing import Showing
@@ -37,7 +40,7 @@ from enclosure_app.window.views import Views
 from enclosure_app.window.working import Lane, Working
 
 _STATE = 2  # of the layout that is kept; another number forgets an older one
-_MENU = ("give_product", "pick_same", "tool_points", "delete")
+_MENU = ("give_product", "pick_same", "tool_points", "tool_move", "tool_turn", "delete")
 _MENU_OF_TOOLS = ("tool_sheet", "tool_inside", "tool_outside", "fit")
 
 
@@ -63,6 +66,7 @@ class MainWindow(QMainWindow):
         self.messages, self.docks = self.views.messages, self.views.docks
         self.underlaying = Underlaying(self.place, self.views.which_page, self.working, self)
         self.toolbox = Toolbox(self.canvas)
+        self.parts = PartsPlacing(self.place, self.toolbox, self.canvas, self.views.sizes)
         self.showing = Showing(self.place, self.checking, self.views)
         self.setAcceptDrops(True)
         self.setWindowIcon(QIcon(str(resource("icons/enclosure-app.svg"))))
@@ -87,6 +91,7 @@ class MainWindow(QMainWindow):
             findings=self.findings,
             messages=self.messages,
             toolbox=self.toolbox,
+            sizes=self.views.sizes,
             noting=self.noting,
             underlaying=self.underlaying,
             settings=self.settings,
@@ -119,9 +124,11 @@ class MainWindow(QMainWindow):
         self.document.undo_stack.cleanChanged.connect(self._name_window)
         self.filing.guard = self.commands.files.ask_to_save
         self.filing.opened.connect(self._opened)
-        self.filing.added.connect(self.showing.show_added)
         self.underlaying.began.connect(self._opened)
         views.underlay.wanted.connect(self.do)
+        self.filing.part_wanted.connect(self.parts.begin)
+        self.parts.begun.connect(self.filing.begin)
+        self.parts.added.connect(self.showing.show_added)
         self.showing.shown.connect(self._check_only)
         self.canvas.asked_menu.connect(self._show_menu)
         self.toolbox.hinted.connect(views.hint.setText)
@@ -138,6 +145,8 @@ class MainWindow(QMainWindow):
         self.lines.made.connect(self.commands.layers.put_product)
         self.lines.removed.connect(self.commands.layers.drop_product)
         self.commands.layers.given.connect(self.lines.was_given)
+        self.lines.list.list.addAction(self.actions_by_name["pick_product"])
+        self.lines.list.list.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
 
     def _connect_asking(self) -> None:
         """Connect whoever has something to say or to ask to the bar that says it."""
@@ -209,16 +218,29 @@ class MainWindow(QMainWindow):
         self.setWindowModified(self.document.modified)
 
     def _check_tool(self, name: str) -> None:
-        self.actions_by_name[f"tool_{name}"].setChecked(True)
+        """Show which tool is in hand: none of the bar's while one hangs from the mouse for a moment."""
+        group = self.actions_by_name["tool_select"].actionGroup()
+        group.setExclusive(False)
+        for action in group.actions():
+            action.setChecked(action.objectName() == f"tool_{name}")
+        group.setExclusive(True)
+        self._check_gravity()
+
+    def _check_gravity(self) -> None:
+        gravity = self.place.section.gravity if self.place.section else DOWN
+        name = {DOWN: "hangs_down", None: "is_plan"}.get(gravity, "hangs_askew")
+        self.actions_by_name[name].setChecked(True)
 
     def _check_only(self) -> None:
         only = self.place.only.value if self.place.only else "all"
         self.actions_by_name[f"only_{only}"].setChecked(True)
+        self._check_gravity()
 
     def _show_menu(self, at: QPoint, pointer: Pointer) -> None:
         del pointer
         menu = QMenu(self)
         menu.addActions([self.actions_by_name[name] for name in _MENU])
+        menu.addMenu(self.actions_by_name.menus[CHANGE])
         menu.addSeparator()
         menu.addActions([self.actions_by_name[name] for name in _MENU_OF_TOOLS])
         menu.popup(at)

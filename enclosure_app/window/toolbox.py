@@ -6,16 +6,23 @@ from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.model.edits import Side
 from enclosure_app.window.canvas.canvas import Canvas
+from enclosure_app.window.canvas.tools.beside import Beside
+from enclosure_app.window.canvas.tools.cut_short import CutShort
+from enclosure_app.window.canvas.tools.cutting import Cut, CutBack, Join, RunOn
 from enclosure_app.window.canvas.tools.draw_frame import DrawFrame
 from enclosure_app.window.canvas.tools.draw_run import DrawRun
 from enclosure_app.window.canvas.tools.edit_points import EditPoints
 from enclosure_app.window.canvas.tools.lay_underlay import LayUnderlay
 from enclosure_app.window.canvas.tools.mark_side import MarkSide
 from enclosure_app.window.canvas.tools.measure import Measure
+from enclosure_app.window.canvas.tools.place_part import PlacePart
+from enclosure_app.window.canvas.tools.say_down import SayDown
+from enclosure_app.window.canvas.tools.seal import Seal
 from enclosure_app.window.canvas.tools.select import Select
 from enclosure_app.window.canvas.tools.set_scale import SetScale
 from enclosure_app.window.canvas.tools.tool import Tool
 from enclosure_app.window.canvas.tools.trace import Trace
+from enclosure_app.window.canvas.tools.transform import Flip, Move, Turn
 from enclosure_app.window.canvas.workplace import Workplace
 
 TOOLS: dict[str, Callable[[Workplace], Tool]] = {
@@ -24,6 +31,19 @@ TOOLS: dict[str, Callable[[Workplace], Tool]] = {
     "trace": Trace,
     "sheet": DrawRun,
     "area": lambda place: DrawRun(place, closed=True),
+    "beside": Beside,
+    "move": Move,
+    "copy": lambda place: Move(place, keeps=True),
+    "turn": Turn,
+    "flip": Flip,
+    "cut_back": CutBack,
+    "run_on": RunOn,
+    "cut": Cut,
+    "join": Join,
+    "seal": Seal,
+    "cut_short": CutShort,
+    "down": SayDown,
+    "part": PlacePart,
     "inside": lambda place: MarkSide(place, Side.INSIDE),
     "outside": lambda place: MarkSide(place, Side.OUTSIDE),
     "frame": DrawFrame,

@@ -4,6 +4,7 @@ from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
     QDockWidget,
+    QHBoxLayout,
     QLabel,
     QMainWindow,
     QMenu,
@@ -21,6 +22,7 @@ from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.lines_panel import LinesPanel
 from enclosure_app.window.ribbon_view import RibbonStrip
+from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.start_page import StartPage
 from enclosure_app.window.underlay_pages import PageChooser
 from enclosure_app.window.underlay_strip import UnderlayStrip
@@ -50,7 +52,9 @@ class Views:
         self.pages = QStackedWidget(window)
         self.pages.addWidget(self.start)
         self.underlay, self.which_page = UnderlayStrip(place, window), PageChooser(window)
-        work = (self.sections, self.steps, self.underlay, self.canvas)
+        self.sizes = SizesForm(window)
+        drawing = _row(window, self.canvas, self.sizes)
+        work = (self.sections, self.steps, self.underlay, drawing)
         self.pages.addWidget(_column(window, *work))
         above = (self.messages, self.working, self.which_page)
         window.setCentralWidget(_column(window, *above, self.pages))
@@ -91,6 +95,17 @@ def _column(window: QMainWindow, *parts: QWidget) -> QWidget:
     for part in parts:
         column.addWidget(part)
     column.setStretch(len(parts) - 1, 1)
+    return whole
+
+
+def _row(window: QMainWindow, drawing: QWidget, form: QWidget) -> QWidget:
+    """Return the drawing with a form at its right, which takes no room while it is away."""
+    whole = QWidget(window)
+    row = QHBoxLayout(whole)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(0)
+    row.addWidget(drawing, 1)
+    row.addWidget(form)
     return whole
 
 

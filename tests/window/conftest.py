@@ -81,11 +81,10 @@ class Hand:
     def double(self, place: tuple[float, float]) -> None:
         self._qtbot.mouseDClick(self.canvas, _LEFT, _PLAIN, self.dot(place))
 
-    def move(self, place: tuple[float, float]) -> None:
-        event = QMouseEvent(
-            QEvent.Type.MouseMove, QPointF(self.dot(place)), self.canvas.mapToGlobal(
-            QPointF(self.dot(place))), Qt.MouseButton.NoButton, _LEFT, _PLAIN
-        )  # fmt: skip
+    def move(self, place: tuple[float, float], keys: Qt.KeyboardModifier = _PLAIN) -> None:
+        dot = QPointF(self.dot(place))
+        whole, none = self.canvas.mapToGlobal(dot), Qt.MouseButton.NoButton
+        event = QMouseEvent(QEvent.Type.MouseMove, dot, whole, none, _LEFT, keys)
         QApplication.sendEvent(self.canvas, event)
 
     def drag(self, *places: tuple[float, float]) -> None:

@@ -68,3 +68,11 @@ def test_every_change_is_told_once(document: Document) -> None:
     document.undo_stack.undo()
     document.undo_stack.redo()
     assert told == ["a", "eave", "a"]
+
+
+def test_a_gesture_that_ends_where_it_began_leaves_no_step(document: Document) -> None:
+    before, gesture = document.project, new_gesture()
+    document.apply("Move", replace(before, title="x"), gesture=gesture)
+    document.apply("Move", before, gesture=gesture)
+    assert document.project is before
+    assert document.undo_stack.count() == 0

@@ -43,8 +43,8 @@ def test_a_file_that_is_dropped_is_opened(window: MainWindow) -> None:
 def test_a_ready_made_part_begins_a_project_and_another_is_added(
     window: MainWindow, qtbot: QtBot
 ) -> None:
-    window.filing.add_part("eave")
-    window.filing.add_part("eave")
+    window.parts.begin("eave")
+    window.parts.begin("eave")
     names = [section.name for section in window.document.project.sections]
     assert names == ["Eave", "Eave 2"]
     assert window.place.index == 1

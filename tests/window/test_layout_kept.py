@@ -18,7 +18,7 @@ def started(qtbot: QtBot, settings: Settings, *, part: str = "") -> MainWindow:
     qtbot.addWidget(window)
     window.show()
     if part:
-        window.filing.add_part(part)
+        window.parts.begin(part)
         window.document.undo_stack.setClean()
     return window
 

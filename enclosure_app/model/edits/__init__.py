@@ -5,6 +5,8 @@ from enclosure_app.model import edits
 after = edits.move_point(project, "Eave", "drawn-1", 1, (5.0, 10.0))
 """
 
+from enclosure_app.model.edits.copies import doubled
+from enclosure_app.model.edits.ends import lengthen, nearest_end, run_on
 from enclosure_app.model.edits.lines import Beside, End, extend, join, offset, split, trim
 from enclosure_app.model.edits.looking_up import (
     Which,
@@ -84,6 +86,7 @@ __all__ = [
     "copy_pieces",
     "declare_sealed",
     "delete_point",
+    "doubled",
     "drawn_over",
     "extend",
     "index_of",
@@ -91,11 +94,13 @@ __all__ = [
     "join",
     "lay_drawn_too",
     "lay_underlay",
+    "lengthen",
     "mirror_pieces",
     "move_mark",
     "move_pieces",
     "move_point",
     "move_underlay",
+    "nearest_end",
     "new_name",
     "new_names",
     "offset",
@@ -110,6 +115,7 @@ __all__ = [
     "replace_section",
     "replace_shape",
     "rotate_pieces",
+    "run_on",
     "scale_underlay",
     "scaling",
     "section_of",

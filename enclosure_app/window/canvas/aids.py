@@ -33,6 +33,11 @@ class Aids:
         """Return the spacing of the grid, mm."""
         return self.grid or (50.8 if units.imperial else 50.0)
 
+    def nudge(self, units: Units, *, far: bool) -> float:
+        """Return how far an arrow key moves things, mm: a little, or ten and sixteen times that."""
+        little, much = (25.4 / 16, 25.4) if units.imperial else (1.0, 10.0)
+        return much if far else little
+
 
 @dataclass(frozen=True, slots=True)
 class Ray:

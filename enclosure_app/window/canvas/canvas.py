@@ -145,7 +145,7 @@ class Canvas(QWidget):
 
     def take_tool(self, tool: Tool) -> None:
         """Work with another tool from now on."""
-        self.tool.cancel()
+        self.tool.put_away()
         self.tool.changed.disconnect(self.update)
         self.tool = tool
         tool.changed.connect(self.update)

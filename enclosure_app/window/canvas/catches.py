@@ -81,7 +81,7 @@ class Ask:
 
 @dataclass(frozen=True, slots=True)
 class Near:
-    """One segment near the pointer."""
+    """One segment near the pointer; of an area, what is outside lies at its right."""
 
     a: Point
     b: Point
@@ -128,12 +128,13 @@ class _Beside:
 
 
 def _beside(near: Sequence[Near], ask: Ask) -> Iterator[_Beside]:
-    """Yield segments moved off to the side of the pointer, where they have one; none of the frame."""
+    """Yield segments moved off to the side of the pointer; none of the frame, none into a board."""
     for each in near:
         (ax, ay), (bx, by) = each.a, each.b
         length = hypot(bx - ax, by - ay)
         side = (bx - ax) * (ask.at[1] - ay) - (by - ay) * (ask.at[0] - ax)
-        if each.origin is not Origin.FRAME and length > 0 and side != 0:
+        inwards = each.origin is Origin.AREA and side > 0
+        if each.origin is not Origin.FRAME and length > 0 and side != 0 and not inwards:
             out = ask.beside / length * (1 if side > 0 else -1)
             dx, dy = -(by - ay) * out, (bx - ax) * out
             yield _Beside(Near((ax + dx, ay + dy), (bx + dx, by + dy), each.origin), each)

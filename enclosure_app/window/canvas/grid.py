@@ -9,7 +9,7 @@ from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
 
 _LEAST = 9.0  # dots between two lines of the grid
-_FINE, _STRONG = 40, 90  # of 255: how dense lines are, and every fifth of them
+_FINE, _STRONG = 26, 60  # of 255: how dense lines are, and every fifth of them
 
 
 def seen_spacing(spacing: float, zoom: float) -> float:

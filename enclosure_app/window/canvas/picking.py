@@ -5,7 +5,7 @@ from math import dist
 
 from enclosure_app.drawing.placement import Box, box_around
 from enclosure_app.model.edits.looking_up import runs_of
-from enclosure_app.model.place import Area, Point, Points
+from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.section import Piece, Section
 
 
@@ -17,6 +17,14 @@ def piece_at(section: Section, at: Point, reach: float) -> str:
         return min(lines, key=lambda pair: pair[0])[1]
     around = (piece for piece in reversed(section.pieces) if _is_in(piece, at))
     return next((piece.name for piece in around), "")
+
+
+def line_piece_at(section: Section, at: Point, reach: float) -> Piece | None:
+    """Return the line piece nearest to a place, None if none is within reach."""
+    lines = (piece for piece in reversed(section.pieces) if isinstance(piece.shape, Line))
+    near = [(_off(piece, at, reach), number, piece) for number, piece in enumerate(lines)]
+    found = min(near, default=None)
+    return found[2] if found and found[0] <= reach else None
 
 
 def line_at(section: Section, at: Point, reach: float) -> str:

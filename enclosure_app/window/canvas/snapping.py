@@ -11,8 +11,8 @@ from math import dist
 import numpy as np
 from numpy.typing import NDArray
 
-from enclosure_app.model.edits.looking_up import runs_of
-from enclosure_app.model.place import Line, Point, Points
+from enclosure_app.model.edits.looking_up import run_of
+from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.section import Section, Stroke
 from enclosure_app.window.canvas.catches import (
     Ask,
@@ -87,15 +87,19 @@ def stroke_rows(strokes: tuple[Stroke, ...]) -> Rows:
 
 def _drawn(section: Section, without: frozenset[str]) -> Iterable[Rows]:
     """Yield the segments of the frame, of lines and of areas."""
-    lines: list[Points] = []
-    areas: list[Points] = []
-    for piece in section.pieces:
-        if piece.name not in without:
-            (lines if isinstance(piece.shape, Line) else areas).extend(runs_of(piece.shape))
+    shapes = [piece.shape for piece in section.pieces if piece.name not in without]
     closed = (*section.frame, section.frame[0]) if len(section.frame) > 2 else ()
     yield _rows([closed], Origin.FRAME)
-    yield _rows(lines, Origin.LINE)
-    yield _rows(areas, Origin.AREA)
+    yield _rows((run_of(s) for s in shapes if isinstance(s, Line)), Origin.LINE)
+    yield _rows((run for s in shapes if isinstance(s, Area) for run in _rims(s)), Origin.AREA)
+
+
+def _rims(area: Area) -> Iterable[Points]:
+    """Yield the rings of an area, closed, so that what is outside it lies at their right."""
+    for number, ring in enumerate((area.outer, *area.holes)):
+        anticlockwise = sum(a[0] * b[1] - b[0] * a[1] for a, b in pairwise((*ring, ring[0])))
+        onward = ring if (anticlockwise > 0) is (number == 0) else ring[::-1]
+        yield (*onward, onward[0])
 
 
 def _rows(runs: Iterable[Points], origin: Origin) -> Rows:

@@ -16,6 +16,7 @@ from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.commands.preferring import PreferenceCommands
+from enclosure_app.window.commands.sketching import SketchCommands
 
 Doing = Callable[..., object]
 
@@ -26,6 +27,7 @@ class Commands:
     def __init__(self, parts: Parts) -> None:
         self.files = FileCommands(parts)
         self.editing = EditCommands(parts)
+        self.sketching = SketchCommands(parts)
         self.looking = LookCommands(parts)
         self.finding = FindingCommands(parts)
         self.layers = LayerCommands(parts)
@@ -36,7 +38,15 @@ class Commands:
         """Return what the action called `name` does."""
         if name in self._made:
             return self._made[name]
-        rooms = (self.files, self.editing, self.looking, self.finding, self.layers, self.preferring)
+        rooms = (
+            self.files,
+            self.editing,
+            self.sketching,
+            self.looking,
+            self.finding,
+            self.layers,
+            self.preferring,
+        )
         does: Doing = next(getattr(room, name) for room in rooms if hasattr(room, name))
         return does
 

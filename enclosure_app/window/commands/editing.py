@@ -35,6 +35,29 @@ class EditCommands(QObject):
             products = {section.by_name[name].product for name in place.picked}
             place.pick([piece.name for piece in section.pieces if piece.product in products])
 
+    def pick_product(self) -> None:
+        """Pick every piece of the product that is chosen in the list."""
+        place, section = self._parts.place, self._parts.place.section
+        if section:
+            place.pick([piece.name for piece in section.pieces if piece.product == place.product])
+
+    def pick_next(self) -> None:
+        """Pick the piece that was drawn after the one that is picked."""
+        self._pick_by(1)
+
+    def pick_last(self) -> None:
+        """Pick the piece that was drawn before the one that is picked."""
+        self._pick_by(-1)
+
+    def _pick_by(self, step: int) -> None:
+        place, section = self._parts.place, self._parts.place.section
+        names = list(section.by_name) if section else []
+        if not names:
+            return
+        picked = [number for number, name in enumerate(names) if name in place.picked]
+        now = picked[-1 if step > 0 else 0] if picked else (-1 if step > 0 else 0)
+        place.pick((names[(now + step) % len(names)],))
+
     def pick_none(self) -> None:
         """Pick nothing."""
         self._parts.place.pick(())

@@ -55,10 +55,6 @@ class LookCommands(QObject):
         if on is not window.isFullScreen():
             window.setWindowState(window.windowState() ^ Qt.WindowState.WindowFullScreen)
 
-    def catching(self, on: bool) -> None:
-        """Catch ends, middles and crossings, or not."""
-        self._parts.canvas.catching = on
-
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Leave the full screen by Escape that nothing else wants; know when the system did it."""
         window = self._parts.window

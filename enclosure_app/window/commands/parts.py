@@ -16,6 +16,7 @@ from enclosure_app.window.layer_maps import LayerMaps
 from enclosure_app.window.keeping import Keeping
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.settings import Settings
+from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.units_asking import UnitsAsking
@@ -36,6 +37,7 @@ class Parts:
     findings: FindingsPanel
     messages: MessageBar
     toolbox: Toolbox
+    sizes: SizesForm
     noting: Noting
     underlaying: Underlaying
     settings: Settings

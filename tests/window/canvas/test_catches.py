@@ -5,7 +5,7 @@ import pytest
 from enclosure_app.window.canvas.aids import kept_ray
 from enclosure_app.window.canvas.catches import Ask, Kind, Near, Origin, catches_near, meeting
 
-FACE = Near((0.0, 0.0), (0.0, 500.0), Origin.AREA)
+FACE = Near((0.0, 0.0), (0.0, 500.0), Origin.AREA)  # of a board at its left
 TOP = Near((0.0, 500.0), (-12.0, 500.0), Origin.AREA)
 FRAME = Near((-100.0, 100.0), (100.0, 100.0), Origin.FRAME)
 
@@ -30,16 +30,21 @@ def test_a_sheet_beside_a_board_ends_on_the_frame() -> None:
     assert (3.0, 100.0) in of(Kind.OFF_CROSSING, [FACE, FRAME], ask)
 
 
+def test_nothing_is_drawn_into_a_board() -> None:
+    ask = Ask((-4.0, 250.0), 10.0, beside=3.0)
+    assert not [catch for catch in catches_near([FACE], ask) if catch.kind.off]
+
+
 def test_nothing_is_drawn_beside_the_frame() -> None:
     ask = Ask((40.0, 103.0), 10.0, beside=3.0)
     assert not [catch for catch in catches_near([FRAME], ask) if catch.kind.off]
 
 
 def test_what_is_kept_to_an_angle_ends_where_it_meets_a_line_or_beside_it() -> None:
-    ray = kept_ray((-200.0, 250.0), (-5.0, 252.0), 15.0)
-    ask = Ask((-5.0, 252.0), 10.0, beside=3.0, ray=ray)
+    ray = kept_ray((200.0, 250.0), (5.0, 252.0), 15.0)
+    ask = Ask((5.0, 252.0), 10.0, beside=3.0, ray=ray)
     assert of(Kind.MEETS, [FACE], ask) == [pytest.approx((0.0, 250.0))]
-    assert of(Kind.OFF_MEETS, [FACE], ask) == [pytest.approx((-3.0, 250.0))]
+    assert of(Kind.OFF_MEETS, [FACE], ask) == [pytest.approx((3.0, 250.0))]
     assert of(Kind.END, [FACE], ask) == []
 
 

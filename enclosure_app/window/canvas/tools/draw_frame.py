@@ -1,64 +1,60 @@
-"""Draw the frame: a drag from corner to corner says where the section is judged."""
+"""Draw the frame: two corners, dragged, clicked or typed, say where the section is judged."""
 
 from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtGui import QPainter
 
+from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.placement import box_around
 from enclosure_app.model.edits import set_frame
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
-from enclosure_app.window.canvas.workplace import Workplace
+from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.tools.places_tool import PlacesTool
+from enclosure_app.window.canvas.tools.tool import Pointer, say
 
-_STILL = 4.0  # dots: a drag that is smaller is none
+_STILL = 4.0  # dots: a drag that is smaller is a click
 
 
-class DrawFrame(Tool):
+class DrawFrame(PlacesTool):
     """Sets the frame of the section in view."""
 
-    cursor = Qt.CursorShape.CrossCursor
-    catches = True
-
-    def __init__(self, place: Workplace) -> None:
-        super().__init__(place)
-        self._from: Point | None = None
-        self._to: Point | None = None
-
-    @property
-    def hint(self) -> str:
+    def asked(self) -> str:
         """Return what to do next."""
+        if self.given:
+            return say("Click the opposite corner: the section is judged inside the box.")
         return say("Drag a box from corner to corner: the section is judged inside it.")
 
-    def press(self, pointer: Pointer) -> None:
-        """Begin at a corner."""
-        self._from = self._to = pointer.at
-
-    def move(self, pointer: Pointer) -> None:
-        """Draw the box out."""
-        if self._from is not None:
-            self._to = pointer.at
-            self.changed.emit()
+    @property
+    def told(self) -> str:
+        """Return how wide and how high the frame gets."""
+        if not self.given or self.pointer is None:
+            return ""
+        box, units = (
+            box_around((self.given[0], self.pointer.at)),
+            self.place.document.project.units,
+        )
+        return f"{format_length(box.width, units)} × {format_length(box.height, units)}"
 
     def release(self, pointer: Pointer) -> None:
-        """Set the frame."""
-        start, self._from = self._from, None
-        if start is None:
-            return
-        box = box_around((start, pointer.at))
-        large = min(box.width, box.height) > pointer.reach(_STILL)
-        if large and self.edit(say("Set the frame"), lambda p, i: set_frame(p, i, box.ring)):
-            self.done.emit()
-        self.changed.emit()
+        """Set the frame where a drag ends; after a mere click the other corner is clicked too."""
+        if self.given and self._far(self.given[0], pointer) > _STILL:
+            self.take(pointer)
 
-    def cancel(self) -> bool:
-        """Give up the box."""
-        begun, self._from = self._from is not None, None
-        self.changed.emit()
-        return begun
+    def finish(self, given: list[Point]) -> None:
+        """Set the frame."""
+        box = box_around(given)
+        if self.edit(say("Set the frame"), lambda p, i: set_frame(p, i, box.ring)):
+            self.done.emit()
 
     def paint(self, painter: QPainter, camera: Camera) -> None:
         """Paint the box."""
-        if self._from is not None and self._to is not None:
-            painter.setPen(QPen(QColor(214, 51, 132), 1.4, Qt.PenStyle.DashDotLine))
+        if self.given and self.pointer is not None:
+            painter.setPen(pen(1.4, Qt.PenStyle.DashDotLine))
             painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(QRectF(camera.seen(self._from), camera.seen(self._to)).normalized())
+            corner, other = camera.seen(self.given[0]), camera.seen(self.pointer.at)
+            painter.drawRect(QRectF(corner, other).normalized())
+        self.paint_typed(painter, camera)
+
+    def _far(self, start: Point, pointer: Pointer) -> float:
+        """Return how many dots the pointer is from a place."""
+        return (pointer.camera.seen(start) - pointer.dot).manhattanLength()

@@ -1,55 +1,45 @@
-"""Draw a run from click to click: a sheet, or a closed board. Lengths and angles can be typed.
+"""Draw a run from click to click: a sheet, a tape, a bead, or a closed board.
 
-Shift keeps to every fifteen degrees. What is typed stands beside the line that is drawn: a length,
-a length ``at`` an angle; Enter sets the point. Enter or a double click ends the run, Backspace
-takes its last point back.
+Shift keeps to every fifteen degrees and square to the last stretch. Lengths, angles and places can
+be typed. Enter or a double click ends the run, Backspace takes its last point back.
 """
 
-from math import atan2, cos, degrees, dist, radians, sin
+from math import atan2, degrees, dist
 
-from PySide6.QtCore import QPointF, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPen, QPolygonF
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter, QPolygonF
 
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.errors import EnclosureError
 from enclosure_app.model.edits import add_piece
 from enclosure_app.model.place import Area, Line, Point, Shape
+from enclosure_app.model.product import Bond, Product
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.lettering import words
-from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
+from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.tools.tool import Pointer, say
+from enclosure_app.window.canvas.tools.typing_tool import TypingTool
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.typed_length import read_typed
+from enclosure_app.window.typed_length import read_length
 
-_TURN = 15  # degrees that Shift keeps to
 _SAME = 0.01  # mm
-_TYPED = set("0123456789.,'\"/ °@atmcinf")  # with the letters of at, mm, cm, in and ft
-_INK = QColor(214, 51, 132)
 
 
-class DrawRun(Tool):
+class DrawRun(TypingTool):
     """Draws a line piece, or with `closed` an area, of the product that is chosen."""
 
-    cursor = Qt.CursorShape.CrossCursor
-    catches = True
     catches_beside = True
-    told = Signal(str)
 
     def __init__(self, place: Workplace, *, closed: bool = False) -> None:
         super().__init__(place)
         self._closed = closed
         self._points: list[Point] = []
-        self._end: Point | None = None
-        self._typed = ""
 
     @property
     def hint(self) -> str:
         """Return what to do next."""
+        if self.typed:
+            return say("{} — Enter sets the point.").format(self.typed)
         if not self._points:
-            if self._closed:
-                return say("Click the first corner of the board.")
-            return say("Click where the sheet starts; ends and lines are caught.")
-        if self._typed:
-            return say("{} — Enter sets the point.").format(self._typed)
+            return self._first_hint()
         return say(
             "Click the next point, or type a length, such as 1200 or 1200 at 45. "
             "Enter ends the run; Shift keeps to 15 degrees."
@@ -60,134 +50,104 @@ class DrawRun(Tool):
         """Return the last point, from which the next is seen."""
         return self._points[-1] if self._points else None
 
-    def press(self, pointer: Pointer) -> None:
-        """Set a point."""
+    @property
+    def along(self) -> float:
+        """Return the direction of the last stretch."""
+        if len(self._points) < 2:
+            return 0.0
+        (ax, ay), (bx, by) = self._points[-2:]
+        return degrees(atan2(by - ay, bx - ax))
+
+    @property
+    def told(self) -> str:
+        """Return the length and the angle of the stretch that is drawn."""
+        start = self.anchor
+        if start is None or self.pointer is None or dist(start, self.pointer.at) < _SAME:
+            return ""
+        end = self.pointer.at
+        angle = degrees(atan2(end[1] - start[1], end[0] - start[0]))
+        length = format_length(dist(start, end), self.place.document.project.units)
+        kept = say("kept to {:.1f}°") if self.pointer.ray else "∠ {:.1f}°"
+        return f"{length}   {kept.format(angle)}"
+
+    def take(self, pointer: Pointer) -> None:
+        """Set a point; the first corner of a board closes it."""
         if not self._ready():
             return
-        self._set(self._meant(pointer))
+        point, last = pointer.at, self.anchor
+        if self._closed and len(self._points) > 2 and dist(point, self._points[0]) < _SAME:
+            self.end()
+        elif last is None or dist(point, last) > _SAME:
+            self._points.append(point)
 
-    def move(self, pointer: Pointer) -> None:
-        """Draw the line out to the mouse."""
-        self._end = self._meant(pointer)
-        self.changed.emit()
+    def read(self, text: str) -> None:
+        """Take what is typed; a length before the first point is how far off boards sheets go."""
+        units = self.place.document.project.units
+        if self._points or ";" in text:
+            super().read(text)
+        else:
+            self.place.aid(beside=read_length(text, units))
 
     def double(self, pointer: Pointer) -> None:
         """End the run: the first of the two clicks has set its last point."""
         del pointer
-        self._finish()
-
-    def key(self, event: QKeyEvent) -> bool:
-        """Take letters of a length, Enter and Backspace."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            return self._enter()
-        if event.key() == Qt.Key.Key_Backspace and (self._typed or self._points):
-            self._take_back()
-            return True
-        text = event.text()
-        if self._points and text and set(text) <= _TYPED and (self._typed or text != " "):
-            self._typed += text
-            self.changed.emit()
-            return True
-        return False
-
-    def wants(self, event: QKeyEvent) -> bool:
-        """Take the letters of a length before any menu does, once a digit is typed."""
-        text = event.text()
-        begun = bool(self._points) and bool(text)
-        return begun and (text.isdigit() or (bool(self._typed) and set(text) <= _TYPED))
+        self.end()
 
     def cancel(self) -> bool:
         """Give up what is typed, else the run."""
-        begun = bool(self._typed or self._points)
-        if not self._typed:
-            self._points, self._end = [], None
-        self._typed = ""
+        if super().cancel():
+            return True
+        begun, self._points = bool(self._points), []
         self.changed.emit()
         return begun
 
+    def step_back(self) -> bool:
+        """Take the last point back."""
+        return bool(self._points and self._points.pop())
+
+    def end(self) -> bool:
+        """Make the piece; too few points are none."""
+        points, self._points = tuple(self._points), []
+        section = self.place.section
+        if section is not None and len(points) > (2 if self._closed else 1):
+            product = section.products[self.place.product]
+            shape: Shape = Area(points) if self._closed else Line(points, self._width(product))
+            text = say("Draw {}").format(product.name)
+            self.edit(text, lambda p, i: add_piece(p, i, product.key, shape))
+        self.changed.emit()
+        return bool(points)
+
     def paint(self, painter: QPainter, camera: Camera) -> None:
-        """Paint the run so far, the line to the mouse, and its length and angle."""
-        if not self._points:
-            return
+        """Paint the run so far, the line to the pointer, and its length and angle."""
         dots = [camera.seen(point) for point in self._points]
-        painter.setPen(QPen(_INK, 2.2))
+        painter.setPen(pen(2.2))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawPolyline(QPolygonF(dots))
         for dot in dots:
             painter.drawEllipse(dot, 2.5, 2.5)
-        end = self._end
-        if end is None or dist(end, self._points[-1]) < _SAME:
-            return
-        painter.setPen(QPen(_INK, 1.6, Qt.PenStyle.DashLine))
-        painter.drawLine(dots[-1], camera.seen(end))
-        if self._closed and len(dots) > 1:
-            painter.drawLine(camera.seen(end), dots[0])
-        words(painter, camera.seen(end) + QPointF(14, 20), self._typed or self._told(end))
+        if dots and self.pointer is not None:
+            end = camera.seen(self.pointer.at)
+            painter.setPen(pen(1.6, Qt.PenStyle.DashLine))
+            painter.drawLine(dots[-1], end)
+            if self._closed and len(dots) > 1:
+                painter.drawLine(end, dots[0])
+        self.paint_typed(painter, camera)
 
-    def _told(self, end: Point) -> str:
-        start = self._points[-1]
-        units = self.place.document.project.units
-        angle = degrees(atan2(end[1] - start[1], end[0] - start[0]))
-        return f"{format_length(dist(start, end), units)}  ∠ {angle:.1f}°"
+    def _first_hint(self) -> str:
+        if self._closed:
+            return say("Click the first corner of the board.")
+        off = format_length(self.place.aids.beside, self.place.document.project.units)
+        return say(
+            "Click where the sheet starts; places {} off a board are caught. Type another distance."
+        ).format(off)
 
-    def _meant(self, pointer: Pointer) -> Point:
-        """Return the place that is meant: what was caught, or kept to the nearest fifteen degrees."""
-        if not (pointer.adds and self._points) or pointer.catch:
-            return pointer.at
-        start, at = self._points[-1], pointer.bare
-        angle = degrees(atan2(at[1] - start[1], at[0] - start[0]))
-        turned = radians(round(angle / _TURN) * _TURN)
-        size = (at[0] - start[0]) * cos(turned) + (at[1] - start[1]) * sin(turned)
-        return start[0] + size * cos(turned), start[1] + size * sin(turned)
-
-    def _set(self, point: Point) -> None:
-        last = self._points[-1] if self._points else None
-        if self._closed and len(self._points) > 2 and dist(point, self._points[0]) < _SAME:
-            self._finish()
-            return
-        if last is None or dist(point, last) > _SAME:
-            self._points.append(point)
-        self._typed = ""
-        self.changed.emit()
-
-    def _enter(self) -> bool:
-        """Set the point that is typed, or end the run."""
-        if not self._points:
-            return False
-        if not self._typed:
-            self._finish()
-            return True
-        try:
-            typed = read_typed(self._typed, self.place.document.project.units)
-        except EnclosureError as error:
-            self.place.refuse(error)
-            self._typed = ""
-            return True
-        start, end = self._points[-1], self._end or self._points[-1]
-        angle = atan2(end[1] - start[1], end[0] - start[0])
-        angle = angle if typed.angle is None else radians(typed.angle)
-        length = dist(start, end) if typed.length is None else typed.length
-        self._set((start[0] + length * cos(angle), start[1] + length * sin(angle)))
-        return True
-
-    def _take_back(self) -> None:
-        if self._typed:
-            self._typed = self._typed[:-1]
-        else:
-            self._points.pop()
-        self.changed.emit()
-
-    def _finish(self) -> None:
-        """Make the piece; too few points are none."""
-        points, self._points, self._typed = tuple(self._points), [], ""
-        if len(points) > (2 if self._closed else 1):
-            shape: Shape = Area(points) if self._closed else Line(points)
-            product = self.place.product
-            section = self.place.section
-            name = section.products[product].name if section else ""
-            text = say("Draw {}").format(name)
-            self.edit(text, lambda p, i: add_piece(p, i, product, shape))
-        self.changed.emit()
+    def _width(self, product: Product) -> float:
+        """Return how thick a tape or a bead is drawn, 0 for a sheet, which is a bare line."""
+        if product.bond is Bond.TAPE:
+            return product.thickness_mm or 0.0
+        if product.bond is Bond.SEALANT:
+            return product.thickness_mm or self.place.aids.bead
+        return 0.0
 
     def _ready(self) -> bool:
         """Whether there is a section and a product to draw with; say what is missing."""

@@ -121,6 +121,10 @@ class Tool(QObject):
         """Give up what was begun; say whether there was anything."""
         return False
 
+    def put_away(self) -> None:
+        """Give up what was begun, since another tool is taken in hand."""
+        self.cancel()
+
     def paint(self, painter: QPainter, camera: Camera) -> None:
         """Paint what the gesture is about to do, in dots of the view."""
 

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from enclosure_app.model.edits import add_piece
-from enclosure_app.model.place import Line
+from enclosure_app.model.place import Area, Line
 from enclosure_app.window.main_window import MainWindow
 
 RUN = ((400.0, 300.0), (400.0, 1000.0), (1200.0, 1000.0))
@@ -49,3 +49,46 @@ def test_too_few_points_are_refused_in_words(bent: MainWindow, hand) -> None:  #
         hand.press(Qt.Key.Key_Delete)
     assert len(points(bent)) == 2
     assert bent.messages.isVisible()
+
+
+def test_a_point_is_put_by_typing_how_far_it_is_from_the_one_before(
+    bent: MainWindow,
+    hand,  # noqa: ANN001
+) -> None:
+    hand.click(RUN[1])
+    assert "600 at 90" in bent.views.hint.text()
+    hand.keys("500 at 90")
+    hand.press(Qt.Key.Key_Return)
+    assert points(bent)[1] == pytest.approx((400.0, 800.0))
+    assert points(bent)[2] == RUN[2]
+
+
+def test_arrows_move_it_and_page_keys_go_on(bent: MainWindow, hand) -> None:  # noqa: ANN001
+    hand.click(RUN[0])
+    hand.press(Qt.Key.Key_Left)
+    hand.press(Qt.Key.Key_PageDown)
+    hand.press(Qt.Key.Key_Up)
+    assert points(bent) == ((399.0, 300.0), (400.0, 1001.0), RUN[2])
+
+
+def test_a_corner_of_a_hole_is_dragged(sheet: MainWindow, hand) -> None:  # noqa: ANN001
+    hole = ((600.0, 600.0), (900.0, 600.0), (900.0, 900.0))
+    outer = ((300.0, 300.0), (1500.0, 300.0), (1500.0, 1500.0), (300.0, 1500.0))
+    shape = Area(outer, (hole,))
+    sheet.document.apply("Draw", add_piece(sheet.document.project, 0, "plywood", shape))
+    sheet.place.pick(("drawn-1",))
+    sheet.do("tool_points")
+    hand.drag(hole[1], (950.0, 560.0), (1000.0, 500.0))
+    after = sheet.document.project.sections[0].by_name["drawn-1"].shape
+    assert after.outer == outer
+    assert after.holes[0][1] == pytest.approx(hand.at((1000.0, 500.0)))
+
+
+def test_escape_lets_go_of_the_point_and_then_of_the_piece(bent: MainWindow, hand) -> None:  # noqa: ANN001
+    hand.click(RUN[1])
+    hand.press(Qt.Key.Key_Escape)
+    assert "double-click" in bent.views.hint.text()
+    hand.press(Qt.Key.Key_Escape)
+    assert "Click the sheet" in bent.views.hint.text()
+    hand.press(Qt.Key.Key_Escape)
+    assert bent.toolbox.name == "select"

@@ -71,3 +71,45 @@ def test_a_line_of_the_office_is_picked_and_given_a_product(opened: Opened, hand
     piece = window.place.section.by_name[stroke.handle]
     assert (piece.product, piece.shape) == ("felt", Line(stroke.points))
     assert stroke not in window.place.section.strokes
+
+
+def test_an_end_that_is_dragged_lands_on_another_end(two: MainWindow, hand) -> None:  # noqa: ANN001
+    two.canvas.catching = True
+    two.checking.check_now()
+    hand.drag((402.0, 1502.0), (500.0, 1000.0), (897.0, 304.0))
+    shape = two.document.project.sections[0].by_name["drawn-1"].shape
+    assert shape.points == ((900.0, -900.0), (900.0, 300.0))
+
+
+def test_ctrl_drags_a_copy(two: MainWindow, hand, qtbot) -> None:  # noqa: ANN001
+    ctrl = Qt.KeyboardModifier.ControlModifier
+    left = Qt.MouseButton.LeftButton
+    qtbot.mousePress(two.canvas, left, ctrl, hand.dot((400.0, 800.0)))
+    for x in (500.0, 600.0):
+        hand.move((x, 800.0), ctrl)
+    qtbot.mouseRelease(two.canvas, left, ctrl, hand.dot((600.0, 800.0)))
+    names = list(two.document.project.sections[0].by_name)
+    assert names == ["drawn-1", "drawn-2", "copy-1"]
+    assert two.document.undo_stack.undoText() == "Copy"
+    two.do("undo")
+    assert list(two.document.project.sections[0].by_name) == names[:2]
+
+
+def test_escape_takes_a_drag_back(two: MainWindow, hand, qtbot) -> None:  # noqa: ANN001
+    before, steps = two.document.project, two.document.undo_stack.count()
+    qtbot.mousePress(two.canvas, Qt.MouseButton.LeftButton, pos=hand.dot((400.0, 800.0)))
+    hand.move((600.0, 900.0))
+    assert two.document.project is not before
+    hand.press(Qt.Key.Key_Escape)
+    assert two.document.project is before
+    assert two.document.undo_stack.count() == steps
+
+
+def test_shift_drags_straight_across(two: MainWindow, hand, qtbot) -> None:  # noqa: ANN001
+    shift = Qt.KeyboardModifier.ShiftModifier
+    qtbot.mousePress(two.canvas, Qt.MouseButton.LeftButton, pos=hand.dot((400.0, 1500.0)))
+    hand.move((600.0, 1515.0), shift)
+    hand.move((700.0, 1520.0), shift)
+    shape = two.document.project.sections[0].by_name["drawn-1"].shape
+    assert shape.points[0][1] == pytest.approx(300.0)
+    assert shape.points[0][0] == pytest.approx(700.0, abs=4.0)

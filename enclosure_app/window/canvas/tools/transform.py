@@ -1,0 +1,264 @@
+"""Move, copy, turn and flip what is picked: places are clicked or typed, and all is seen before.
+
+With Ctrl held at the last click the originals stay where they are and copies are made.
+"""
+
+from collections.abc import Callable, Collection
+from math import atan2, degrees, dist
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter
+
+from enclosure_app.drawing.lengths import format_length
+from enclosure_app.model.edits import (
+    copy_pieces,
+    doubled,
+    mirror_pieces,
+    move_pieces,
+    rotate_pieces,
+)
+from enclosure_app.model.place import Point
+from enclosure_app.model.project import Project
+from enclosure_app.window.canvas.camera import Camera
+from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.picking import piece_at
+from enclosure_app.window.canvas.tools.proposing import REACH, ProposingTool, Wish
+from enclosure_app.window.canvas.tools.tool import Edit, Pointer, say
+from enclosure_app.window.canvas.workplace import Workplace
+from enclosure_app.window.typed_length import read_angle
+
+_SAME = 0.01  # mm
+
+Change = Callable[[Project, int, Collection[str]], Project]
+"""A change of pieces by their names."""
+
+
+class Transform(ProposingTool):
+    """Takes places one after the other, and does what they mean to what is picked."""
+
+    places = 2  # how many are asked for
+
+    def __init__(self, place: Workplace) -> None:
+        super().__init__(place)
+        self.given: list[Point] = []
+
+    def meant(self, names: Collection[str], pointer: Pointer) -> Wish | None:
+        """Return what the places given and that of the pointer mean."""
+        raise NotImplementedError
+
+    def ask(self) -> str:
+        """Return what is asked for now, in one sentence."""
+        return ""
+
+    @property
+    def next_step(self) -> str:
+        """Return what to do next."""
+        if not self.place.picked:
+            return say("Click the sheet or board that is meant.")
+        return self.ask()
+
+    @property
+    def anchor(self) -> Point | None:
+        """Return the last place."""
+        return self.given[-1] if self.given else None
+
+    def wish(self, pointer: Pointer) -> Wish | None:
+        """Return the change, once only the last place is missing."""
+        names = self.place.picked
+        ready = names and len(self.given) == self.places - 1
+        return self.meant(names, pointer) if ready else None
+
+    def take(self, pointer: Pointer) -> None:
+        """Pick a piece if none is picked; else take a place, and after the last one do it."""
+        if not self.place.picked:
+            self._pick(pointer)
+        elif len(self.given) < self.places - 1:
+            self.given.append(pointer.at)
+        elif self.accept(pointer):
+            self.after()
+
+    def after(self) -> None:
+        """Go back to picking, with the same pieces picked."""
+        self.given = []
+        self.done.emit()
+
+    def cancel(self) -> bool:
+        """Give up what is typed, else the places."""
+        if super().cancel():
+            return True
+        begun, self.given = bool(self.given), []
+        self.forget()
+        return begun
+
+    def step_back(self) -> bool:
+        """Take the last place back."""
+        return bool(self.given and self.given.pop())
+
+    def paint(self, painter: QPainter, camera: Camera) -> None:
+        """Paint the places, a line to the pointer, and the change."""
+        painter.setPen(pen(1.2, Qt.PenStyle.DashLine))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        dots = [camera.seen(point) for point in self.given]
+        if dots and self.pointer is not None:
+            painter.drawLine(dots[0], camera.seen(self.pointer.at))
+        for dot in dots:
+            painter.drawEllipse(dot, 5.0, 5.0)
+        super().paint(painter, camera)
+
+    def _pick(self, pointer: Pointer) -> None:
+        section = self.place.section
+        name = piece_at(section, pointer.bare, pointer.reach(REACH)) if section else ""
+        self.place.pick((name,) if name else ())
+
+
+class Move(Transform):
+    """Moves what is picked from a place to another; with `keeps`, copies it there again and again."""
+
+    catches_beside = True
+
+    def __init__(self, place: Workplace, *, keeps: bool = False) -> None:
+        super().__init__(place)
+        self._keeps = keeps
+
+    def ask(self) -> str:
+        """Return what is asked for now."""
+        if not self.given:
+            return say("Click the place to move from, best an end or a corner.")
+        if self._keeps:
+            return say("Click where the copy goes, or type how far: 600 at 90. Escape ends.")
+        return say("Click the place to move to, or type how far: 600 at 90. Ctrl leaves a copy.")
+
+    @property
+    def told(self) -> str:
+        """Return how far it goes."""
+        if not self.given or self.pointer is None:
+            return ""
+        far = dist(self.given[0], self.pointer.at)
+        return format_length(far, self.place.document.project.units)
+
+    def meant(self, names: Collection[str], pointer: Pointer) -> Wish | None:
+        """Move or copy by the way between the two places."""
+        (ax, ay), (bx, by) = self.given[0], pointer.at
+        way = bx - ax, by - ay
+        if dist((0.0, 0.0), way) < _SAME:
+            return None
+        if self._keeps or pointer.keeps:
+            return say("Copy"), lambda p, i: copy_pieces(p, i, names, way)
+        return say("Move"), lambda p, i: move_pieces(p, i, names, way)
+
+    def after(self) -> None:
+        """Go on copying, or go back to picking."""
+        if not self._keeps:
+            super().after()
+
+
+class Turn(Transform):
+    """Turns what is picked about a centre, from one place to another or by a typed angle."""
+
+    places = 3
+
+    def ask(self) -> str:
+        """Return what is asked for now."""
+        asked = (
+            say("Click the centre to turn about."),
+            say("Type the angle, such as 22.5, or click a place that is to be turned."),
+            say("Click where that place goes, or type the angle; Shift keeps to 15 degrees."),
+        )
+        return asked[len(self.given)]
+
+    @property
+    def anchor(self) -> Point | None:
+        """Return none: angles count from the place that is turned."""
+        return None
+
+    @property
+    def signed(self) -> bool:
+        """Return whether an angle may be typed: there is a centre."""
+        return bool(self.given)
+
+    @property
+    def told(self) -> str:
+        """Return by how much it turns."""
+        if len(self.given) < 2 or self.pointer is None:
+            return ""
+        return f"∠ {self._angle(self.pointer):.1f}°"
+
+    def meant(self, names: Collection[str], pointer: Pointer) -> Wish | None:
+        """Turn by the angle between the two places."""
+        return self._by(names, self._angle(pointer), keeps=pointer.keeps)
+
+    def read(self, text: str) -> None:
+        """Take a typed angle, or a place while there is no centre."""
+        if not self.given or ";" in text:
+            super().read(text)
+            return
+        wish = self._by(self.place.picked, read_angle(text.removeprefix("at")), keeps=False)
+        if self.place.picked and self.edit(*wish):
+            self.forget()
+            self.after()
+
+    def _by(self, names: Collection[str], angle: float, *, keeps: bool) -> Wish:
+        centre = self.given[0]
+        return say("Turn"), _on_copies(
+            names, keeps, lambda p, i, n: rotate_pieces(p, i, n, centre, angle)
+        )
+
+    def _angle(self, pointer: Pointer) -> float:
+        """Return the angle, between -180 and 180 degrees."""
+        centre, start = self.given[0], self.given[1]
+        angle = _direction(centre, pointer.at) - _direction(centre, start)
+        aids = self.place.aids
+        if aids.kept is not pointer.adds and pointer.catch is None:
+            angle = round(angle / aids.step) * aids.step
+        return (angle + 180.0) % 360.0 - 180.0
+
+
+class Flip(Transform):
+    """Flips what is picked over a line through two places."""
+
+    def ask(self) -> str:
+        """Return what is asked for now."""
+        if not self.given:
+            return say("Click a place on the line to flip over.")
+        return say(
+            "Click a second place on the line, or type its angle; Shift keeps it upright or level, "
+            "Ctrl leaves the original."
+        )
+
+    @property
+    def told(self) -> str:
+        """Return the angle of the line."""
+        if not self.given or self.pointer is None:
+            return ""
+        return f"∠ {_direction(self.given[0], self.pointer.at):.1f}°"
+
+    def meant(self, names: Collection[str], pointer: Pointer) -> Wish | None:
+        """Flip over the line."""
+        a, b = self.given[0], pointer.at
+        if dist(a, b) < _SAME:
+            return None
+        flipped = _on_copies(names, pointer.keeps, lambda p, i, n: mirror_pieces(p, i, n, (a, b)))
+        return say("Flip"), flipped
+
+    def read(self, text: str) -> None:
+        """Take the typed angle of the line, or a place."""
+        if not self.given or ";" in text:
+            super().read(text)
+            return
+        super().read(f"1000 mm at {read_angle(text.removeprefix('at'))}")
+
+
+def _on_copies(names: Collection[str], keeps: bool, change: Change) -> Edit:
+    """Return an edit that changes the pieces, or copies of them where the originals are kept."""
+    if not keeps:
+        return lambda p, i: change(p, i, names)
+
+    def on_copies(project: Project, index: int) -> Project:
+        after, copies = doubled(project, index, names)
+        return change(after, index, copies)
+
+    return on_copies
+
+
+def _direction(a: Point, b: Point) -> float:
+    return degrees(atan2(b[1] - a[1], b[0] - a[0]))
