@@ -3,7 +3,10 @@
 from cmath import phase, rect
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import islice
 from math import degrees, radians
+
+import numpy as np
 
 Point = tuple[float, float]
 
@@ -54,3 +57,15 @@ class Similarity:
         """Return where places come to lie."""
         (a, b), (x, y) = (self.by.real, self.by.imag), (self.shift.real, self.shift.imag)
         return tuple([(a * px - b * py + x, b * px + a * py + y) for px, py in points])
+
+    def runs(self, runs: Sequence[Sequence[Point]]) -> list[tuple[Point, ...]]:
+        """Return where the places of many runs come to lie, all in one go."""
+        if not runs:
+            return []
+        counts = [len(run) for run in runs]
+        flat = np.array([point for run in runs for point in run], dtype=np.float64).reshape(-1, 2)
+        a, b = self.by.real, self.by.imag
+        x = a * flat[:, 0] - b * flat[:, 1] + self.shift.real
+        y = b * flat[:, 0] + a * flat[:, 1] + self.shift.imag
+        places = iter(zip(x.tolist(), y.tolist(), strict=True))
+        return [tuple(islice(places, count)) for count in counts]

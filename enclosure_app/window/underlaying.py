@@ -1,7 +1,7 @@
 """Puts pictures and PDF pages under the drawing: read off the window's thread, asked of in place."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
@@ -33,6 +33,16 @@ _INCH_PAGES = frozenset(
     {(8.5, 11.0), (11.0, 17.0), (17.0, 22.0), (22.0, 34.0), (34.0, 44.0)}
     | {(9.0, 12.0), (12.0, 18.0), (18.0, 24.0), (24.0, 36.0), (36.0, 48.0), (30.0, 42.0)}
 )
+
+
+@dataclass(frozen=True, slots=True)
+class _Laid:
+    """What was read, and the project with it: made of `base`, or of one that was `begun` for it."""
+
+    read: ReadUnderlay
+    base: Project
+    begun: Project | None
+    after: Project
 
 
 class Underlaying(QObject):
@@ -87,41 +97,43 @@ class Underlaying(QObject):
             self._read_page(file, 0)
 
     def _read_page(self, file: UnderlayFile, page: int) -> None:
-        def read(progress: Progress) -> ReadUnderlay:
-            return read_underlay(file, page, progress.tell)
+        base, section = self._place.document.project, self._place.section
+
+        def read(progress: Progress) -> _Laid:
+            found = read_underlay(file, page, progress.tell)
+            return _laid(base, section, found)
 
         self._begin(file.name, read, self._take_page)
 
-    def _take_page(self, read: ReadUnderlay) -> None:
-        document = self._place.document
-        if self._place.section is None:
-            self._begin_project(read.underlay)
-        section = self._place.section
-        if section is None:
-            return
-        under = beside_what_is_drawn(replace(read.underlay, section=section.name), section)
-        try:
-            after = add_underlay(document.project, under, read.lines)
-        except EnclosureError as error:
-            self._refuse(error)
-            return
-        document.apply(self.tr("Put {} under the drawing").format(under.name), after)
+    def _take_page(self, laid: _Laid) -> None:
+        document, read = self._place.document, laid.read
+        if document.project is not laid.base:  # something was changed meanwhile
+            laid = _laid(document.project, self._place.section, read)
+        if laid.begun:
+            document.open(laid.begun)
+            self.began.emit()
+        text = self.tr("Put {} under the drawing").format(read.underlay.name)
+        document.apply(text, laid.after)
         self._place.resized.emit()
         if read.notes:
             self.said.emit(" ".join(read.notes))
         self.put.emit()
         self._next()
 
-    def _begin_project(self, underlay: Underlay) -> None:
-        document = self._place.document
-        title = Path(underlay.name).stem
-        units = paper_units(underlay, document.project.units)
-        document.open(new_project(units, title))
-        self.began.emit()
-
     def _refuse(self, error: EnclosureError) -> None:
         self.said.emit(str(error))
         self._next()
+
+
+def _laid(base: Project, section: Section | None, read: ReadUnderlay) -> _Laid:
+    """Lay what was read under a section, or under one that is begun for it; takes its time."""
+    begun = None
+    if section is None:
+        units = paper_units(read.underlay, base.units)
+        begun = new_project(units, Path(read.underlay.name).stem)
+        section = begun.sections[0]
+    under = beside_what_is_drawn(replace(read.underlay, section=section.name), section)
+    return _Laid(read, base, begun, add_underlay(begun or base, under, read.lines))
 
 
 def beside_what_is_drawn(underlay: Underlay, section: Section) -> Underlay:

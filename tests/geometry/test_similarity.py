@@ -19,6 +19,14 @@ def test_a_move_moves_everything_alike() -> None:
     assert Similarity.moving((3, -2)).places(((0, 0), (1, 1))) == ((3, -2), (4, -1))
 
 
+@given(st.lists(st.lists(places, max_size=4), max_size=4), st.floats(0.1, 9), st.floats(-99, 99))
+def test_many_runs_go_where_each_alone_would(
+    runs: list[list[tuple[float, float]]], factor: float, turn: float
+) -> None:
+    similar = Similarity.about((3.0, 4.0), factor, turn)
+    assert similar.runs(runs) == [similar.places(run) for run in runs]
+
+
 def test_quarter_turns_are_exact() -> None:
     assert Similarity.about((1, 1), 2.0, 90.0).place((3, 1)) == (1, 5)
     assert Similarity.about((0, 0), 1.0, -90.0).place((3, 1)) == (1, -3)

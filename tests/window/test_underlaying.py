@@ -17,6 +17,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Section
+from enclosure_app.progress import Progress
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.printing import write_pdf
 from enclosure_app.window.underlaying import beside_what_is_drawn, paper_units, scale_step
@@ -132,14 +133,28 @@ def test_the_sheet_shows_it_under_the_drawing(
     sheet.checking.check_now()
     results = tuple(sheet.checking.results)
     shown, hidden = tmp_path / "shown.pdf", tmp_path / "hidden.pdf"
-    write_pdf(shown, sheet.document.project, results)
-    write_pdf(hidden, edits.show_underlay(sheet.document.project, 0, shown=False), results)
+    write_pdf(shown, (sheet.document.project, results), Progress())
+    without_it = edits.show_underlay(sheet.document.project, 0, shown=False)
+    write_pdf(hidden, (without_it, results), Progress())
     with_it, without = (rendered(path.read_bytes(), 0, 1.0)[0] for path in (shown, hidden))
     differs = (with_it[:, :, 0].astype(int) - without[:, :, 0]) < -90
     rows, columns = differs.any(axis=1).nonzero()[0], differs.any(axis=0).nonzero()[0]
     wide, high = columns[-1] - columns[0] + 1, rows[-1] - rows[0] + 1
     assert wide == pytest.approx(high, abs=2)  # a square of 1 m, half as wide as the frame
     assert differs.sum() > 0.9 * wide * high
+
+
+def test_what_was_drawn_while_it_was_read_is_kept(
+    sheet: MainWindow, qtbot: QtBot, pdf: Path
+) -> None:
+    sheet.underlaying.open([pdf])
+    line = Line(((100.0, 100.0), (900.0, 100.0)))
+    project = edits.add_piece(sheet.document.project, 0, sheet.place.product, line)
+    sheet.document.apply("", project)
+    wait_for(sheet, qtbot)
+    (section,) = sheet.document.project.sections
+    assert [piece.shape for piece in section.pieces] == [line]
+    assert len(section.strokes) == 1
 
 
 def test_of_several_pages_one_is_asked_for_in_place(

@@ -19,6 +19,8 @@ from enclosure_app.model.edits.underlay_lines import (
     is_blank,
     is_of,
     moved_section,
+    moved_strokes,
+    moved_text,
     with_frame_moved,
     without_page,
 )
@@ -251,16 +253,16 @@ def _with_lines(section: Section, underlay: Underlay, lines: PageLines) -> Secti
     factor = underlay.mm_per_pixel / underlay.paper_mm if underlay.paper_mm else 1.0
     onto = Similarity.about((0.0, 0.0), factor, underlay.angle)
     onto = Similarity(onto.by, complex(*underlay.at))
-    handles = (f"{underlay.key}:{n}" for n in count(1))
-    strokes = tuple(replace(each, handle=next(handles)) for each in lines.strokes)
-    texts = tuple(replace(each, handle=next(handles)) for each in lines.texts)
-    brought = moved_section(
-        replace(section, strokes=strokes, texts=texts, pieces=()), onto, underlay.key, frozenset()
+    many = len(lines.strokes)
+    handles = [f"{underlay.key}:{n}" for n in range(1, many + len(lines.texts) + 1)]
+    texts = (
+        replace(moved_text(each, onto), handle=handle)
+        for each, handle in zip(lines.texts, handles[many:], strict=True)
     )
     return replace(
         section,
-        strokes=(*section.strokes, *brought.strokes),
-        texts=(*section.texts, *brought.texts),
+        strokes=(*section.strokes, *moved_strokes(lines.strokes, onto, handles[:many])),
+        texts=(*section.texts, *texts),
     )
 
 
