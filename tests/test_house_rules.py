@@ -36,11 +36,8 @@ IN_THE_WINDOW = (
     "window.canvas.overlay",
     "window.commands.files",
     "window.layer_strip",
-    "window.layers_model",
-    "window.lines_panel",
     "window.opening",
     "window.printing",
-    "window.products_model",
 )
 TESTED_ELSEWHERE = {
     **dict.fromkeys(IN_THE_WINDOW, "window/test_main_window.py"),

@@ -18,7 +18,6 @@ from PySide6.QtWidgets import (
 )
 
 from enclosure_app.language import say
-from enclosure_app.model.layer import Role
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.window.layer_delegate import LayerDelegate
@@ -188,7 +187,7 @@ class LayerTable(QWidget):
             text = say("As named: {guess}", guess=one) if len(guesses) == 1 else say("As named")
             self._add(text, "", say("What its name suggests"))
             self.menu.addSeparator()
-        for role in Role:
+        for role in ROLES:
             self._add(say(ROLES[role]), role, say(ROLE_TIPS[role]))
         self.menu.addSeparator()
         pick = self.menu.addAction(self.tr("Pick all that is on it"))

@@ -38,6 +38,7 @@ class LinesPanel(QWidget):
         self.list = ProductList(self)
         self.form = ProductForm(self)
         self.lately: list[str] = []
+        self._shown: tuple[Project, Section | None] | None = None
         self.no_layers = QLabel(
             self.tr("Nothing is drawn yet: choose a product below, then Sheet or Board."), self
         )
@@ -62,6 +63,7 @@ class LinesPanel(QWidget):
         """Show the layers of a project, and the products of its section in view."""
         if project is None:
             return
+        self._shown = project, section
         self.table.show_project(project)
         self.list.show_products(project, section, self.lately)
         layered = self.table.model.total > 0
@@ -79,6 +81,8 @@ class LinesPanel(QWidget):
     def was_given(self, key: str) -> None:
         """Put a product first from now on, for it was given just now."""
         self.lately = [key, *(other for other in self.lately if other != key)][:_MOST_LATELY]
+        if self._shown:
+            self.list.show_products(*self._shown, self.lately)
 
     def show_lists(self) -> None:
         """Show the lists in the place of the form."""

@@ -145,6 +145,7 @@ class MainWindow(QMainWindow):
         self.lines.made.connect(self.commands.layers.put_product)
         self.lines.removed.connect(self.commands.layers.drop_product)
         self.commands.layers.given.connect(self.lines.was_given)
+        self.commands.editing.given.connect(self.lines.was_given)
         self.lines.list.list.addAction(self.actions_by_name["pick_product"])
         self.lines.list.list.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Collection
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
@@ -12,7 +12,9 @@ from enclosure_app.window.giving import given_product
 
 
 class EditCommands(QObject):
-    """Picking, deleting, and saying what the lines are."""
+    """Picking, deleting, and saying what the lines are. `given`: this product was used."""
+
+    given = Signal(str)
 
     def __init__(self, parts: Parts) -> None:
         super().__init__(parts.window)
@@ -91,6 +93,7 @@ class EditCommands(QObject):
             place.refuse(error)
             return
         place.document.apply(text, after)
+        self.given.emit(place.product)
 
     def read_notes(self) -> None:
         """Read the drawing's notes, and offer what they say."""

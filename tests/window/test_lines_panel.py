@@ -1,0 +1,103 @@
+"""The left-hand panel: layers, products and the form of one work together."""
+
+from collections.abc import Callable
+
+import pytest
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.model.layer import Role
+from enclosure_app.resources import sample
+from enclosure_app.window.layer_preview import Lit
+from enclosure_app.window.main_window import MainWindow
+
+LEFT = Qt.MouseButton.LeftButton
+Opened = Callable[..., MainWindow]
+
+
+@pytest.fixture
+def parapet(window: MainWindow) -> MainWindow:
+    window.filing.open(sample("parapet.dxf"))
+    return window
+
+
+def choose_layer(window: MainWindow, qtbot: QtBot, name: str) -> None:
+    table = window.lines.table
+    index = table.model.index([told.name for told in table.model.rows].index(name))
+    table.list.scrollTo(index)
+    at = table.list.visualRect(index).center()
+    qtbot.mouseClick(table.list.viewport(), LEFT, pos=at)
+
+
+def test_an_empty_sheet_says_how_to_begin(window: MainWindow) -> None:
+    window.filing.new_sheet()
+    assert window.lines.no_layers.isVisible()
+    assert not window.lines.table.isVisible()
+
+
+def test_a_chosen_layer_lights_up_on_the_drawing(parapet: MainWindow, qtbot: QtBot) -> None:
+    choose_layer(parapet, qtbot, "Wall sheet")
+    (lit,) = parapet.canvas.overlay.lit
+    assert lit.layers == {"Wall sheet"}
+    assert len(lit.controls) == 2
+
+
+def test_a_product_that_is_pointed_at_is_shown_on_the_chosen_layer(
+    parapet: MainWindow, qtbot: QtBot
+) -> None:
+    choose_layer(parapet, qtbot, "Hatching")
+    products = parapet.lines.list
+    products.search.setText("felt")
+    index = products.model.index(products.model.place_of("felt"))
+    at = products.list.visualRect(index).center()
+    other = products.model.index((index.row() + 1) % products.model.rowCount())
+    products.list.setCurrentIndex(other)
+    qtbot.mouseClick(products.list.viewport(), LEFT, pos=at)
+    (lit,) = parapet.canvas.overlay.lit
+    assert lit == Lit(frozenset({"Hatching"}), (*lit.controls,))
+    assert [control.value for control in lit.controls] == ["water"]
+    assert all(p.layer != "Hatching" for p in parapet.document.project.sections[0].pieces)
+    qtbot.mouseClick(parapet.lines.table.make, LEFT)
+    made = [p for p in parapet.document.project.sections[0].pieces if p.layer == "Hatching"]
+    assert {piece.product for piece in made} == {"felt"}
+    parapet.do("undo")
+    assert parapet.lines.table.told[0].meant == Role.LINEWORK
+
+
+def test_the_form_stands_in_the_place_of_the_lists_and_the_new_product_is_chosen(
+    parapet: MainWindow, qtbot: QtBot
+) -> None:
+    lines = parapet.lines
+    qtbot.mouseClick(lines.list.add, LEFT)
+    assert lines.pages.currentWidget() is lines.form
+    qtbot.keyClicks(lines.form.name, "Blue wrap")
+    qtbot.keyClick(lines.form.name, Qt.Key.Key_Return)
+    assert lines.pages.currentIndex() == 0
+    assert lines.product is not None
+    assert lines.product.key == "blue-wrap"
+    assert parapet.place.product == "blue-wrap"
+    assert lines.list.model.rows[0].key == "blue-wrap"
+    parapet.do("undo")
+    assert "blue-wrap" not in parapet.document.project.sections[0].products
+
+
+def test_what_was_given_lately_stands_first(parapet: MainWindow) -> None:
+    for key in ("felt", "osb", "felt"):
+        parapet.commands.layers.say_layers(["Hatching"], key)
+    assert parapet.lines.lately == ["felt", "osb"]
+    assert [p.key for p in parapet.lines.list.model.rows[:2]] == ["felt", "osb"]
+
+
+def test_what_is_picked_counts_as_given_lately(parapet: MainWindow, qtbot: QtBot) -> None:
+    section = parapet.document.project.sections[0]
+    parapet.place.pick((section.pieces[0].name,))
+    parapet.lines.choose("osb")
+    qtbot.mouseClick(parapet.lines.list.give, LEFT)
+    assert parapet.lines.lately[0] == "osb"
+
+
+def test_another_drawing_shows_its_own_layers(parapet: MainWindow) -> None:
+    first = {told.name for told in parapet.lines.table.model.rows}
+    parapet.filing.open(sample("ridge.dxf"))
+    assert {told.name for told in parapet.lines.table.model.rows} != first
+    assert parapet.lines.table.chosen == []
