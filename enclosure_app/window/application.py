@@ -19,7 +19,7 @@ from enclosure_app.window.settings import Settings
 
 
 def run(files: Sequence[Path] = ()) -> int:
-    """Open the window, on a project or drawings and a layer map; return the exit status."""
+    """Open the window on a project, on drawings, on what lies under them; return the exit status."""
     application = made_application()
     settings = Settings()
     speak_in(application, tongue_of(settings.language))
@@ -28,7 +28,7 @@ def run(files: Sequence[Path] = ()) -> int:
     window.show()
     window.working.reader.warm()
     if files:
-        window.filing.open_all(files)
+        window.open_files(files)
     Thread(target=make_ready, name="making ready", daemon=True).start()
     return int(application.exec())
 

@@ -1,5 +1,6 @@
 """The main window: the drawing is the window; the panels round it are few and quiet."""
 
+from collections.abc import Sequence
 from functools import partial
 from pathlib import Path
 
@@ -52,6 +53,7 @@ class MainWindow(QMainWindow):
         self.settings = settings or Settings()
         self.working = working or Working(Reader(tongue_of(self.settings.language).code))
         self._closing = self._closed = False
+        self._under_next: list[Path] = []
         self.document = Document(Project("", Units.MM, ()))
         self.place = Workplace(self.document)
         self.checking = Checking(self.document)
@@ -191,9 +193,25 @@ class MainWindow(QMainWindow):
         """Do the action called `name`."""
         self.actions_by_name[name].trigger()
 
+    def open_files(self, paths: Sequence[Path]) -> None:
+        """Open drawings, a project or a layer map, and put pictures and PDF files under them.
+
+        What is not saved is asked about before another drawing takes its place.
+        """
+        under = [path for path in paths if can_lie_under(path)]
+        others = [path for path in paths if path not in under]
+        if others:
+            self._under_next = under
+            self.commands.files.ask_to_save(partial(self.filing.open_all, others))
+        else:
+            self.underlaying.open(under)
+
     def _opened(self) -> None:
         self.keeping.opened()
         self.showing.begin()
+        under, self._under_next = self._under_next, []
+        if under:
+            self.underlaying.open(under)
 
     def _show_project(self) -> None:
         begun = bool(self.document.project.sections)
@@ -298,13 +316,8 @@ class MainWindow(QMainWindow):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        """Open what is dropped, or put it under the drawing; what is not saved is asked about."""
-        paths = _dropped(event)
-        others = [path for path in paths if not can_lie_under(path)]
-        if others:
-            self.commands.files.ask_to_save(partial(self.filing.open_all, others))
-        else:
-            self.underlaying.open(paths)
+        """Open what is dropped, or put it under the drawing."""
+        self.open_files(_dropped(event))
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Keep the layout, and end all work; what is not saved is asked about first."""

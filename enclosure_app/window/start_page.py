@@ -117,7 +117,7 @@ class StartPage(QWidget):
         ready.setMinimumHeight(38)
         ready.setMenu(parts)
         begin.addWidget(ready)
-        begin.addWidget(self._label(self.tr("or drop a DXF file anywhere here."), "small"))
+        begin.addWidget(self._label(self.tr("or drop a DXF file, a picture or a PDF anywhere here."), "small"))
         begin.addStretch(1)
         line.addLayout(begin, 1)
         samples = QVBoxLayout()

@@ -172,7 +172,7 @@ class UnderlayStrip(QWidget):
     def _told_scale(self, underlay: Underlay) -> str:
         if not underlay.to_scale:
             paper = self.tr("Not to scale: lengths are the paper's")
-            return paper if underlay.paper_mm else self.tr("Not to scale: lengths mean nothing")
+            return paper if underlay.paper_mm else self.tr("Not to scale: its size is not known")
         if underlay.paper_mm:
             ratio = underlay.mm_per_pixel / underlay.paper_mm
             return self.tr("To scale, 1:{:.4g} on paper").format(ratio)

@@ -75,7 +75,7 @@ def test_a_photograph_has_no_scale_of_its_paper(sheet: MainWindow) -> None:
     put(sheet, scan("site.jpg"))
     strip = sheet.views.underlay
     assert strip.paper.isHidden()
-    assert strip.words.text().startswith("Not to scale: lengths mean nothing")
+    assert strip.words.text().startswith("Not to scale: its size is not known")
     project = edits.scale_underlay(sheet.document.project, 0, ((0, 0), (100, 0)), 300.0)
     sheet.document.apply("", edits.set_units(project, Units.CM))
     assert strip.words.text() == "To scale, 120.0 cm wide  ·  site.jpg"

@@ -18,6 +18,7 @@ from enclosure_app.model.place import Line
 from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Section
 from enclosure_app.progress import Progress
+from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.printing import write_pdf
 from enclosure_app.window.underlaying import beside_what_is_drawn, paper_units, scale_step
@@ -194,6 +195,18 @@ def test_several_files_come_one_after_the_other(
     assert drop(sheet, pdf, png(tmp_path))
     wait_for(sheet, qtbot, 2)
     assert [each.name for each in sheet.document.project.underlays] == ["wall.pdf", "scan.png"]
+
+
+def test_a_picture_that_comes_with_a_drawing_goes_under_it(
+    window: MainWindow, qtbot: QtBot, tmp_path: Path
+) -> None:
+    window.open_files([png(tmp_path), sample("eave-flush.dxf")])
+    wait_for(window, qtbot)
+    assert window.document.project.source.endswith("eave-flush.dxf")
+    assert window.document.project.sections[0].pieces
+    assert window.document.project.underlays[0].name == "scan.png"
+    window.do("undo")
+    assert window.document.project.underlays == ()
 
 
 def test_a_damaged_file_is_said_and_the_next_one_comes(
