@@ -115,9 +115,9 @@ def likely_units(evidence: Evidence) -> tuple[Units, ...]:
             shown is None or shown[0] is not unit,
             not _fits(across, ACROSS),
             _odd_letters(evidence, unit),
-            evidence.metric is not None and unit.imperial is evidence.metric,
             header is not unit,
             unit is Units.CM,  # rare
+            evidence.metric is not None and unit.imperial is evidence.metric,
             abs(log(across / USUAL)) if across > 0 else 0.0,
         )
 

@@ -70,8 +70,7 @@ class LayerDelegate(QStyledItemDelegate):
         painter.drawText(QRect(x, room.top(), left, room.height()), _LEFT, meant)
         left -= metrics.horizontalAdvance(meant) + 12
         painter.setPen(palette.color(quiet))
-        beside = metrics.elidedText(beside, Qt.TextElideMode.ElideRight, max(left, 0))
-        if len(beside) > 4:
+        if metrics.horizontalAdvance(beside) <= left:
             painter.drawText(room, _RIGHT, beside)
 
     def sizeHint(

@@ -6,11 +6,9 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QListView,
     QPushButton,
-    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -19,6 +17,7 @@ from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
+from enclosure_app.window.elided_label import ElidedLabel
 from enclosure_app.window.product_delegate import ProductDelegate
 from enclosure_app.window.product_words import figures_told, source_words
 from enclosure_app.window.products_model import PRODUCT, ProductsModel, is_own
@@ -45,9 +44,8 @@ class ProductList(QWidget):
         self.search.setAccessibleName(self.tr("Find a product"))
         self.search.textChanged.connect(self._seek)
         self.list = self._made_list()
-        self.told = QLabel(self)
+        self.told = ElidedLabel(self)
         self.told.setObjectName("small")
-        self.told.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.add = self._link(self.tr("Add your own"), self.tr("Add a product of the office"))
         self.change = self._link(self.tr("Change"), self.tr("Change the product that is chosen"))
         self.remove = self._link(self.tr("Remove"), "")
@@ -114,8 +112,7 @@ class ProductList(QWidget):
         else:
             figures = figures_told(product, imperial=self.model.imperial)
             told = " · ".join([*figures, source_words(product)])
-        self.told.setText(told)
-        self.told.setToolTip(told)
+        self.told.tell(told)
         own = product is not None and is_own(product)
         self.change.setEnabled(product is not None)
         self.remove.setEnabled(own)

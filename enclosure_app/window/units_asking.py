@@ -42,10 +42,10 @@ class UnitsAsking(QObject):
         """
         path = Path(file)
         evidence = why.evidence if isinstance(why, UnitsError) else Evidence(file)
-        question = say("Which units is {file} drawn in?", file=path.name)
         words = str(why).replace(file, path.name).partition("--units")[0].rpartition(":")[0]
+        question = say("Which units is {file} drawn in?", file=path.name)
         if words:
-            question = f"{words}. {question}"
+            question = say("{what_the_file_says}. It is drawn in:", what_the_file_says=words)
         does = {unit: partial(self._open_in, path, unit) for unit in Units}
         self.asked.emit(question, answers(evidence, does))
 

@@ -203,7 +203,10 @@ def test_what_a_drawing_shows_goes_with_the_question() -> None:
         (Evidence("a", extent=2600.0), Units.MM),
         (Evidence("a", extent=2.6), Units.M),
         (Evidence("a", extent=9.0, metric=False), Units.FT),
-        (Evidence("a", extent=120.0, metric=True), Units.CM),  # 3 mm would be no section
+        (Evidence("a", extent=120.0, metric=True), Units.IN),  # centimetres are rarer than that
+        (Evidence("a", extent=3000.0, metric=False), Units.MM),  # 76 m would be no section
+        (Evidence("a", extent=40.0, metric=True), Units.M),
+        (Evidence("a", extent=40.0, metric=False), Units.FT),
         (Evidence("a", extent=96.0, dimensions=(dimension(64, "1600 mm"),)), Units.IN),
         (Evidence("a", extent=2600.0, insunits=6), Units.MM),
         (Evidence("a", extent=5.0, insunits=2), Units.FT),
