@@ -34,7 +34,7 @@ class LineworkGraph:
     `site_spot`. `spots` (m, 2) mm, and
     `places` the same as plain numbers. The ways on from spot i are `first[i]` to `first[i + 1]` of
     `target` (spot), `cost` (mm) and `link`; both directions of a link have one number, and links
-    from `bridges` upwards are bridges.
+    from `bridges` upwards are bridges. Spots that ways join have one number in `part`.
     """
 
     start: Floats
@@ -49,6 +49,7 @@ class LineworkGraph:
     target: list[int]
     cost: list[float]
     link: list[int]
+    part: list[int]
     bridges: int
     snap: float
 
@@ -82,6 +83,7 @@ class LineworkGraph:
             target=target,
             cost=cost,
             link=link,
+            part=_parts(first, target),
             bridges=net.bridges,
             snap=snap,
         )
@@ -279,6 +281,19 @@ def _loose(length: Floats, met: _Meetings, snap: float) -> NDArray[np.bool_]:
         loose[stretch[at <= snap]] = False
         loose[count + stretch[at >= length[stretch] - snap]] = False
     return loose
+
+
+def _parts(first: list[int], target: list[int]) -> list[int]:
+    """Number what hangs together: one number for each spot."""
+    part = [-1] * (len(first) - 1)
+    for begun in range(len(part)):
+        waiting = [begun] if part[begun] < 0 else []
+        while waiting:
+            spot = waiting.pop()
+            if part[spot] < 0:
+                part[spot] = begun
+                waiting += target[first[spot] : first[spot + 1]]
+    return part
 
 
 def _fans(net: _Net) -> tuple[list[int], list[int], list[float], list[int]]:

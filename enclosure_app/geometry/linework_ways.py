@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from heapq import heappop, heappush
+from itertools import islice
 from math import dist, hypot, inf
 
 import numpy as np
@@ -62,25 +63,31 @@ def ways(graph: LineworkGraph, a: Point, b: Point, count: int = 1) -> tuple[Way,
     Later ones differ from those before them on a good part of their length. Empty where no drawn
     lines join the two.
     """
-    if not len(graph.start):
-        return ()
-    errand = _errand(graph, a, b)
-    made = [_way(graph, errand, found) for found in _differing(graph, errand, count)]
+    made = list(islice(ways_in_turn(graph, a, b, count), count))
     return (*made[:1], *sorted(made[1:], key=lambda way: way.length))
+
+
+def ways_in_turn(graph: LineworkGraph, a: Point, b: Point, most: int) -> Iterator[Way]:
+    """Yield up to `most` ways as they are found: each is sought only when it is asked for."""
+    if joined(graph, a, b):
+        errand = _errand(graph, a, b)
+        for found in _differing(graph, errand, most):
+            yield _way(graph, errand, found)
+
+
+def joined(graph: LineworkGraph, a: Point, b: Point) -> bool:
+    """Whether drawn lines join the lines nearest to two places."""
+    if not len(graph.start):
+        return False
+    here, there = (graph.part[graph.neighbours(*graph.nearest(p)[:2])[0][0]] for p in (a, b))
+    return here == there
 
 
 def reached(graph: LineworkGraph, place: Point) -> list[int]:
     """Return every spot that drawn lines join to the line nearest to `place`."""
     stretch, at, _ = graph.nearest(place)
-    waiting = [spot for spot, _ in graph.neighbours(stretch, at)]
-    seen = set(waiting)
-    while waiting:
-        spot = waiting.pop()
-        for on in graph.target[graph.first[spot] : graph.first[spot + 1]]:
-            if on not in seen:
-                seen.add(on)
-                waiting.append(on)
-    return sorted(seen)
+    part = graph.part[graph.neighbours(stretch, at)[0][0]]
+    return [spot for spot, other in enumerate(graph.part) if other == part]
 
 
 def parting(graph: LineworkGraph, a: Point, b: Point) -> tuple[Point, Point]:

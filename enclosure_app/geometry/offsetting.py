@@ -32,6 +32,14 @@ def offset_run(points: Sequence[Point], distance: float, side: Point, *, closed:
     return _beside(points, distance if to_left else -distance, closed=closed)
 
 
+def run_beside(points: Sequence[Point], left: float) -> Run:
+    """Return the run `left` mm to the left of an open run, seen along it; below 0 to the right.
+
+    It is empty where the run is too tight for it on that side.
+    """
+    return _beside(tidy(points), left, closed=False)
+
+
 def _beside(points: Sequence[Point], distance: float, *, closed: bool) -> Run:
     """Return the run beside a run, to the left for a distance above zero.
 

@@ -37,9 +37,19 @@ class NotJoinedError(EnclosureError):
 
 
 def graph_of(section: Section) -> LineworkGraph:
-    """Return the net of everything that is drawn in a section; keep it while that stays."""
+    """Return the net of what can be followed in a section; keep it while `followed` is the same."""
     drawn = (stroke.points for stroke in section.strokes)
-    return LineworkGraph.of([*drawn, *_edges(section.pieces)])
+    return LineworkGraph.of([*drawn, *_edges(followed(section))])
+
+
+def followed(section: Section) -> tuple[Piece, ...]:
+    """Return the pieces whose edges are followed: boards, and lines of the drawing itself.
+
+    Sheets that were drawn or traced here lie on what is followed and would be in the way; they are
+    followed only where there is nothing else.
+    """
+    kept = tuple(p for p in section.pieces if p.handles or isinstance(p.shape, Area))
+    return kept if kept or section.strokes else section.pieces
 
 
 def traced(graph: LineworkGraph, a: Point, b: Point, count: int = 1) -> tuple[Way, ...]:
@@ -49,9 +59,7 @@ def traced(graph: LineworkGraph, a: Point, b: Point, count: int = 1) -> tuple[Wa
         EnclosureError: there is nothing to follow, or nothing that joins the two places.
     """
     if not len(graph.start):
-        raise EnclosureError(
-            say("There are no drawn lines to follow here: import a drawing, or sketch the sheet.")
-        )
+        raise EnclosureError(nothing_to_follow())
     found = ways(graph, a, b, count)
     if not found:
         raise NotJoinedError(parting(graph, a, b))
@@ -70,14 +78,22 @@ def beside(points: Points, side: Point, distance: float = BESIDE) -> Points:
     """
     run = offset_run(points, distance, side, closed=False)
     if not run:
-        raise EnclosureError(
-            say(
-                "The traced line turns too tightly for a sheet {distance} off it on that side: "
-                "choose the other side, or a smaller distance.",
-                distance=_written(distance),
-            )
-        )
+        raise EnclosureError(no_room(distance))
     return run
+
+
+def nothing_to_follow() -> str:
+    """Return what is said where nothing is drawn."""
+    return say("There are no drawn lines to follow here: import a drawing, or sketch the sheet.")
+
+
+def no_room(distance: float) -> str:
+    """Return what is said where a sheet finds no room beside its line; `distance` in mm."""
+    return say(
+        "The traced line turns too tightly for a sheet {distance} off it on that side: "
+        "choose the other side, or a smaller distance.",
+        distance=_written(distance),
+    )
 
 
 def _edges(pieces: Iterable[Piece]) -> Iterable[Points]:

@@ -9,6 +9,7 @@ from math import atan2, degrees
 from enclosure_app.geometry.editing import turned
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Point
+from enclosure_app.planning.guiding import Lay
 
 STEP = 15.0  # degrees
 
@@ -17,12 +18,14 @@ STEP = 15.0  # degrees
 class Aids:
     """How a hand is helped.
 
-    `beside`: how far a sheet is drawn off a board, mm, 0 for not at all; `grid`: mm between its
+    `beside`: how far a sheet is drawn off a board, mm, 0 for not at all; `lay`: on which side of
+    its line a traced sheet lies; `grid`: mm between its
     lines, 0 for what is usual in the drawing's units; `kept`: whether lines are kept to every
     `step` degrees; `bead`: the width of a bead whose product says none, mm.
     """
 
     beside: float = 3.0
+    lay: Lay = Lay.ON
     grid: float = 0.0
     grid_shown: bool = False
     step: float = STEP

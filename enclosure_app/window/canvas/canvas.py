@@ -259,6 +259,10 @@ class Canvas(QWidget):
             return True
         return super().event(event)
 
+    def focusNextPrevChild(self, onward: bool) -> bool:
+        """Let Tab offer what the tool has to choose from; else it goes to the next panel."""
+        return self.tool.turn(onward=onward) or super().focusNextPrevChild(onward)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Hand keys to the tool; Escape gives up, space is the hand that moves the paper."""
         if self.tool.key(event):

@@ -117,6 +117,11 @@ class Tool(QObject):
         del event
         return False
 
+    def turn(self, *, onward: bool) -> bool:
+        """Offer the next choice, or the one before; say whether there is any. Tab asks for it."""
+        del onward
+        return False
+
     def cancel(self) -> bool:
         """Give up what was begun; say whether there was anything."""
         return False

@@ -1,0 +1,114 @@
+"""A run that is traced leg by leg, from click to click, and laid on the drawn line or beside it.
+
+A leg follows drawn lines; where none join its two places, and these are near each other, it is a
+straight bridge, which is to be shown as one.
+"""
+
+from collections.abc import Iterator, Sequence
+from enum import StrEnum
+from itertools import chain
+from math import dist
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.geometry.linework_graph import SNAP, LineworkGraph
+from enclosure_app.geometry.linework_sides import lies_left
+from enclosure_app.geometry.linework_ways import Way, cleaned, parting, ways_in_turn
+from enclosure_app.geometry.offsetting import run_beside
+from enclosure_app.language import say
+from enclosure_app.model.place import Point, Points
+from enclosure_app.model.section import Section
+from enclosure_app.planning.tracing import NotJoinedError, no_room, nothing_to_follow
+
+STRAIGHT = 600.0  # mm: what a leg may bridge at most, since that is clicked and seen
+MOST_WAYS = 6
+_SAME = 1e-3  # mm
+
+
+class Lay(StrEnum):
+    """Where a sheet lies: on the traced line, or beside it on one side of it."""
+
+    ON = "on"
+    OUTSIDE = "outside"
+    INSIDE = "inside"
+
+
+def on_line(graph: LineworkGraph, place: Point, reach: float) -> Point:
+    """Return the place of a drawn line nearest to a click.
+
+    Raises:
+        EnclosureError: no line is drawn within `reach` mm, or none at all.
+    """
+    if not len(graph.start):
+        raise EnclosureError(nothing_to_follow())
+    stretch, at, away = graph.nearest(place)
+    if away > reach:
+        raise EnclosureError(
+            say("No line is drawn here: click on the line that the sheet follows.")
+        )
+    return graph.place(stretch, at)
+
+
+def legs(graph: LineworkGraph, a: Point, b: Point) -> Iterator[Way]:
+    """Yield the ways from a place on a line to another, the shortest first; each when asked for.
+
+    Raises:
+        EnclosureError: both are one place.
+        NotJoinedError: no lines join them, and they are too far apart to be bridged.
+    """
+    if dist(a, b) <= _SAME:
+        raise EnclosureError(
+            say("Both clicks lie on one place: click where the sheet starts and where it ends.")
+        )
+    found = ways_in_turn(graph, a, b, MOST_WAYS)
+    first = next(found, None)
+    if first is None:
+        return iter([_bridge(graph, a, b)])
+    return chain([first], found)
+
+
+def _bridge(graph: LineworkGraph, a: Point, b: Point) -> Way:
+    if dist(a, b) > STRAIGHT:
+        raise NotJoinedError(parting(graph, a, b))
+    return Way((a, b), dist(a, b), ((a, b),))
+
+
+def run_of(several: Sequence[Way]) -> Points:
+    """Return the run of legs that follow each other, without points that change nothing."""
+    return cleaned([point for leg in several for point in leg.points], SNAP)
+
+
+def laid(points: Points, lay: Lay, distance: float, *, outer_left: bool) -> Points:
+    """Return the run of a sheet on a traced line, or `distance` mm beside it.
+
+    Args:
+        points: The traced line.
+        lay: On which side of it the sheet lies.
+        distance: How far from it, mm.
+        outer_left: Whether the outer side is to the left, seen along the line.
+
+    Raises:
+        EnclosureError: there is no room for it on that side.
+    """
+    if lay is Lay.ON or distance == 0:
+        return points
+    left = outer_left is (lay is Lay.OUTSIDE)
+    run = run_beside(points, distance if left else -distance)
+    if not run:
+        raise EnclosureError(no_room(distance))
+    return run
+
+
+def outer_left(section: Section, points: Points) -> bool:
+    """Whether the outer side of a run is to its left: the nearest mark knows.
+
+    Where neither side is marked, the left one counts as the outer one.
+    """
+    if section.outside:
+        return lies_left(points, _nearest(section.outside, points))
+    if section.inside:
+        return not lies_left(points, _nearest(section.inside, points))
+    return True
+
+
+def _nearest(marks: Points, points: Points) -> Point:
+    return min(marks, key=lambda mark: min(dist(mark, point) for point in points))
