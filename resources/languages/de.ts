@@ -58,6 +58,16 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>A plan: no gravity</source>
+   <translation>Ein Grundriss: keine Schwerkraft</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>A scan, a photograph or a page of a PDF, to be brought to scale and traced</source>
+   <translation>Ein Scan, ein Foto oder eine PDF-Seite, zum Einpassen in den Maßstab und zum Nachziehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>About this program, and its limits</source>
    <translation>Über dieses Programm und seine Grenzen</translation>
   </message>
@@ -88,6 +98,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Beside</source>
+   <translation>Daneben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Board</source>
    <translation>Platte</translation>
   </message>
@@ -95,6 +110,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Catch ends, middles and crossings</source>
    <translation>Enden, Mitten und Schnittpunkte fangen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Chan&amp;ge</source>
+   <translation>&amp;Ändern</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -108,6 +128,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Click two places on the picture under the drawing, and type how far apart they are</source>
+   <translation>Zwei Stellen auf dem Bild unter der Zeichnung anklicken und eingeben, wie weit sie auseinander sind</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Close</source>
    <translation>Schließen</translation>
   </message>
@@ -115,6 +140,41 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Closer</source>
    <translation>Näher heran</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Copy</source>
+   <translation>Kopieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Copy what is picked to one place after another</source>
+   <translation>Das Ausgewählte an eine Stelle nach der anderen kopieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Correct the drawing's units…</source>
+   <translation>Einheiten der Zeichnung berichtigen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Cut a sheet in two</source>
+   <translation>Eine Bahn in zwei teilen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Cut back</source>
+   <translation>Stutzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Cut in two</source>
+   <translation>In zwei teilen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Cut short</source>
+   <translation>Kürzen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -133,6 +193,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Draw a sheet at a distance beside a board, a sheet or a line</source>
+   <translation>Eine Bahn in einem Abstand neben Platte, Bahn oder Linie zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Draw a sheet, a tape or a bead from point to point</source>
    <translation>Bahn, Klebeband oder Dichtstoffraupe von Punkt zu Punkt zeichnen</translation>
   </message>
@@ -145,6 +210,16 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Finding before</source>
    <translation>Voriger Befund</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Flip</source>
+   <translation>Spiegeln</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Flip what is picked over a line, as in a mirror</source>
+   <translation>Das Ausgewählte an einer Linie spiegeln</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -163,6 +238,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>From a place on the picture under the drawing to where it belongs</source>
+   <translation>Von einer Stelle auf dem Bild unter der Zeichnung dorthin, wohin sie gehört</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Full screen</source>
    <translation>Ganzer Bildschirm</translation>
   </message>
@@ -173,8 +253,23 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Gravity acts down the sheet</source>
+   <translation>Die Schwerkraft wirkt auf dem Blatt nach unten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Grid, angles and distances…</source>
+   <translation>Raster, Winkel und Abstände …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Heat alone</source>
    <translation>Nur Wärme</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>How loud each rule is, required figures, units, your name, motion, light and dark</source>
+   <translation>Wie laut jede Regel ist, geforderte Werte, Einheiten, Ihr Name, Bewegung, hell und dunkel</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -203,8 +298,38 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Join</source>
+   <translation>Verbinden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Keep to angles</source>
+   <translation>Winkel einhalten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Keep what you said of the layers, and your own products, for the next drawing</source>
+   <translation>Behalten, was über die Layer gesagt wurde, und die eigenen Produkte, für die nächste Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Let a sheet run straight on to what is in its way, or by a typed length</source>
+   <translation>Eine Bahn gerade weiterlaufen lassen bis zu dem, was im Weg ist, oder um eine eingegebene Länge</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Light</source>
    <translation>Hell</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Lines keep to every 15 degrees and square to the last stretch; Shift does the opposite</source>
+   <translation>Linien halten alle 15 Grad und den rechten Winkel zur letzten Strecke ein; Umschalt tut das Gegenteil</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Make one of two sheets that meet end to end</source>
+   <translation>Aus zwei Bahnen, die Ende an Ende liegen, eine machen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -215,6 +340,21 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Measure from place to place</source>
    <translation>Von Stelle zu Stelle messen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Move</source>
+   <translation>Verschieben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Move or turn the picture</source>
+   <translation>Bild verschieben oder drehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Move what is picked from place to place; with Ctrl a copy</source>
+   <translation>Das Ausgewählte von Stelle zu Stelle verschieben; mit Strg eine Kopie</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -233,6 +373,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Next part of the window</source>
+   <translation>Nächster Teil des Fensters</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Open a DXF drawing or a project</source>
    <translation>Eine DXF-Zeichnung oder ein Projekt öffnen</translation>
   </message>
@@ -248,8 +393,18 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Part of the window before</source>
+   <translation>Voriger Teil des Fensters</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Pick</source>
    <translation>Auswählen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Pick all of the product chosen</source>
+   <translation>Alles vom gewählten Produkt auswählen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -273,8 +428,23 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Pick the next piece</source>
+   <translation>Nächstes Stück auswählen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Pick the piece before</source>
+   <translation>Voriges Stück auswählen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Points</source>
    <translation>Punkte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Preferences…</source>
+   <translation>Einstellungen …</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -288,6 +458,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Put a picture or PDF page under the drawing…</source>
+   <translation>Bild oder PDF-Seite unter die Zeichnung legen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Put down about the finding that is chosen that somebody is to mend it</source>
    <translation>Zum gewählten Befund festhalten, dass jemand ihn beheben soll</translation>
   </message>
@@ -298,13 +473,13 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
-   <source>Read the drawing again with a file that says what its layers are</source>
-   <translation>Die Zeichnung neu lesen, mit einer Datei, die sagt, was ihre Layer bedeuten</translation>
+   <source>Read the notes…</source>
+   <translation>Hinweistexte lesen …</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
-   <source>Read the notes…</source>
-   <translation>Hinweistexte lesen …</translation>
+   <source>Run on</source>
+   <translation>Weiterlaufen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -318,8 +493,38 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Save the layer map…</source>
+   <translation>Layerzuordnung speichern …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Say how the drawing or the check misleads</source>
    <translation>Angeben, wie die Zeichnung oder die Prüfung in die Irre führt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Say of a joint that it is sealed on site, or take that back</source>
+   <translation>Von einem Anschluss sagen, dass er auf der Baustelle abgedichtet ist, oder das zurücknehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Say which way is down…</source>
+   <translation>Angeben, wo unten ist …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Scale of the picture</source>
+   <translation>Maßstab des Bildes</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Seal a joint</source>
+   <translation>Anschluss abdichten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Set two break lines with a blank strip between: the drawing is cut short there</source>
+   <translation>Zwei Bruchlinien mit leerem Streifen dazwischen setzen: Dort ist die Zeichnung gekürzt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -333,8 +538,48 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Show and catch the grid</source>
+   <translation>Raster zeigen und fangen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Take away the part of a sheet up to where another crosses it</source>
+   <translation>Den Teil einer Bahn wegnehmen, bis dorthin, wo eine andere sie kreuzt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Take what the layers are from a file of the office; what you did by hand stays</source>
+   <translation>Aus einer Datei des Büros übernehmen, was die Layer sind; was von Hand getan wurde, bleibt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>The drawing was read in the wrong units: everything becomes larger or smaller by one factor</source>
+   <translation>Die Zeichnung wurde in den falschen Einheiten gelesen: Alles wird um einen Faktor größer oder kleiner</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>The keys go from the drawing to the panels, to the tools, and round again</source>
+   <translation>Die Tasten gehen von der Zeichnung zu den Leisten, zu den Werkzeugen und wieder von vorn</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Trace</source>
    <translation>Nachziehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Turn</source>
+   <translation>Drehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Turn what is picked about a centre, by a typed angle or by the mouse</source>
+   <translation>Das Ausgewählte um eine Mitte drehen, um einen eingegebenen Winkel oder mit der Maus</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Two clicks along a plumb line, where the section does not hang straight</source>
+   <translation>Zwei Klicks auf einer Lotrechten, wo der Schnitt nicht gerade hängt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -387,6 +632,11 @@
  </context>
  <context>
   <name>Application</name>
+  <message>
+   <location filename="../../enclosure_app/window/application.py" />
+   <source>Enclosure continuity</source>
+   <translation>Durchgängigkeit der Hülle</translation>
+  </message>
   <message>
    <location filename="../../enclosure_app/window/application.py" />
    <source>The program itself failed ({}: {}); that is its fault and not yours. Save your work, and please send its developers this sentence and the drawing.</source>
@@ -486,11 +736,89 @@
   </message>
  </context>
  <context>
+  <name>FiguresPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Back to the book's figure</source>
+   <translation>Zurück zum Wert des Regelwerks</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Choose a figure to read more; click it twice to type another.</source>
+   <translation>Einen Wert wählen, um mehr zu lesen; zweimal anklicken, um einen anderen einzugeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Find a figure: lap, upturn, drip…</source>
+   <translation>Wert suchen: Überlappung, Aufkantung, Tropfen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Lengths are shown in</source>
+   <translation>Längen werden gezeigt in</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Required</source>
+   <translation>Gefordert</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Required figures</source>
+   <translation>Geforderte Werte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Rule book</source>
+   <translation>Regelwerk</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>What</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Where it is from</source>
+   <translation>Woher es ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>centimetres</source>
+   <translation>Zentimeter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>feet and inches (drawn in feet)</source>
+   <translation>Fuß und Zoll (in Fuß gezeichnet)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>feet and inches (drawn in inches)</source>
+   <translation>Fuß und Zoll (in Zoll gezeichnet)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>metres</source>
+   <translation>Meter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>millimetres</source>
+   <translation>Millimeter</translation>
+  </message>
+ </context>
+ <context>
   <name>FileCommands</name>
   <message>
    <location filename="../../enclosure_app/window/commands/files.py" />
    <source>Go on without saving</source>
    <translation>Ohne Speichern weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/files.py" />
+   <source>Making the sheets ready</source>
+   <translation>Blätter werden vorbereitet</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/files.py" />
@@ -512,6 +840,11 @@
    <source>Write the marked-up sheet</source>
    <translation>Prüfblatt schreiben</translation>
   </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/files.py" />
+   <source>Writing {}</source>
+   <translation>{} wird geschrieben</translation>
+  </message>
  </context>
  <context>
   <name>Filing</name>
@@ -519,11 +852,6 @@
    <location filename="../../enclosure_app/window/start_page.py" />
    <source>A flush eave with three faults</source>
    <translation>Eine bündige Traufe mit drei Mängeln</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/filing.py" />
-   <source>A layer map is for a DXF drawing: open the drawing first.</source>
-   <translation>Eine Layerzuordnung gehört zu einer DXF-Zeichnung: zuerst die Zeichnung öffnen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/start_page.py" />
@@ -547,11 +875,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/filing.py" />
-   <source>Add {}</source>
-   <translation>„{}“ einfügen</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/filing.py" />
    <source>Drawings and projects</source>
    <translation>Zeichnungen und Projekte</translation>
   </message>
@@ -569,11 +892,6 @@
    <location filename="../../enclosure_app/window/start_page.py" />
    <source>Four sections on one drawing</source>
    <translation>Vier Schnitte auf einer Zeichnung</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/filing.py" />
-   <source>Layer maps</source>
-   <translation>Layerzuordnungen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/filing.py" />
@@ -644,11 +962,6 @@
    <location filename="../../enclosure_app/window/filing.py" />
    <source>Saving {}</source>
    <translation>{} wird gespeichert</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/filing.py" />
-   <source>Use a layer map</source>
-   <translation>Layerzuordnung anwenden</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
@@ -825,6 +1138,99 @@
   </message>
  </context>
  <context>
+  <name>KeysPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Ask what can be done here</source>
+   <translation>Fragen, was sich hier tun lässt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Click with the cross, once or twice</source>
+   <translation>Mit dem Kreuz klicken, einmal oder zweimal</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Ctrl and an arrow; with Shift dot by dot</source>
+   <translation>Strg und ein Pfeil; mit Umschalt Punkt für Punkt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Drag over the empty paper</source>
+   <translation>Über das leere Papier ziehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Give up what was begun, then the tool, then the full screen</source>
+   <translation>Begonnenes aufgeben, dann das Werkzeug, dann den ganzen Bildschirm</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Hold the button down with the cross, and let it go</source>
+   <translation>Den Knopf mit dem Kreuz gedrückt halten und loslassen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Look closer or wider, about the mouse</source>
+   <translation>Näher heran oder weiter weg, um die Maus herum</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Middle button, or Space and drag, or the arrow keys</source>
+   <translation>Mittlere Taste, oder Leertaste und Ziehen, oder die Pfeiltasten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Move a cross over the drawing</source>
+   <translation>Ein Kreuz über die Zeichnung bewegen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Move the paper</source>
+   <translation>Das Papier verschieben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>On the drawing</source>
+   <translation>Auf der Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Pick more, or let go of one</source>
+   <translation>Mehr auswählen oder eines loslassen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Pick what lies in a box</source>
+   <translation>Auswählen, was in einem Kasten liegt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Redo</source>
+   <translation>Wiederholen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Right button, or the menu key</source>
+   <translation>Rechte Taste oder die Menütaste</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Shift and click</source>
+   <translation>Umschalt und Klick</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Undo</source>
+   <translation>Rückgängig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Wheel</source>
+   <translation>Mausrad</translation>
+  </message>
+ </context>
+ <context>
   <name>LanguageMenu</name>
   <message>
    <location filename="../../enclosure_app/window/language_menu.py" />
@@ -859,46 +1265,44 @@
   </message>
  </context>
  <context>
-  <name>LinesPanel</name>
+  <name>LayerTable</name>
   <message>
-   <location filename="../../enclosure_app/window/lines_panel.py" />
-   <source>A click lights a layer up; a double click picks all on it</source>
-   <translation>Ein Klick hebt einen Layer hervor, ein Doppelklick wählt alles darauf aus</translation>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>A frame, break lines, notes, linework, or ignored</source>
+   <translation>Ein Rahmen, Bruchlinien, Hinweistexte, Linienwerk oder übergangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/lines_panel.py" />
-   <source>Drawn with: {}</source>
-   <translation>Gezeichnet mit: {}</translation>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>Choose a layer to see it lit up, and say what it is.</source>
+   <translation>Einen Layer wählen, um ihn hervorgehoben zu sehen, und angeben, was er ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/lines_panel.py" />
-   <source>Find a product</source>
-   <translation>Produkt suchen</translation>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>Find a layer</source>
+   <translation>Layer suchen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/lines_panel.py" />
-   <source>Find a product: sheet, tape, water…</source>
-   <translation>Produkt suchen: Bahn, Band, Wasser …</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/lines_panel.py" />
-   <source>Give it to what is picked</source>
-   <translation>Ausgewähltem geben</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <location filename="../../enclosure_app/window/layer_table.py" />
    <source>Layers of the drawing</source>
    <translation>Layer der Zeichnung</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>Other</source>
+   <translation>Anderes</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>Pick all that is on it</source>
+   <translation>Alles darauf auswählen</translation>
+  </message>
+ </context>
+ <context>
+  <name>LinesPanel</name>
+  <message>
    <location filename="../../enclosure_app/window/lines_panel.py" />
    <source>Nothing is drawn yet: choose a product below, then Sheet or Board.</source>
    <translation>Noch ist nichts gezeichnet: unten ein Produkt wählen, dann Bahn oder Platte.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/lines_panel.py" />
-   <source>Products</source>
-   <translation>Produkte</translation>
   </message>
  </context>
  <context>
@@ -981,6 +1385,74 @@
   </message>
  </context>
  <context>
+  <name>OwnPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>A copy of unsaved work after</source>
+   <translation>Eine Kopie ungesicherter Arbeit nach</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>Drops run</source>
+   <translation>Tropfen laufen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>The window is</source>
+   <translation>Das Fenster ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>These are yours: they go with you to every project on this computer.</source>
+   <translation>Diese gehören Ihnen: Sie gehen auf diesem Rechner mit Ihnen in jedes Projekt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>as the system wants it</source>
+   <translation>wie das System es will</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>dark</source>
+   <translation>dunkel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>for some seconds</source>
+   <translation>einige Sekunden lang</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>is put beside every verdict</source>
+   <translation>steht neben jeder Entscheidung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>light</source>
+   <translation>hell</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>never: still pictures</source>
+   <translation>nie: stehende Bilder</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>{} min</source>
+   <translation>{} min</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <source>{} seconds</source>
+   <translation>{} Sekunden</translation>
+  </message>
+ </context>
+ <context>
   <name>PageChooser</name>
   <message>
    <location filename="../../enclosure_app/window/underlay_pages.py" />
@@ -1027,16 +1499,246 @@
   </message>
  </context>
  <context>
+  <name>Parts</name>
+  <message>
+   <location filename="../../enclosure_app/window/parts_placing.py" />
+   <source>Add {}</source>
+   <translation>„{}“ einfügen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/parts_placing.py" />
+   <source>Outside on the other side</source>
+   <translation>Außen auf der anderen Seite</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/parts_placing.py" />
+   <source>Put it into “{}” instead</source>
+   <translation>Stattdessen in „{}“ einsetzen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Preferences</name>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Another rule book</source>
+   <translation>Anderes Regelwerk</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Figure: {}</source>
+   <translation>Wert: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Figures and units</source>
+   <translation>Werte und Einheiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Other units</source>
+   <translation>Andere Einheiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Preferences</source>
+   <translation>Einstellungen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Rule {}: {}</source>
+   <translation>Regel {}: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Rules</source>
+   <translation>Regeln</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>Your own</source>
+   <translation>Ihr eigener</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences.py" />
+   <source>as usual</source>
+   <translation>wie üblich</translation>
+  </message>
+ </context>
+ <context>
+  <name>ProductForm</name>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>A product of your own</source>
+   <translation>Ein eigenes Produkt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Conductivity</source>
+   <translation>Wärmeleitfähigkeit</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Family</source>
+   <translation>Art</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>How it is drawn</source>
+   <translation>Wie es gezeichnet wird</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>How it is held</source>
+   <translation>Wie es gehalten wird</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>How open to vapour</source>
+   <translation>Wie dampfdurchlässig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>I have read these figures there</source>
+   <translation>Ich habe diese Werte dort gelesen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Keep it</source>
+   <translation>Behalten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Least lap</source>
+   <translation>Mindestüberlappung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Leave it</source>
+   <translation>Lassen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Thickness</source>
+   <translation>Dicke</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>What it keeps apart</source>
+   <translation>Was es trennt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Where the figures are from</source>
+   <translation>Woher die Werte sind</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>as usual for it</source>
+   <translation>wie dafür üblich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>inches</source>
+   <translation>Zoll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>the maker's sheet, a test, a standard</source>
+   <translation>das Herstellerblatt, eine Prüfung, eine Norm</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>{}, or as the rule book says</source>
+   <translation>{}, oder wie das Regelwerk sagt</translation>
+  </message>
+ </context>
+ <context>
+  <name>ProductList</name>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Add a product of the office</source>
+   <translation>Ein Produkt des Büros hinzufügen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Add your own</source>
+   <translation>Eigenes hinzufügen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Change</source>
+   <translation>Ändern</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Change the product that is chosen</source>
+   <translation>Das gewählte Produkt ändern</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Find a product</source>
+   <translation>Produkt suchen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Find a product: sheet, tape, water…</source>
+   <translation>Produkt suchen: Bahn, Band, Wasser …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Give it to what is picked</source>
+   <translation>Ausgewähltem geben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>No product has all these words: take one away.</source>
+   <translation>Kein Produkt hat alle diese Wörter: eines wegnehmen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Only products of the office's own can be removed</source>
+   <translation>Nur Produkte des Büros lassen sich entfernen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Remove</source>
+   <translation>Entfernen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Remove this product of the office</source>
+   <translation>Dieses Produkt des Büros entfernen</translation>
+  </message>
+ </context>
+ <context>
+  <name>RibbonTold</name>
+  <message>
+   <location filename="../../enclosure_app/window/ribbon_told.py" />
+   <source>Lap of {}: {} over {}</source>
+   <translation>Überlappung von {}: {} über {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/ribbon_told.py" />
+   <source>Lift: {} wide</source>
+   <translation>Absetzen: {} breit</translation>
+  </message>
+ </context>
+ <context>
   <name>RibbonView</name>
   <message>
    <location filename="../../enclosure_app/window/ribbon_view.py" />
    <source>A layer is unrolled here once it runs from one edge to the other.</source>
    <translation>Hier wird eine Schicht abgewickelt, sobald sie von einem Rand zum anderen läuft.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/ribbon_view.py" />
-   <source>Each layer as a straight band: click to go to the place</source>
-   <translation>Jede Schicht als gerades Band: ein Klick führt zur Stelle</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/ribbon_view.py" />
@@ -1060,6 +1762,70 @@
    <location filename="../../enclosure_app/window/rule_page.py" />
    <source>‹ Back to the list</source>
    <translation>‹ Zurück zur Liste</translation>
+  </message>
+ </context>
+ <context>
+  <name>RulesPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_rules.py" />
+   <source>How loud: {}</source>
+   <translation>Wie laut: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_rules.py" />
+   <source>What is found by a rule is a fault, a doubt to look at by eye, or a remark; a rule that is off finds nothing. This is kept in the project and can be undone.</source>
+   <translation>Was eine Regel findet, ist ein Mangel, ein Zweifel zum Ansehen oder ein Hinweis; eine Regel, die aus ist, findet nichts. Das wird im Projekt behalten und lässt sich rückgängig machen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_rules.py" />
+   <source>as usual ({})</source>
+   <translation>wie üblich ({})</translation>
+  </message>
+ </context>
+ <context>
+  <name>Sizes</name>
+  <message>
+   <location filename="../../enclosure_app/window/sizes_form.py" />
+   <source>Done</source>
+   <translation>Fertig</translation>
+  </message>
+ </context>
+ <context>
+  <name>SketchCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sketching.py" />
+   <source>Angles that lines keep to</source>
+   <translation>Winkel, die Linien einhalten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sketching.py" />
+   <source>Gravity acts down the sheet</source>
+   <translation>Die Schwerkraft wirkt auf dem Blatt nach unten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sketching.py" />
+   <source>Grid, angles and distances</source>
+   <translation>Raster, Winkel und Abstände</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sketching.py" />
+   <source>Make it a plan</source>
+   <translation>Zum Grundriss machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sketching.py" />
+   <source>Sheets off boards</source>
+   <translation>Bahnen neben Platten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sketching.py" />
+   <source>Spacing of the grid</source>
+   <translation>Abstand des Rasters</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sketching.py" />
+   <source>Width of a bead</source>
+   <translation>Breite einer Dichtstoffraupe</translation>
   </message>
  </context>
  <context>
@@ -1131,8 +1897,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/start_page.py" />
-   <source>or drop a DXF file anywhere here.</source>
-   <translation>oder eine DXF-Datei irgendwo hierher ziehen.</translation>
+   <source>or drop a DXF file, a picture or a PDF anywhere here.</source>
+   <translation>oder eine DXF-Datei, ein Bild oder ein PDF irgendwo hierher ziehen.</translation>
   </message>
  </context>
  <context>
@@ -1213,9 +1979,19 @@
    <translation>Hinweistexte lesen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/underlaying.py" />
+   <source>Set the scale</source>
+   <translation>Maßstab setzen</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/next_step.py" />
    <source>Show it</source>
    <translation>Zeigen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlaying.py" />
+   <source>The picture is not to scale. Click two places on it and type how far apart they are.</source>
+   <translation>Das Bild ist nicht im Maßstab. Zwei Stellen darauf anklicken und eingeben, wie weit sie auseinander sind.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/next_step.py" />
@@ -1243,6 +2019,21 @@
  </context>
  <context>
   <name>ToolBar</name>
+  <message>
+   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <source>Change</source>
+   <translation>Ändern</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <source>Mark</source>
+   <translation>Markieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <source>More tools</source>
+   <translation>Weitere Werkzeuge</translation>
+  </message>
   <message>
    <location filename="../../enclosure_app/window/tool_bar.py" />
    <source>Redo</source>
@@ -1277,6 +2068,11 @@
    <translation>Das Gezeichnete in den Maßstab bringen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/place_part.py" />
+   <source>Choose a part in the File menu.</source>
+   <translation>Im Menü Datei ein Detail wählen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
    <source>Choose a product in the list first: what is to be drawn?</source>
    <translation>Zuerst in der Liste ein Produkt wählen: Was wird gezeichnet?</translation>
@@ -1287,9 +2083,24 @@
    <translation>Zuerst in der Liste ein Produkt wählen: Was wird nachgezogen?</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>Click a joint: it is sealed on site. Rings are joints that nothing seals.</source>
+   <translation>Einen Anschluss anklicken: Er ist auf der Baustelle abgedichtet. Ringe sind Anschlüsse, die nichts abdichtet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/say_down.py" />
+   <source>Click a place high up on a plumb line of the section.</source>
+   <translation>Eine Stelle hoch oben auf einer Lotrechten des Schnitts anklicken.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
    <source>Click a place inside the building; click a mark again to take it away.</source>
    <translation>Eine Stelle im Gebäude anklicken; ein Klick auf eine Marke nimmt sie wieder weg.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Click a place on the line to flip over.</source>
+   <translation>Eine Stelle auf der Linie anklicken, an der gespiegelt wird.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
@@ -1300,6 +2111,11 @@
    <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
    <source>Click a place outside the building; click a mark again to take it away.</source>
    <translation>Eine Stelle außerhalb des Gebäudes anklicken; ein Klick auf eine Marke nimmt sie wieder weg.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Click a second place on the line, or type its angle; Shift keeps it upright or level, Ctrl leaves the original.</source>
+   <translation>Eine zweite Stelle auf der Linie anklicken oder ihren Winkel eingeben; Umschalt hält sie senkrecht oder waagerecht, Strg lässt das Original stehen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
@@ -1327,9 +2143,24 @@
    <translation>Ein Ende einer bekannten Länge anklicken: eine Bemaßung, eine Tür, ein Ständerwerk.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/say_down.py" />
+   <source>Click straight below it, or type the angle: at -90 is down the sheet.</source>
+   <translation>Senkrecht darunter anklicken oder den Winkel eingeben: bei -90 ist unten auf dem Blatt unten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Click the centre to turn about.</source>
+   <translation>Die Mitte anklicken, um die gedreht wird.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
    <source>Click the first corner of the board.</source>
    <translation>Die erste Ecke der Platte anklicken.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Click the first of two sheets of one product that meet end to end.</source>
+   <translation>Die erste von zwei Bahnen eines Produkts anklicken, die Ende an Ende liegen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
@@ -1337,9 +2168,19 @@
    <translation>Den nächsten Punkt anklicken oder eine Länge eingeben, etwa 1200 oder 1200 at 45. Eingabe beendet den Zug; Umschalt hält 15 Grad ein.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
+   <source>Click the opposite corner: the section is judged inside the box.</source>
+   <translation>Die gegenüberliegende Ecke anklicken: In diesem Kasten wird der Schnitt beurteilt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
    <source>Click the other end of that length; the longer it is, the better.</source>
    <translation>Das andere Ende dieser Länge anklicken; je länger sie ist, desto besser.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Click the part of a sheet to take away, up to where another crosses it.</source>
+   <translation>Den Teil einer Bahn anklicken, der wegfällt, bis dorthin, wo eine andere sie kreuzt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/measure.py" />
@@ -1352,9 +2193,64 @@
    <translation>Die Stelle anklicken, bis zu der gemessen wird.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Click the place to move from, best an end or a corner.</source>
+   <translation>Die Stelle anklicken, von der aus verschoben wird, am besten ein Ende oder eine Ecke.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Click the place to move to, or type how far: 600 at 90. Ctrl leaves a copy.</source>
+   <translation>Die Stelle anklicken, zu der verschoben wird, oder eingeben, wie weit: 600 at 90. Strg lässt eine Kopie stehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Click the sheet or board that is meant.</source>
+   <translation>Die gemeinte Bahn oder Platte anklicken.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Click the sheet that goes on from it; the same one again closes it.</source>
+   <translation>Die Bahn anklicken, die sie fortsetzt; dieselbe noch einmal schließt sie.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
    <source>Click the sheet whose points are to be changed.</source>
    <translation>Die Bahn anklicken, deren Punkte geändert werden sollen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cut_short.py" />
+   <source>Click where a break line starts; a click on one that is there takes it away.</source>
+   <translation>Anklicken, wo eine Bruchlinie anfängt; ein Klick auf eine vorhandene nimmt sie weg.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Click where a sheet is to be cut in two.</source>
+   <translation>Anklicken, wo eine Bahn geteilt werden soll.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Click where that place goes, or type the angle; Shift keeps to 15 degrees.</source>
+   <translation>Anklicken, wohin diese Stelle kommt, oder den Winkel eingeben; Umschalt hält 15 Grad ein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cut_short.py" />
+   <source>Click where the break line ends, right across all that is cut short.</source>
+   <translation>Anklicken, wo die Bruchlinie endet, quer über alles, was gekürzt ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Click where the copy goes, or type how far: 600 at 90. Escape ends.</source>
+   <translation>Anklicken, wohin die Kopie kommt, oder eingeben, wie weit: 600 at 90. Esc beendet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/place_part.py" />
+   <source>Click where the outer face of the wall board goes, at the part's level 0.</source>
+   <translation>Anklicken, wohin die Außenseite der Wandplatte kommt, auf der Höhe 0 des Details.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cut_short.py" />
+   <source>Click where the second line lies, or type how wide the blank strip is.</source>
+   <translation>Anklicken, wo die zweite Linie liegt, oder eingeben, wie breit der leere Streifen ist.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
@@ -1368,8 +2264,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
-   <source>Click where the sheet starts; ends and lines are caught.</source>
-   <translation>Anklicken, wo die Bahn anfängt; Enden und Linien werden gefangen.</translation>
+   <source>Click where the sheet starts; places {} off a board are caught. Type another distance.</source>
+   <translation>Anklicken, wo die Bahn anfängt; Stellen {} neben einer Platte werden gefangen. Einen anderen Abstand eingeben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
@@ -1380,6 +2276,32 @@
    <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
    <source>Click where this second place belongs: the picture is turned; Shift scales it too.</source>
    <translation>Anklicken, wohin diese zweite Stelle gehört: Das Bild wird gedreht; Umschalt passt auch den Maßstab an.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Click: it runs on to what is in its way. Or type how far; below 0 is back.</source>
+   <translation>Klick: Sie läuft weiter bis zu dem, was im Weg ist. Oder eingeben, wie weit; unter 0 geht es zurück.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Copy</source>
+   <translation>Kopieren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Cut</source>
+   <translation>Teilen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Cut back</source>
+   <translation>Stutzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cut_short.py" />
+   <source>Cut the drawing short</source>
+   <translation>Zeichnung kürzen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/select.py" />
@@ -1398,18 +2320,38 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
-   <source>Drag a point; double-click the line to add one; Delete takes the last out.</source>
-   <translation>Einen Punkt ziehen; Doppelklick auf die Linie fügt einen ein; Entf nimmt den letzten heraus.</translation>
+   <source>Drag a point; double-click the line to add one.</source>
+   <translation>Einen Punkt ziehen; Doppelklick auf die Linie fügt einen ein.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
+   <source>Drag it, move it by arrows, or type how far it is from the point before: 600 at 90. Delete takes it out.</source>
+   <translation>Ziehen, mit den Pfeilen verschieben oder eingeben, wie weit er vom vorigen Punkt liegt: 600 at 90. Entf nimmt ihn heraus.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/select.py" />
-   <source>Drag to move what is picked; Delete removes it; Shift picks more.</source>
-   <translation>Ziehen verschiebt das Ausgewählte; Entf löscht es; Umschalt wählt mehr aus.</translation>
+   <source>Drag to move what is picked, with Ctrl to copy it; arrows move it a little; Delete removes it; Shift picks more.</source>
+   <translation>Ziehen verschiebt das Ausgewählte, mit Strg kopiert es; die Pfeile verschieben es ein wenig; Entf löscht es; Umschalt wählt mehr aus.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
    <source>Draw {}</source>
    <translation>„{}“ zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/beside.py" />
+   <source>Draw {} beside</source>
+   <translation>„{}“ daneben zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Flip</source>
+   <translation>Spiegeln</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Join</source>
+   <translation>Verbinden</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
@@ -1423,6 +2365,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
    <source>Move</source>
    <translation>Verschieben</translation>
   </message>
@@ -1437,9 +2380,44 @@
    <translation>Bild verschieben</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>No joints are found yet: draw sheets that meet, and mark inside and outside.</source>
+   <translation>Noch sind keine Anschlüsse gefunden: Bahnen zeichnen, die sich treffen, und innen und außen markieren.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
    <source>No picture here can be brought to scale: put one under the drawing, or unlock it.</source>
    <translation>Kein Bild hier lässt sich in den Maßstab bringen: eines unter die Zeichnung legen oder eines entsperren.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Point at a sheet near the end that is to run on.</source>
+   <translation>Auf eine Bahn zeigen, nahe dem Ende, das weiterlaufen soll.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/beside.py" />
+   <source>Point beside a board, a sheet or a line, and click: the sheet is drawn {} off it. Type another distance; Shift goes all round a board.</source>
+   <translation>Neben Platte, Bahn oder Linie zeigen und klicken: Die Bahn wird {} daneben gezeichnet. Einen anderen Abstand eingeben; Umschalt geht ganz um eine Platte.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/place_part.py" />
+   <source>Put in {}</source>
+   <translation>„{}“ einsetzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
+   <source>Run on</source>
+   <translation>Weiterlaufen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/say_down.py" />
+   <source>Say which way is down</source>
+   <translation>Angeben, wo unten ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>Seal a joint</source>
+   <translation>Anschluss abdichten</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
@@ -1455,6 +2433,16 @@
    <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
    <source>Take a point out</source>
    <translation>Punkt herausnehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>Take a seal back</source>
+   <translation>Abdichtung zurücknehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/cut_short.py" />
+   <source>Take the break away</source>
+   <translation>Bruch wegnehmen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
@@ -1492,6 +2480,11 @@
    <translation>{} nachgezogen, Weg {} von {}. A nimmt den nächsten Weg, D legt sie neben die Linie.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Turn</source>
+   <translation>Drehen</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
    <source>Type a length first, as in 1200 at 0.</source>
    <translation>Zuerst eine Länge eingeben, etwa 1200 at 0.</translation>
@@ -1502,9 +2495,54 @@
    <translation>Eingeben, wie weit diese beiden Stellen wirklich auseinander sind, etwa 1200 oder 4' 6"; mit „at 0“ dahinter wird die Linie auch waagerecht gelegt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <source>Type the angle, such as 22.5, or click a place that is to be turned.</source>
+   <translation>Den Winkel eingeben, etwa 22.5, oder eine Stelle anklicken, die gedreht werden soll.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>What is drawn there seals that joint already.</source>
+   <translation>Was dort gezeichnet ist, dichtet diesen Anschluss schon ab.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <source>kept to {:.1f}°</source>
+   <translation>auf {:.1f}° gehalten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>not sealed</source>
+   <translation>nicht abgedichtet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>sealed</source>
+   <translation>abgedichtet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>sealed, says a person</source>
+   <translation>abgedichtet, sagt eine Person</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/measure.py" />
    <source>{}   across {}   up {}   ∠ {:.1f}°</source>
    <translation>{}   waagerecht {}   senkrecht {}   ∠ {:.1f}°</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>{} and {}: nothing seals them. A click says that they are sealed.</source>
+   <translation>{} und {}: Nichts dichtet sie ab. Ein Klick sagt, dass sie abgedichtet sind.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>{} and {}: sealed by what is drawn.</source>
+   <translation>{} und {}: durch das Gezeichnete abgedichtet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
+   <source>{} and {}: sealed, says a person. A click takes that back.</source>
+   <translation>{} und {}: abgedichtet, sagt eine Person. Ein Klick nimmt das zurück.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
@@ -1520,6 +2558,195 @@
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
    <source>{} — Enter sets the point.</source>
    <translation>{} – Eingabe setzt den Punkt.</translation>
+  </message>
+ </context>
+ <context>
+  <name>TypedFigure</name>
+  <message>
+   <location filename="../../enclosure_app/window/typed_figure.py" />
+   <source>no</source>
+   <translation>nein</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_figure.py" />
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_figure.py" />
+   <source>“{}” is neither yes nor no: type one of them.</source>
+   <translation>„{}“ ist weder ja noch nein: eines davon eingeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_figure.py" />
+   <source>“{}” is no slope: type it as in 3:12, 2 % or 18.5°.</source>
+   <translation>„{}“ ist keine Neigung: eingeben wie in 3:12, 2 % oder 18.5°.</translation>
+  </message>
+ </context>
+ <context>
+  <name>UnderlayStrip</name>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Faint</source>
+   <translation>Schwach</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Hidden</source>
+   <translation>Ausgeblendet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Hide</source>
+   <translation>Ausblenden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Hide the picture</source>
+   <translation>Bild ausblenden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Lock the picture</source>
+   <translation>Bild sperren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Locked where it lies</source>
+   <translation>An seinem Platz gesperrt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>More</source>
+   <translation>Mehr</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Move or turn it</source>
+   <translation>Verschieben oder drehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Not to scale: its size is not known</source>
+   <translation>Nicht im Maßstab: Die Größe ist nicht bekannt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Not to scale: lengths are the paper's</source>
+   <translation>Nicht im Maßstab: Längen sind die des Papiers</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Paint the picture paler or stronger</source>
+   <translation>Das Bild blasser oder kräftiger malen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Pale</source>
+   <translation>Blass</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Paler</source>
+   <translation>Blasser</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Paper scale</source>
+   <translation>Papiermaßstab</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Put another one under the drawing…</source>
+   <translation>Noch eines unter die Zeichnung legen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Remove it, and its lines</source>
+   <translation>Entfernen, mit den Linien</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Remove the picture</source>
+   <translation>Bild entfernen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Set the scale</source>
+   <translation>Maßstab setzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Set the scale of the paper</source>
+   <translation>Maßstab des Papiers setzen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Show</source>
+   <translation>Zeigen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Show the picture</source>
+   <translation>Bild zeigen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Strong</source>
+   <translation>Kräftig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>To scale, 1:{:.4g} on paper</source>
+   <translation>Im Maßstab, 1:{:.4g} auf Papier</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>To scale, {} wide</source>
+   <translation>Im Maßstab, {} breit</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Under the drawing</source>
+   <translation>Unter der Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Unlock the picture</source>
+   <translation>Bild entsperren</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Which picture under the drawing</source>
+   <translation>Welches Bild unter der Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>locked</source>
+   <translation>gesperrt</translation>
+  </message>
+ </context>
+ <context>
+  <name>Underlaying</name>
+  <message>
+   <location filename="../../enclosure_app/window/underlaying.py" />
+   <source>Pictures and PDF files</source>
+   <translation>Bilder und PDF-Dateien</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlaying.py" />
+   <source>Put a picture or PDF page under the drawing</source>
+   <translation>Bild oder PDF-Seite unter die Zeichnung legen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlaying.py" />
+   <source>Put {} under the drawing</source>
+   <translation>{} unter die Zeichnung legen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlaying.py" />
+   <source>Reading {}</source>
+   <translation>{} wird gelesen</translation>
   </message>
  </context>
  <context>
@@ -1592,9 +2819,19 @@
    <translation> und </translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source> and one product of your own</source>
+   <translation> und ein eigenes Produkt</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/ponding.py" />
    <source> and the </source>
    <translation> und </translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source> and {count} products of your own</source>
+   <translation> und {count} eigene Produkte</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/sealing.py" />
@@ -1632,6 +2869,7 @@
    <translation>„{name}“ ist geschlossen und hat kein Ende zum Verbinden: erst auftrennen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model/edits/ends.py" />
    <location filename="../../enclosure_app/model/edits/lines.py" />
    <source>"{name}" is closed and has no end: split it first.</source>
    <translation>„{name}“ ist geschlossen und hat kein Ende: erst auftrennen.</translation>
@@ -1642,14 +2880,29 @@
    <translation>„{name}“ ist an seinem Platz gesperrt: erst entsperren.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model/edits/ends.py" />
+   <source>"{name}" meets nothing when it runs straight on from there: turn its last stretch, or type how far it is to go.</source>
+   <translation>„{name}“ trifft auf nichts, wenn es von dort gerade weiterläuft: die letzte Strecke drehen oder eingeben, wie weit es gehen soll.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/map_tables.py" />
    <source>'{key}' in {title} {wrong}</source>
    <translation>'{key}' in {title} {wrong}</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/sections.py" />
+   <source>--{word} {point} (mm) lies in no frame of the drawing: give a point inside one.</source>
+   <translation>--{word} {point} (mm) liegt in keinem Rahmen der Zeichnung: einen Punkt in einem Rahmen angeben.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/words.py" />
    <source>1 gap, {}</source>
    <translation>1 Lücke, {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/sections.py" />
+   <source>1 piece lies outside every frame and is left out (on {layers}).</source>
+   <translation>1 Stück liegt außerhalb aller Rahmen und ist ausgelassen (auf {layers}).</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/rule_book.py" />
@@ -1679,6 +2932,11 @@
    <translation>; möglich sind {words}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A bent strip, mostly metal, that leads water out over an edge.</source>
+   <translation>Ein abgekanteter Streifen, meist aus Metall, der Wasser über eine Kante hinausleitet.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model/edits/sections.py" />
    <source>A break line needs two places that are apart: draw it again.</source>
    <translation>Eine Bruchlinie braucht zwei Stellen, die auseinander liegen: noch einmal zeichnen.</translation>
@@ -1704,9 +2962,19 @@
    <translation>Ein Tropfen haftet an der Unterseite einer ebenen Kante und läuft daran zurück zur Wand. Dann läuft er die Wand hinab, in die Fuge unter dem Blech oder hinter die Bekleidung.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A flashing where a roof meets a wall above it.</source>
+   <translation>Ein Blech, wo ein Dach an eine höhere Wand stößt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model/edits/sections.py" />
    <source>A frame needs three corners or more and must not cross itself: draw it again.</source>
    <translation>Ein Rahmen braucht drei oder mehr Ecken und darf sich nicht kreuzen: noch einmal zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A glued strip over a joint.</source>
+   <translation>Ein geklebter Streifen über einem Stoß.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/upturn_short.py" />
@@ -1737,6 +3005,11 @@
    <location filename="../../enclosure_app/rules/level_lap.py" />
    <source>A lap in the water layer on a surface flatter than the level limit (1:48 unless the project says otherwise) with the outside above, that is not sealed. An edge metal over the underlayment of a steep roof is passed over: along a rake the roof falls out of the drawing.</source>
    <translation>Eine nicht abgedichtete Überlappung der Wasserschutzschicht auf einer Fläche, die flacher ist als die Grenze für waagerecht (1:48, wenn das Projekt nichts anderes sagt), mit der Außenseite oben. Ein Randblech über der Unterdeckung eines steilen Daches wird übergangen: Am Ortgang fällt das Dach aus der Zeichnung heraus.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>A layer map is for a drawing with layers: open one first.</source>
+   <translation>Eine Layerzuordnung gehört zu einer Zeichnung mit Layern: zuerst eine öffnen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/stops_short.py" />
@@ -1774,6 +3047,11 @@
    <translation>Eine Linie braucht mindestens zwei Punkte, die auseinander liegen: eine andere Stelle angeben.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A line of sealant or foam that closes a joint.</source>
+   <translation>Eine Raupe aus Dichtstoff oder Schaum, die einen Anschluss schließt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
    <source>A longer membrane, or a second one lapped over its upper end.</source>
    <translation>Eine längere Bahn oder eine zweite, die über ihr oberes Ende greift.</translation>
@@ -1784,6 +3062,11 @@
    <translation>Ein Tiefpunkt der Außenseite der Wasserschutzschicht ohne Ablauf, und wie tief das Wasser darin steht, bevor es auf der niedrigeren Seite überläuft. Weniger als die Zeichenungenauigkeit wird übergangen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A membrane, underlayment or housewrap: comes in rolls, is laid in courses.</source>
+   <translation>Eine Membran, Unterdeckung oder Fassadenbahn: kommt in Rollen und wird in Lagen verlegt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/open_penetration.py" />
    <source>A pipe, duct or beam that meets a sheet or board of the air or water layer where no collar, tape, bead or gasket touches both.</source>
    <translation>Ein Rohr, Kanal oder Balken, der auf eine Bahn oder Platte der Luftdichtheits- oder Wasserschutzschicht trifft, ohne dass Manschette, Klebeband, Dichtstoffraupe oder Dichtung beide berührt.</translation>
@@ -1792,6 +3075,11 @@
    <location filename="../../enclosure_app/rules/gap.py" />
    <source>A place on the trace where the pen has to leave the layer: two pieces that neither touch nor lap. It is measured by the shortest distance between them.</source>
    <translation>Eine Stelle im Verlauf, an der der Stift die Schicht verlassen muss: zwei Stücke, die sich weder berühren noch überlappen. Gemessen wird ihr kürzester Abstand.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A place where a pen that follows the layer has to leave it; its length is the gap.</source>
+   <translation>Eine Stelle, an der ein Stift, der der Schicht folgt, sie verlassen muss; ihre Länge ist die Lücke.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/upturn_short.py" />
@@ -1814,9 +3102,29 @@
    <translation>Ein Schnitt braucht einen Namen: bitte eingeben.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A sleeve that seals a pipe to the sheet it passes through.</source>
+   <translation>Eine Hülse, die ein Rohr an der Bahn abdichtet, durch die es geht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A strip along a roof's edge from which drops fall clear.</source>
+   <translation>Ein Streifen am Dachrand, von dem Tropfen frei abfallen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/unsealed_joint.py" />
    <source>A tape over the joint, a bead or gasket between the two, or an adhered sheet across both. If the joint is sealed in a way that the drawing cannot show, say so on that joint.</source>
    <translation>Klebeband über dem Stoß, eine Dichtstoffraupe oder Dichtung dazwischen oder eine verklebte Bahn über beide. Ist der Anschluss auf eine Weise abgedichtet, die die Zeichnung nicht zeigen kann, das an diesem Anschluss angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A tray under a window that leads water out.</source>
+   <translation>Eine Wanne unter einem Fenster, die Wasser hinausleitet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>A wall that stands up past the roof's edge.</source>
+   <translation>Eine Wand, die über den Dachrand aufragt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/wet_route.py" />
@@ -1827,6 +3135,11 @@
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
    <source>Accepted</source>
    <translation>Angenommen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <source>Add {product}</source>
+   <translation>{product} hinzufügen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
@@ -1859,6 +3172,11 @@
    <translation>Eine Traufbahn (Schutz gegen Eisrückstau), die zu nah an der Traufe endet: ihre Länge in der Dachschräge ab dem Dachrand, verglichen mit der Länge, die nötig ist, um die Wandflucht um das geforderte Maß zu überschreiten. Ab welcher Seite der Wand das zählt, ist eine Einstellung; der Wert im Bericht nennt das angewandte Regelwerk.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>An end on the frame: the layer goes on in the next drawing.</source>
+   <translation>Ein Ende am Rahmen: Die Schicht geht in der nächsten Zeichnung weiter.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Apron flashing</source>
    <translation>Brustblech</translation>
@@ -1872,6 +3190,16 @@
    <location filename="../../enclosure_app/drawing/rule_pictures.py" />
    <source>As it should be</source>
    <translation>Wie es sein soll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>As named</source>
+   <translation>Wie benannt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>As named: {guess}</source>
+   <translation>Wie benannt: {guess}</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -1902,6 +3230,11 @@
    <location filename="../../resources/products.toml" />
    <source>Beam through the layer</source>
    <translation>Balken durch die Schicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_size.py" />
+   <source>Between {low} and {high}</source>
+   <translation>Zwischen {low} und {high}</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -1957,6 +3290,11 @@
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>By</source>
    <translation>Von</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>By hand, other products were given: {count}.</source>
+   <translation>Von Hand wurden andere Produkte gegeben: {count}.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -2017,6 +3355,52 @@
    <location filename="../../resources/products.toml" />
    <source>Cement board</source>
    <translation>Zementplatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>Change {product}</source>
+   <translation>{product} ändern</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Check: how slanting rain arrives</source>
+   <translation>Prüfung: wie schräg der Regen ankommt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Check: lapped sheets are drawn this near</source>
+   <translation>Prüfung: überlappte Bahnen sind so nah gezeichnet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Check: pieces this near touch</source>
+   <translation>Prüfung: so nahe Stücke berühren sich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Check: what is flatter is level</source>
+   <translation>Prüfung: was flacher ist, ist waagerecht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Cladding above a roof</source>
+   <translation>Bekleidung über einem Dach</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Cladding above paving</source>
+   <translation>Bekleidung über Pflaster</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Cladding above the ground</source>
+   <translation>Bekleidung über dem Gelände</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Closed by glue, coat, tape or bead, so that no air passes.</source>
+   <translation>Mit Kleber, Beschichtung, Klebeband oder Dichtstoff geschlossen, sodass keine Luft hindurchgeht.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
@@ -2089,6 +3473,11 @@
    <translation>Unrettbar beschädigt und ausgelassen: {count} Teile.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Damp-proof course above the ground</source>
+   <translation>Mauersperrbahn über dem Gelände</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Damp-proofing coat</source>
    <translation>Feuchteschutzanstrich</translation>
@@ -2144,6 +3533,26 @@
    <translation>Tropfblech</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Drip edge: how far below the deck</source>
+   <translation>Tropfblech: wie weit unter die Schalung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Drip edge: how far onto the deck</source>
+   <translation>Tropfblech: wie weit auf die Schalung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Drip edge: lap of its lengths</source>
+   <translation>Tropfblech: Überlappung der Längen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Drip: how far clear of the wall</source>
+   <translation>Abtropfen: wie weit frei vor der Wand</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Duct</source>
    <translation>Kanal</translation>
@@ -2154,9 +3563,54 @@
    <translation>Traufe</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Eave membrane: how far past the wall line</source>
+   <translation>Traufbahn: wie weit über die Wandflucht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Eave membrane: least length on a steep slope</source>
+   <translation>Traufbahn: Mindestlänge auf steiler Neigung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Eave membrane: least length up the slope</source>
+   <translation>Traufbahn: Mindestlänge die Schräge hinauf</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Eave membrane: slope that counts as steep</source>
+   <translation>Traufbahn: Neigung, die als steil gilt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Eave membrane: wall line at the inner face</source>
+   <translation>Traufbahn: Wandflucht an der Innenseite</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Eave: underlayment over the drip edge</source>
+   <translation>Traufe: Unterdeckung über dem Tropfblech</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
    <source>Edge cover short</source>
    <translation>Traufbahn zu kurz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>End lap of self-adhered underlayment</source>
+   <translation>Stoßüberlappung selbstklebender Unterdeckung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>End lap of underlayment</source>
+   <translation>Stoßüberlappung von Unterdeckung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>End lap of wall sheets, side by side</source>
+   <translation>Stoßüberlappung von Wandbahnen nebeneinander</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -2209,6 +3663,16 @@
    <translation>Anschlussklebeband, selbstklebend</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Flattest low-slope roof</source>
+   <translation>Flachstes flach geneigtes Dach</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Flattest roof for covering on underlayment</source>
+   <translation>Flachstes Dach für Deckung auf Unterdeckung</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Fluid-applied flashing at openings</source>
    <translation>Flüssige Abdichtung an Öffnungen</translation>
@@ -2250,13 +3714,24 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
    <source>Foundation above the ground</source>
    <translation>Fundament über dem Gelände</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Foundation above the ground, behind veneer</source>
+   <translation>Fundament über dem Gelände, hinter Verblendung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>Frame of a section</source>
    <translation>Rahmen eines Schnitts</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Framing above the ground</source>
+   <translation>Tragwerk über dem Gelände</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/gap.py" />
@@ -2384,6 +3859,21 @@
    <translation>Es kann tiefer stehen: Die Zeichnung endet, bevor es überläuft.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>It says nothing of one layer: {names}.</source>
+   <translation>Über einen Layer sagt sie nichts: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>It says nothing of {count} layers: {names}.</source>
+   <translation>Über {count} Layer sagt sie nichts: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>It will be offered for the next drawing.</source>
+   <translation>Für die nächste Zeichnung wird sie angeboten.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>Its name says nothing of what is drawn on it.</source>
    <translation>Sein Name sagt nichts darüber, was darauf gezeichnet ist.</translation>
@@ -2429,6 +3919,11 @@
    <translation>Kraftpapierkaschierung</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lap below ground and under slabs</source>
+   <translation>Überlappung im Erdreich und unter Bodenplatten</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
    <source>Lap cycle</source>
    <translation>Überlappung im Kreis</translation>
@@ -2439,6 +3934,41 @@
    <translation>Jede Bahn außen über die darunter greifen lassen, bis ganz hinunter. Wannen und Bleche nach außen neigen und jedes vor der Schicht enden lassen, die darunter weitergeht.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lap of a low-slope roof membrane</source>
+   <translation>Überlappung einer Dachbahn auf flacher Neigung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lap of air-barrier sheets that are clamped</source>
+   <translation>Überlappung geklemmter Luftdichtheitsbahnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lap of self-adhered underlayment</source>
+   <translation>Überlappung selbstklebender Unterdeckung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lap of underlayment on a flatter roof</source>
+   <translation>Überlappung von Unterdeckung auf flacherem Dach</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lap of underlayment on a steep roof</source>
+   <translation>Überlappung von Unterdeckung auf steilem Dach</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lap of wall sheets</source>
+   <translation>Überlappung von Wandbahnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lap over the leg of a flashing</source>
+   <translation>Überlappung über dem Schenkel eines Blechs</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Lap siding</source>
    <translation>Stülpschalung</translation>
@@ -2447,6 +3977,16 @@
    <location filename="../../enclosure_app/rules/wet_route.py" />
    <source>Lap the upper sheet over the outside of the lower one, or close the gap, so that the water stays in front.</source>
    <translation>Die obere Bahn außen über die untere greifen lassen oder die Lücke schließen, sodass das Wasser davor bleibt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Lapped against the run of water: it gets in behind the lower sheet.</source>
+   <translation>Gegen den Lauf des Wassers überlappt: Es gelangt hinter die untere Bahn.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>Layer maps</source>
+   <translation>Layerzuordnungen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/products.py" />
@@ -2554,6 +4094,26 @@
    <translation>Flache Dächer brauchen mindestens einen Viertelzoll auf zwölf (International Building Code 1507, Minnesota Rules 1305.1507, gelesen); dass flachere Überlappungen abgedichtet werden, ist übliche Praxis, ohne Quelle.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>Make it {product}</source>
+   <translation>Zu „{product}“ machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <source>Make {count} layers {meant}</source>
+   <translation>{count} Layer zu „{meant}“ machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>Make {count} layers {product}</source>
+   <translation>{count} Layer zu „{product}“ machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <source>Make {layer} {meant}</source>
+   <translation>{layer} zu „{meant}“ machen</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/extents.py" />
    <source>Marks far away from every piece are left out: {places}.</source>
    <translation>Marken weit weg von allen Stücken sind ausgelassen: {places}.</translation>
@@ -2639,6 +4199,11 @@
    <translation>Sonst haben die ausgeführten Prüfungen nichts gefunden.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/meaning.py" />
+   <source>Nothing is said of {layers}: linework only.</source>
+   <translation>Über {layers} ist nichts gesagt: nur Linienwerk.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/findings_table.py" />
    <source>Nothing was found by the checks that were run.</source>
    <translation>Die ausgeführten Prüfungen haben nichts gefunden.</translation>
@@ -2672,6 +4237,12 @@
    <location filename="../../enclosure_app/model/edits/products.py" />
    <source>One piece is made of “{name}”: give it another product before you remove this one.</source>
    <translation>Ein Stück ist aus „{name}“: ihm ein anderes Produkt geben, bevor dieses entfernt wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>One piece stays what it is, because it was given its product by hand.</source>
+   <translation>Ein Stück bleibt, was es ist, weil es sein Produkt von Hand bekommen hat.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
@@ -2774,6 +4345,11 @@
    <translation>Vorkomprimiertes Dichtband</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/product_list.py" />
+   <source>Products</source>
+   <translation>Produkte</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>Project</source>
    <translation>Projekt</translation>
@@ -2804,14 +4380,34 @@
    <translation>Ortgang</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Rake: underlayment over the drip edge</source>
+   <translation>Ortgang: Unterdeckung über dem Tropfblech</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/dxf_notes.py" />
    <source>Read all the same: {what}.</source>
    <translation>Trotzdem gelesen: {what}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/units_asking.py" />
+   <source>Read the drawing in {units}</source>
+   <translation>Zeichnung in {units} lesen</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
    <source>Remark</source>
    <translation>Hinweis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <source>Remove {product}</source>
+   <translation>{product} entfernen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Render above the ground</source>
+   <translation>Putz über dem Gelände</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_notes.py" />
@@ -2872,6 +4468,11 @@
    <location filename="../../resources/products.toml" />
    <source>Rooflight</source>
    <translation>Dachfenster</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>Save the layer map</source>
+   <translation>Layerzuordnung speichern</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/product_fields.py" />
@@ -2974,6 +4575,21 @@
    <translation>Fensterbankwanne</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Sill pan: fall to the outside</source>
+   <translation>Fensterbankwanne: Gefälle nach außen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Sill pan: height of the back</source>
+   <translation>Fensterbankwanne: Höhe der Rückseite</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Sill pan: slope to the outside</source>
+   <translation>Fensterbankwanne: Neigung nach außen</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Single-ply roof membrane</source>
    <translation>Einlagige Dachbahn</translation>
@@ -2982,6 +4598,16 @@
    <location filename="../../resources/products.toml" />
    <source>Single-ply roof membrane, fastened, seams welded</source>
    <translation>Einlagige Dachbahn, befestigt, Nähte verschweißt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Slope from which a roof is steep for laps</source>
+   <translation>Neigung, ab der ein Dach für Überlappungen steil ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Slope from which a roof is steep for upturns</source>
+   <translation>Neigung, ab der ein Dach für Aufkantungen steil ist</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/ponding.py" />
@@ -3076,6 +4702,11 @@
    <translation>Außenputz</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/meaning.py" />
+   <source>Taken for {product}: {layers}.</source>
+   <translation>Als „{product}“ genommen: {layers}.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/unsealed_joint.py" />
    <source>Tape over the joint, lay a bead or gasket between them, or seal them with a coat.</source>
    <translation>Den Stoß mit Klebeband überkleben, eine Dichtstoffraupe oder Dichtung dazwischenlegen oder mit einer Beschichtung abdichten.</translation>
@@ -3111,6 +4742,11 @@
    <translation>Der Block „{name}“ fehlt in der Datei und wurde ausgelassen ({places}; zuerst: {first}).</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The board along the ends of the rafters at the eave.</source>
+   <translation>Das Brett vor den Sparrenenden an der Traufe.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/breaks.py" />
    <source>The break line at {x:.0f},{y:.0f} has no second one; material goes on beyond it.</source>
    <translation>Die Bruchlinie bei {x:.0f},{y:.0f} hat keine zweite; dahinter geht Material weiter.</translation>
@@ -3126,9 +4762,19 @@
    <translation>Die Zeichnung hat kein Layout „{name}“: eines von {names} wählen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/units_asking.py" />
+   <source>The drawing is read in {units}. It is really drawn in:</source>
+   <translation>Die Zeichnung ist in {units} gelesen. Wirklich gezeichnet ist sie in:</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/dxf_tally.py" />
    <source>The drawing “{name}” is attached from outside and was not read ({places}): bind it into this drawing to have it checked.</source>
    <translation>Die Zeichnung „{name}“ ist von außen angehängt und wurde nicht gelesen ({places}): in diese Zeichnung einbinden, damit sie geprüft wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The edge of a roof that runs up the slope.</source>
+   <translation>Der Rand eines Daches, der die Schräge hinaufläuft.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/lines.py" />
@@ -3171,9 +4817,34 @@
    <translation>Die Datei sagt {header}; sie wird in {units} gelesen, wie angegeben.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The inner sheet of a lap lies under the other one; it goes on first.</source>
+   <translation>Die innere Bahn einer Überlappung liegt unter der anderen; sie kommt zuerst.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/ends.py" />
+   <source>The last stretch of "{name}" is no longer than that: type less.</source>
+   <translation>Die letzte Strecke von „{name}“ ist nicht länger als das: weniger eingeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The leg of a roof's sheet that turns up a wall.</source>
+   <translation>Der Schenkel der Dachbahn, der an einer Wand aufkantet.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/no_drip.py" />
    <source>The lower edge of a flashing, drip edge or sill pan that does not turn down, or whose drop falls nearer to the wall beneath than the rule book asks. An edge that lies on the sheet below it is a lap, and passed over.</source>
    <translation>Die Unterkante von Anschlussblech, Tropfblech oder Fensterbankwanne, die nicht nach unten abgekantet ist oder deren Tropfen näher an der Wand darunter fällt, als das Regelwerk verlangt. Eine Kante, die auf der Bahn darunter aufliegt, ist eine Überlappung und wird übergangen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The lower edge of a roof.</source>
+   <translation>Der untere Rand eines Daches.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The lower edge of a window's or door's opening; or the timber on a footing.</source>
+   <translation>Der untere Rand einer Fenster- oder Türöffnung; oder die Schwelle auf einem Fundament.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/no_drip.py" />
@@ -3186,6 +4857,21 @@
    <translation>Die Unterkante von „{sheet}“ tropft zu nah an der Wand darunter ab.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>The map says otherwise of some of its lines, by how these are drawn.</source>
+   <translation>Von einigen seiner Linien sagt die Zuordnung anderes, je nachdem, wie sie gezeichnet sind.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The outer sheet of a lap lies over the other one; it goes on later.</source>
+   <translation>Die äußere Bahn einer Überlappung liegt über der anderen; sie kommt später.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The outline inside which one section is judged.</source>
+   <translation>Der Umriss, in dem ein Schnitt beurteilt wird.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/dxf_tally.py" />
    <source>The paper layout “{name}” was not read; it holds {entities}.</source>
    <translation>Das Papierlayout „{name}“ wurde nicht gelesen; es enthält {entities}.</translation>
@@ -3196,7 +4882,7 @@
    <translation>Das Papier „{paper}“ ist nicht bekannt; möglich sind {papers}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/underlay_picture.py" />
+   <location filename="../../enclosure_app/reports/pdf_pictures.py" />
    <source>The picture “{name}” in this project is damaged: remove it, and lay it in again.</source>
    <translation>Das Bild „{name}“ in diesem Projekt ist beschädigt: entfernen und noch einmal einlegen.</translation>
   </message>
@@ -3231,6 +4917,11 @@
    <translation>Der Schnitt „{name}“ passt im Maßstab {scale} nicht auf {paper}; {advice}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The sheet on the deck below the roof's covering.</source>
+   <translation>Die Bahn auf der Schalung unter der Dachdeckung.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/checker.py" />
    <source>The trace says that the widest gap is {bottleneck:.1f} mm and the opening says {opening:.1f} mm: one of them is wrong, so look at this layer yourself.</source>
    <translation>Nach dem Verlauf ist die breiteste Lücke {bottleneck:.1f} mm breit, nach der Öffnung {opening:.1f} mm: Eines von beiden stimmt nicht, also diese Schicht bitte selbst ansehen.</translation>
@@ -3256,6 +4947,16 @@
    <translation>Die beiden Punkte der Spiegelachse sind gleich: zwei Stellen angeben.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The underside of a roof that overhangs.</source>
+   <translation>Die Unterseite eines überstehenden Daches.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The upper edge where two slopes meet.</source>
+   <translation>Der obere Rand, an dem sich zwei Dachflächen treffen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
    <source>The upper sheet over the lower one, as shingles lie. At an eave the underlayment goes over the drip edge; along a rake the drip edge goes over the underlayment. A flashing's upper leg goes under the wall sheet. Where a leg must go on the face of the sheet, cover its upper edge with a strip that laps over it.</source>
    <translation>Die obere Bahn über die untere, wie Schindeln liegen. An der Traufe liegt die Unterdeckung über dem Tropfblech, am Ortgang das Tropfblech über der Unterdeckung. Der obere Schenkel eines Blechs liegt unter der Wandbahn. Muss ein Schenkel vor der Bahn liegen, seine Oberkante mit einem Streifen abdecken, der darüber greift.</translation>
@@ -3264,6 +4965,21 @@
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
    <source>The water that every cladding lets through runs down the sheet, meets the edge, and is led inside. Nobody sees it for years; the framing rots behind a sound cladding.</source>
    <translation>Das Wasser, das jede Bekleidung durchlässt, läuft die Bahn hinab, trifft auf die Kante und wird nach innen geleitet. Jahrelang sieht es niemand; hinter einer heilen Bekleidung fault das Tragwerk.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The way of a drop from where it lands to where it leaves.</source>
+   <translation>Der Weg eines Tropfens von da, wo er landet, bis dahin, wo er weggeht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The way of a pen along a layer from one cut end to the other.</source>
+   <translation>Der Weg eines Stiftes in einer Schicht von einem Schnittende zum anderen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>The widest way from outside to inside that crosses no piece of the layer.</source>
+   <translation>Der breiteste Weg von außen nach innen, der kein Stück der Schicht kreuzt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/findings_table.py" />
@@ -3431,6 +5147,11 @@
    <translation>Zwei Linien mit leerem Streifen dazwischen: Dort ist die Zeichnung gekürzt</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Two pieces that neither touch nor lap: the layer stops and starts again.</source>
+   <translation>Zwei Stücke, die sich weder berühren noch überlappen: Die Schicht hört auf und fängt wieder an.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>Units</source>
    <translation>Einheiten</translation>
@@ -3441,9 +5162,39 @@
    <translation>Anschluss nicht abgedichtet</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Upturn at a wall above a low-slope roof</source>
+   <translation>Aufkantung an einer Wand über flach geneigtem Dach</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Upturn at a wall above a steep roof</source>
+   <translation>Aufkantung an einer Wand über steilem Dach</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/upturn_short.py" />
    <source>Upturn short</source>
    <translation>Aufkantung zu niedrig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>Use a layer map</source>
+   <translation>Layerzuordnung anwenden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>Use it</source>
+   <translation>Anwenden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>Use {file}</source>
+   <translation>{file} anwenden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>Using {file}</source>
+   <translation>{file} wird angewandt</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -3516,6 +5267,16 @@
    <translation>Putzabschlussprofil</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Weep screed above paving</source>
+   <translation>Putzabschlussprofil über Pflaster</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Weep screed above the ground</source>
+   <translation>Putzabschlussprofil über dem Gelände</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/wet_route.py" />
    <source>Wet route</source>
    <translation>Weg des Regens nach innen</translation>
@@ -3543,6 +5304,11 @@
    <translation>Was gefunden wird</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>What its name suggests</source>
+   <translation>Was sein Name nahelegt</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
    <location filename="../../enclosure_app/rules/gap.py" />
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
@@ -3568,6 +5334,26 @@
    <location filename="../../enclosure_app/model/edits/settings.py" />
    <source>What was found may stand only for a reason: type why, so that others can follow.</source>
    <translation>Was gefunden wurde, darf nur mit Grund bleiben: den Grund eingeben, damit andere folgen können.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Where a sheet changes its direction round an edge or into a corner.</source>
+   <translation>Wo eine Bahn um eine Kante oder in eine Ecke die Richtung wechselt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Where two pieces of one layer meet: lapped, end to end, or end to face.</source>
+   <translation>Wo sich zwei Stücke einer Schicht treffen: überlappt, Ende an Ende oder Ende an Fläche.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>Where two sheets run side by side, one over the other.</source>
+   <translation>Wo zwei Bahnen nebeneinander laufen, eine über der anderen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/units_asking.py" />
+   <source>Which units is {file} drawn in?</source>
+   <translation>In welchen Einheiten ist {file} gezeichnet?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -3615,6 +5401,21 @@
    <location filename="../../resources/products.toml" />
    <source>Wood-fibre board</source>
    <translation>Holzfaserplatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/layer_map.py" />
+   <source>[[layers]] has both 'product' and 'role'; keep one of them.</source>
+   <translation>[[layers]] hat sowohl 'product' als auch 'role'; eines davon behalten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/layer_map.py" />
+   <source>[[layers]] has neither 'product' nor 'role'; say what the layer is.</source>
+   <translation>[[layers]] hat weder 'product' noch 'role'; angeben, was der Layer ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/layer_map.py" />
+   <source>[[layers]] needs 'match', a pattern for the names of layers.</source>
+   <translation>[[layers]] braucht 'match', ein Muster für die Namen der Layer.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_document.py" />
@@ -3672,6 +5473,31 @@
    <translation>ein Objekt</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>and meets itself</source>
+   <translation>und trifft sich selbst</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>apron</source>
+   <translation>Brustblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>as a line</source>
+   <translation>als Linie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>as an outline</source>
+   <translation>als Umriss</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <source>as named</source>
+   <translation>wie benannt</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>as named, {sure}</source>
    <translation>wie benannt, {sure}</translation>
@@ -3680,6 +5506,16 @@
    <location filename="../../enclosure_app/files" />
    <source>attribute that belongs to no insert</source>
    <translation>Attribut ohne zugehörige Einfügung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <source>balcony</source>
+   <translation>Balkon</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>bead</source>
+   <translation>Dichtstoffraupe</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
@@ -3728,6 +5564,11 @@
    <translation>Zentimeter</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>collar</source>
+   <translation>Manschette</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
    <source>continuous</source>
    <translation>durchgehend</translation>
@@ -3741,6 +5582,11 @@
    <location filename="../../enclosure_app/window/product_words.py" />
    <source>controls nothing</source>
    <translation>trennt nichts</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>cut end</source>
+   <translation>Schnittende</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
@@ -3758,6 +5604,17 @@
    <translation>Zweifel</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>drip edge</source>
+   <translation>Tropfblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>eave</source>
+   <translation>Traufe</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
    <source>edge cover short</source>
    <translation>Traufbahn zu kurz</translation>
@@ -3766,6 +5623,11 @@
    <location filename="../../enclosure_app/network/network.py" />
    <source>edge of the drawing</source>
    <translation>Rand der Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/product_form.py" />
+   <source>either way</source>
+   <translation>auf beide Arten</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
@@ -3813,6 +5675,12 @@
    <translation>Element mit ungültigen Daten</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>fascia</source>
+   <translation>Traufbrett</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
    <source>fastened</source>
    <translation>befestigt</translation>
@@ -3843,12 +5711,38 @@
    <translation>Fuß und Zoll</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>flashing</source>
+   <translation>Anschlussblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <source>floor</source>
+   <translation>Boden</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
    <source>fluid</source>
    <translation>flüssig aufgetragen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>fold</source>
+   <translation>Knick</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <source>footing</source>
+   <translation>Fundament</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>frame</source>
+   <translation>Rahmen</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/gap.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
    <source>gap</source>
    <translation>Lücke</translation>
   </message>
@@ -3856,6 +5750,11 @@
    <location filename="../../enclosure_app/files/map_products.py" />
    <source>gives '{key}' and calls it unknown; keep one of them.</source>
    <translation>gibt '{key}' an und nennt es unbekannt; eines davon behalten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <source>goes all the way round</source>
+   <translation>geht ringsum</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/unrolled.py" />
@@ -3878,6 +5777,11 @@
    <translation>geht rechts weiter</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <source>gutter</source>
+   <translation>Dachrinne</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files" />
    <source>handle given to several entities</source>
    <translation>Kennung, die mehrere Elemente tragen</translation>
@@ -3891,6 +5795,11 @@
    <location filename="../../enclosure_app/files" />
    <source>hatch with an invalid boundary</source>
    <translation>Schraffur mit ungültigem Rand</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <source>head</source>
+   <translation>Sturz</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
@@ -4034,9 +5943,19 @@
    <translation>ihre Texte wären {high} mm hoch</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>joint</source>
+   <translation>Anschluss</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
    <source>lacks {keys}: add it.</source>
    <translation>fehlt {keys}: ergänzen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>lap</source>
+   <translation>Überlappung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
@@ -4046,7 +5965,17 @@
   <message>
    <location filename="../../enclosure_app/window/product_words.py" />
    <source>laps {lap} at least</source>
-   <translation type="unfinished" />
+   <translation>überlappt mindestens {lap}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/meaning.py" />
+   <source>layer {names}</source>
+   <translation>Layer {names}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/meaning.py" />
+   <source>layers {names}</source>
+   <translation>Layer {names}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/network/drainage.py" />
@@ -4062,6 +5991,11 @@
    <location filename="../../enclosure_app/rules/level_lap.py" />
    <source>level lap</source>
    <translation>waagerechte Überlappung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>lift</source>
+   <translation>Absetzen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
@@ -4149,6 +6083,11 @@
    <translation>muss ein Punkt [x, y] sein, nicht {shown}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/layer_map.py" />
+   <source>must be a table in brackets of its own.</source>
+   <translation>muss eine eigene Tabelle in Klammern sein.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
    <source>must be a text in quotes, not {shown}.</source>
    <translation>muss ein Text in Anführungszeichen sein, nicht {shown}.</translation>
@@ -4178,6 +6117,11 @@
    <location filename="../../enclosure_app/files/map_tables.py" />
    <source>must be true or false, not {shown}.</source>
    <translation>muss true oder false sein, nicht {shown}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/layer_map.py" />
+   <source>must be written as [[layers]], once for each row.</source>
+   <translation>muss als [[layers]] geschrieben sein, einmal für jede Zeile.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
@@ -4212,7 +6156,7 @@
   <message>
    <location filename="../../enclosure_app/window/product_words.py" />
    <source>no source</source>
-   <translation type="unfinished" />
+   <translation>ohne Quelle</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/looking_up.py" />
@@ -4260,20 +6204,42 @@
    <translation>offene Durchdringung</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>opening</source>
+   <translation>Öffnung</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/rule_pictures.py" />
    <location filename="../../enclosure_app/files" />
    <source>outside</source>
    <translation>außen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>over</source>
+   <translation>darüber</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/product_delegate.py" />
    <source>own</source>
-   <translation type="unfinished" />
+   <translation>eigene</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>pan</source>
+   <translation>Wanne</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
    <source>paper layout without a page setup</source>
    <translation>Papierlayout ohne Seiteneinrichtung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>parapet</source>
+   <translation>Attika</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
@@ -4289,6 +6255,17 @@
    <location filename="../../enclosure_app/rules/wet_route.py" />
    <source>rain gets behind the water layer.</source>
    <translation>Regen gelangt hinter die Wasserschutzschicht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>rain route</source>
+   <translation>Regenweg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>rake</source>
+   <translation>Ortgang</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
@@ -4311,9 +6288,20 @@
    <translation>gefordert</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>reverse</source>
+   <translation>verkehrt</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
    <source>reverse lap</source>
    <translation>verkehrte Überlappung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>ridge</source>
+   <translation>First</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
@@ -4321,9 +6309,19 @@
    <translation>starr</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <source>roof-wall</source>
+   <translation>Dach-Wand</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
    <source>sealant</source>
    <translation>Dichtstoff</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>sealed</source>
+   <translation>abgedichtet</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
@@ -4346,14 +6344,31 @@
    <translation>Abschnitt ohne Ende (die Datei wurde vielleicht abgeschnitten)</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>sheet</source>
+   <translation>Bahn</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/short_lap.py" />
    <source>short lap</source>
    <translation>Überlappung zu kurz</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>sill</source>
+   <translation>Fensterbank</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/unrolled.py" />
    <source>slope {angle:.0f}°</source>
    <translation>Neigung {angle:.0f}°</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>soffit</source>
+   <translation>Untersicht</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/open_penetration.py" />
@@ -4402,6 +6417,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
+   <location filename="../../enclosure_app/window/trade_words.py" />
    <source>tape</source>
    <translation>Klebeband</translation>
   </message>
@@ -4486,6 +6502,11 @@
    <translation>{over} über {under}</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>trace</source>
+   <translation>Verlauf</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/unsealed_joint.py" />
    <source>two pieces of the air layer meet and nothing seals them.</source>
    <translation>zwei Stücke der Luftdichtheitsschicht treffen sich, und nichts dichtet sie ab.</translation>
@@ -4501,9 +6522,24 @@
    <translation>zwei Bahnen überlappen sich weniger als gefordert.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>under</source>
+   <translation>darunter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>underlayment</source>
+   <translation>Unterdeckung</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/map_tables.py" />
    <source>unknown key '{key}' in {title}{hint}</source>
    <translation>unbekannter Schlüssel '{key}' in {title}{hint}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/layer_map.py" />
+   <source>unknown product '{key}'{hint}</source>
+   <translation>unbekanntes Produkt '{key}'{hint}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/unsealed_joint.py" />
@@ -4529,6 +6565,11 @@
    <location filename="../../enclosure_app/drawing/unrolled.py" />
    <source>upright</source>
    <translation>senkrecht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/trade_words.py" />
+   <source>upturn</source>
+   <translation>Aufkantung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/upturn_short.py" />
@@ -4686,6 +6727,11 @@
    <translation>{count} Element</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>{count} layers: {amount}.</source>
+   <translation>{count} Layer: {amount}.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>{count} line</source>
    <translation>{count} Linie</translation>
@@ -4744,6 +6790,17 @@
    <location filename="../../enclosure_app/model/edits/products.py" />
    <source>{count} pieces are made of “{name}”: give them another product before you remove this one.</source>
    <translation>{count} Stücke sind aus „{name}“: ihnen ein anderes Produkt geben, bevor dieses entfernt wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/sections.py" />
+   <source>{count} pieces lie outside every frame and are left out (on {layers}).</source>
+   <translation>{count} Stücke liegen außerhalb aller Rahmen und sind ausgelassen (auf {layers}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>{count} pieces stay what they are, because they were given their product by hand.</source>
+   <translation>{count} Stücke bleiben, was sie sind, weil sie ihr Produkt von Hand bekommen haben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_tally.py" />
@@ -4867,6 +6924,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/files/underlay_image.py" />
+   <source>{file} had {bytes}; it is kept with {kept_bytes}.</source>
+   <translation>{file} hatte {bytes}; aufgehoben wird sie mit {kept_bytes}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/underlay_image.py" />
    <source>{file} had {dots} dots and {bytes}; it is kept with {kept_dots} dots and {kept_bytes}.</source>
    <translation>{file} hatte {dots} Punkte und {bytes}; aufgehoben werden {kept_dots} Punkte und {kept_bytes}.</translation>
   </message>
@@ -4879,6 +6941,16 @@
    <location filename="../../enclosure_app/files/underlay_pdf.py" />
    <source>{file} has {bytes}; only this page is kept, with {kept_bytes}.</source>
    <translation>{file} hat {bytes}; nur diese Seite wird aufgehoben, mit {kept_bytes}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/reading.py" />
+   <source>{file} holds nothing that is drawn: choose another layout or file.</source>
+   <translation>{file} enthält nichts Gezeichnetes: ein anderes Layout oder eine andere Datei wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/reading.py" />
+   <source>{file} is cut short in the middle of what it draws, so pieces are missing and nothing can be judged: get the whole file again.</source>
+   <translation>{file} ist mitten im Gezeichneten abgeschnitten, also fehlen Stücke und nichts lässt sich beurteilen: die ganze Datei noch einmal holen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/lock.py" />
@@ -4954,6 +7026,11 @@
    <location filename="../../enclosure_app/files/marks.py" />
    <source>{file}: no outside mark in section {section}: give --outside X,Y or write the word OUTSIDE in the open.</source>
    <translation>{file}: keine Außenmarke im Schnitt {section}: --outside X,Y angeben oder das Wort AUSSEN ins Freie schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/reading.py" />
+   <source>{file}: nothing says which lines are which product (it has {layers}): say so with --layers MAP.toml.</source>
+   <translation>{file}: Nichts sagt, welche Linien welches Produkt sind (es gibt {layers}): bitte angeben mit --layers MAP.toml.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/underlay_pdfium.py" />
@@ -5101,6 +7178,11 @@
    <translation>{layers} ließ sich nicht beurteilen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>{names} and {count} more</source>
+   <translation>{names} und {count} weitere</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/dxf_document.py" />
    <source>{name} cannot be opened ({reason}): check its name.</source>
    <translation>{name} lässt sich nicht öffnen ({reason}): den Namen prüfen.</translation>
@@ -5159,6 +7241,11 @@
    <location filename="../../enclosure_app/planning/parts/__init__.py" />
    <source>{part} has no size {size!r}: it has {sizes}.</source>
    <translation>„{part}“ hat kein Maß {size!r}: es hat {sizes}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/sections.py" />
+   <source>{section} is read as a plan: nothing runs down in it.</source>
+   <translation>{section} wird als Grundriss gelesen: Nichts läuft darin hinab.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/upturn_short.py" />
@@ -5222,9 +7309,24 @@
    <translation>{title} muss eine eigene Tabelle sein.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/units_asking.py" />
+   <source>{units}: {size} high</source>
+   <translation>{units}: {size} hoch</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/units_asking.py" />
+   <source>{units}: {size} wide</source>
+   <translation>{units}: {size} breit</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
    <source>{upper} laps under {lower}: water running down goes in behind {lower}.</source>
    <translation>{upper} greift unter {lower}: Herablaufendes Wasser gelangt dahinter.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/units_asking.py" />
+   <source>{what_the_file_says}. It is drawn in:</source>
+   <translation>{what_the_file_says}. Gezeichnet ist sie in:</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_notes.py" />
@@ -5235,6 +7337,11 @@
    <location filename="../../enclosure_app/files/dxf_notes.py" />
    <source>{what} ({count} times)</source>
    <translation>{what} ({count}-mal)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_size.py" />
+   <source>{what} is {value}: choose between {low} and {high}.</source>
+   <translation>{what} ist {value}: zwischen {low} und {high} wählen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/product_figures.py" />
@@ -5250,6 +7357,46 @@
    <location filename="../../enclosure_app/window/words.py" />
    <source>{} gaps, up to {}</source>
    <translation>{} Lücken, bis {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>“{file}” is saved, with {count} row</source>
+   <translation>„{file}“ ist gespeichert, mit {count} Zeile</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>“{file}” is saved, with {count} rows</source>
+   <translation>„{file}“ ist gespeichert, mit {count} Zeilen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>“{file}” is used.</source>
+   <translation>„{file}“ ist angewandt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <source>“{file}” was the last layer map. It says what {known} of the {every} layers of this drawing are.</source>
+   <translation>„{file}“ war die letzte Layerzuordnung. Sie sagt, was {known} der {every} Layer dieser Zeichnung sind.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_length.py" />
+   <source>“{text}” has no angle after “at”: type degrees, as in 1200 at 45.</source>
+   <translation>„{text}“ hat keinen Winkel nach „at“: Grad eingeben, wie in 1200 at 45.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_length.py" />
+   <source>“{text}” is no angle: type degrees, as in 22.5.</source>
+   <translation>„{text}“ ist kein Winkel: Grad eingeben, etwa 22.5.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_length.py" />
+   <source>“{text}” is no length: type it as in {example} or {example} at 45.</source>
+   <translation>„{text}“ ist keine Länge: eingeben wie in {example} oder {example} at 45.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/typed_length.py" />
+   <source>“{text}” is no pitch: type it as in 6 in 12, or 26.6°.</source>
+   <translation>„{text}“ ist keine Neigung: eingeben wie in 6 in 12 oder 26.6°.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
