@@ -168,31 +168,44 @@ def test_damage_is_said_once(qtbot: QtBot) -> None:
         list(layer.paint(image, CAMERA, (broken,), PAPER))
 
 
-def test_the_canvas_shows_it_and_pans_no_slower(sheet: MainWindow, qtbot: QtBot) -> None:
-    name = sheet.document.project.sections[0].name
-    under = page(mm_per_pixel=4.0, section=name)
-    with qtbot.waitSignal(sheet.canvas.below.ready):
-        sheet.document.apply("", edits.add_underlay(sheet.document.project, under))
-        sheet.canvas.fit()
-    sheet.canvas.finish_painting()
+def put(window: MainWindow, qtbot: QtBot) -> None:
+    name = window.document.project.sections[0].name
+    with qtbot.waitSignal(window.canvas.below.ready):
+        under = page(mm_per_pixel=4.0, section=name)
+        window.document.apply("", edits.add_underlay(window.document.project, under))
+        window.canvas.fit()
+    window.canvas.finish_painting()
+
+
+def pan(window: MainWindow) -> float:
+    """Return how long a frame takes while the paper is moved, median, s."""
+    times = []
+    for _ in range(60):
+        start = perf_counter()
+        window.canvas._look_from(window.canvas.camera.panned(QPointF(1, 1)))  # noqa: SLF001
+        window.canvas.repaint()
+        times.append(perf_counter() - start)
+    return median(times)
+
+
+def test_the_canvas_shows_it_where_it_lies(sheet: MainWindow, qtbot: QtBot) -> None:
+    put(sheet, qtbot)
     there = sheet.canvas.grab().toImage()
     spot = sheet.canvas.camera.seen((200.0, 200.0)).toPoint()
     assert QColor(there.pixel(spot)).green() < 200
-    times = []
-    for _ in range(40):
-        start = perf_counter()
-        sheet.canvas._look_from(sheet.canvas.camera.panned(QPointF(2, 1)))  # noqa: SLF001
-        sheet.canvas.repaint()
-        times.append(perf_counter() - start)
-    assert median(times) < 0.016
+
+
+def test_panning_over_it_takes_no_longer_than_over_an_empty_sheet(
+    sheet: MainWindow, qtbot: QtBot
+) -> None:
+    sheet.canvas.finish_painting()
+    bare = pan(sheet)
+    put(sheet, qtbot)
+    assert pan(sheet) < 4 * bare
 
 
 def test_hiding_it_shows_at_once(sheet: MainWindow, qtbot: QtBot) -> None:
-    name = sheet.document.project.sections[0].name
-    with qtbot.waitSignal(sheet.canvas.below.ready):
-        under = page(mm_per_pixel=4.0, section=name)
-        sheet.document.apply("", edits.add_underlay(sheet.document.project, under))
-        sheet.canvas.fit()
+    put(sheet, qtbot)
     sheet.document.apply("", edits.show_underlay(sheet.document.project, 0, shown=False))
     sheet.canvas.finish_painting()
     spot = sheet.canvas.camera.seen((200.0, 200.0)).toPoint()
