@@ -1,13 +1,13 @@
 """What there is to tell of each layer of a project: how much is on it, what it is said to be."""
 
-from collections import Counter, defaultdict
-from collections.abc import Sequence
+from collections import Counter
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from enclosure_app.files.drawn_lines import drawn_of
 from enclosure_app.files.guesses import Guess, guess_of
 from enclosure_app.files.line_meanings import meant_by
-from enclosure_app.model.layer import Role, narrower_rows, row_of
+from enclosure_app.model.layer import LayerRow, Role, narrower_rows, row_of
+from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
 
@@ -30,70 +30,110 @@ class LayerTold:
     by_hand: int = 0
 
 
+@dataclass(frozen=True, slots=True)
+class _Drawn:
+    """What is drawn and written in a section, and how much of it on each layer."""
+
+    of: tuple[object, ...]
+    lines: Counter[str]
+    texts: Counter[str]
+
+    def holds(self, section: Section) -> bool:
+        return all(a is b for a, b in zip(self.of, _content(section), strict=True))
+
+
+@dataclass(frozen=True, slots=True)
+class _Meant:
+    """What rows say of a layer, and what they say otherwise of some of its lines."""
+
+    whole: str
+    guess: Guess | None
+    narrower: frozenset[str]
+    rows: int
+
+
 class LayersTold:
-    """Tells of a project's layers; what is drawn is counted again only where it is another."""
+    """Tells of a project's layers; what did not change since the last time is not asked again.
+
+    It is asked at every step of a drag, when all but a piece is what it was.
+    """
 
     def __init__(self) -> None:
-        self._counted: list[tuple[tuple[object, ...], Counter[str]]] = []
+        self._drawn: list[_Drawn] = []
+        self._said: tuple[Sequence[LayerRow], Mapping[str, Product]] = ((), {})
+        self._meant: dict[str, _Meant] = {}
 
     def of(self, project: Project) -> tuple[LayerTold, ...]:
         """Return the layers of a project, by name."""
+        if not project.sections:
+            return ()
+        self._forget(project.layers, project.sections[0].products)
+        self._drawn = [self._count(at, each) for at, each in enumerate(project.sections)]
         lines, texts = Counter[str](), Counter[str]()
-        self._counted = [self._count(at, each) for at, each in enumerate(project.sections)]
-        for _, counts in self._counted:
-            lines.update(counts)
-        for section in project.sections:
-            texts.update(text.layer for text in section.texts)
+        for drawn in self._drawn:
+            lines.update(drawn.lines)
+            texts.update(drawn.texts)
+        by_hand = self._by_hand(project)
         names = sorted({*lines, *texts} - {""}, key=lambda name: (name.casefold(), name))
-        by_hand = _by_hand(project)
-        return tuple(
-            _told(project, name, (lines[name], texts[name], by_hand[name])) for name in names
-        )
+        return tuple(self._told(name, (lines[name], texts[name], by_hand[name])) for name in names)
 
-    def _count(self, at: int, section: Section) -> tuple[tuple[object, ...], Counter[str]]:
-        drawn = (section.strokes, section.taken, bool(section.pieces))
-        if at < len(self._counted) and _same(self._counted[at][0], drawn):
-            return self._counted[at]
-        handles: dict[str, set[str]] = defaultdict(set)
-        for number, stroke in enumerate(drawn_of(section)):
-            handles[stroke.layer].add(stroke.handle or f" {number}")
-        return drawn, Counter({layer: len(found) for layer, found in handles.items()})
+    def _forget(self, rows: Sequence[LayerRow], products: Mapping[str, Product]) -> None:
+        if self._said[0] is not rows or self._said[1] is not products:
+            self._said = rows, products
+            self._meant.clear()
+
+    def _count(self, at: int, section: Section) -> _Drawn:
+        if at < len(self._drawn) and self._drawn[at].holds(section):
+            return self._drawn[at]
+        texts = Counter(text.layer for text in section.texts)
+        return _Drawn(_content(section), _lines_of(section), texts)
+
+    def _told(self, name: str, counts: tuple[int, int, int]) -> LayerTold:
+        meant = self._of_layer(name)
+        lines, texts, by_hand = counts
+        return LayerTold(name, lines, texts, meant.whole, meant.guess, meant.rows, by_hand)
+
+    def _of_layer(self, name: str) -> _Meant:
+        if name not in self._meant:
+            rows, products = self._said
+            narrower = narrower_rows(rows, name)
+            self._meant[name] = _Meant(
+                meant_by(row_of(rows, name)),
+                guess_of(name, products),
+                frozenset(map(meant_by, narrower)),
+                len(narrower),
+            )
+        return self._meant[name]
+
+    def _by_hand(self, project: Project) -> Counter[str]:
+        """Count the pieces of each layer that are of none of the products its rows give."""
+        found: Counter[str] = Counter()
+        for section in project.sections:
+            counts = Counter((piece.layer, piece.product) for piece in section.pieces)
+            for (layer, product), count in counts.items():
+                meant = self._of_layer(layer)
+                if layer and product != meant.whole and product not in meant.narrower:
+                    found[layer] += count
+        return found
 
 
-def _same(one: Sequence[object], other: Sequence[object]) -> bool:
-    return all(a is b for a, b in zip(one, other, strict=True))
+def _content(section: Section) -> tuple[object, ...]:
+    return section.strokes, section.taken, section.texts, bool(section.pieces)
 
 
-def _told(project: Project, name: str, counts: tuple[int, int, int]) -> LayerTold:
-    products = project.sections[0].products
-    lines, texts, by_hand = counts
-    return LayerTold(
-        name,
-        lines,
-        texts,
-        meant_by(row_of(project.layers, name)),
-        guess_of(name, products),
-        len(narrower_rows(project.layers, name)),
-        by_hand,
-    )
-
-
-def _by_hand(project: Project) -> Counter[str]:
-    """Count the pieces of each layer that are of none of the products its rows give."""
-    meant: dict[str, set[str]] = {}
-    found: Counter[str] = Counter()
-    for section in project.sections:
-        for piece in section.pieces:
-            if not piece.layer:
-                continue
-            if piece.layer not in meant:
-                rows = (
-                    *narrower_rows(project.layers, piece.layer),
-                    row_of(project.layers, piece.layer),
-                )
-                meant[piece.layer] = {meant_by(row) for row in rows}
-            found[piece.layer] += piece.product not in meant[piece.layer]
-    return found
+def _lines_of(section: Section) -> Counter[str]:
+    """Count the lines of each layer; what one entity of the drawing comes to counts once."""
+    layers = {stroke.handle: stroke.layer for stroke in section.strokes}
+    layers.update({stroke.handle: stroke.layer for stroke in section.taken})
+    for piece in section.pieces:  # of an older project, whose lines were not kept
+        if piece.handles and layers.keys().isdisjoint(piece.handles):
+            layers[piece.handles[0]] = piece.layer
+    nameless = layers.pop("", None) is not None
+    counts = Counter(layers.values())
+    if nameless:
+        every = (*section.strokes, *section.taken)
+        counts.update(stroke.layer for stroke in every if not stroke.handle)
+    return counts
 
 
 def is_plain(told: LayerTold) -> bool:

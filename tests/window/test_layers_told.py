@@ -66,10 +66,10 @@ def test_narrower_rows_and_pieces_given_by_hand_are_counted() -> None:
 def test_what_is_drawn_is_counted_again_only_where_it_is_another() -> None:
     layers = LayersTold()
     first = layers.of(PROJECT)
-    kept = layers._counted[0]  # noqa: SLF001  whether it is counted again is the point
+    kept = layers._drawn[0]  # noqa: SLF001  whether it is counted again is the point
     moved = replace(SECTION, pieces=SECTION.pieces[:-1])
     assert layers.of(replace(PROJECT, sections=(moved,))) == first
-    assert layers._counted[0] is kept  # noqa: SLF001  as above
+    assert layers._drawn[0] is kept  # noqa: SLF001  as above
     fewer = replace(SECTION, strokes=SECTION.strokes[:1])
     again = {each.name: each.lines for each in layers.of(replace(PROJECT, sections=(fewer,)))}
     assert again["a-other"] == 1
@@ -77,3 +77,13 @@ def test_what_is_drawn_is_counted_again_only_where_it_is_another() -> None:
 
 def test_an_empty_project_has_no_layers() -> None:
     assert LayersTold().of(Project("", Units.MM, ())) == ()
+
+
+def test_lines_without_a_handle_and_pieces_whose_lines_were_not_kept_count_too() -> None:
+    old = Piece("9", "felt", Line(RUN), ("9",), "OLD")
+    nameless = (Stroke(RUN, "A"), Stroke(RUN, "A"))
+    section = replace(SECTION, pieces=(old,), strokes=nameless, taken=(), texts=())
+    told = {
+        each.name: each.lines for each in LayersTold().of(replace(PROJECT, sections=(section,)))
+    }
+    assert told == {"A": 2, "OLD": 1}
