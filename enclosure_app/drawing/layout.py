@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass
 
+from enclosure_app.drawing.band import HEIGHT as RIBBON
 from enclosure_app.drawing.flags import LANE
 from enclosure_app.drawing.job import border
 from enclosure_app.drawing.placement import Box
-from enclosure_app.drawing.ribbon import HEIGHT as RIBBON
 
 _GUTTER = 4.0
 _HEADING = 9.0  # the section's name above the drawing

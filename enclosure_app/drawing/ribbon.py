@@ -1,70 +1,28 @@
 """The ribbon: a control layer unrolled to a straight band, read like a measuring tape."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 from math import floor
 
+from enclosure_app.drawing.band import BAND, HAIR, Ribbon
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at, spaced
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.ribbon_words import word_marks
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten, text_width
 from enclosure_app.drawing.unrolled import (
     Lapped,
     Part,
-    Unrolled,
-    end_word,
     joint_between,
     lapped,
-    stretches,
     tick_step,
     unrolled,
 )
 from enclosure_app.language import say, say_count
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.place import Points
 from enclosure_app.model.report import LayerResult, SectionResult, Verdict
-
-HEIGHT = 25.6  # mm, of one ribbon with its words, flags and ticks
-_BAND = 4.6
-HAIR = 0.6  # a lift is never shown narrower than this
-
-
-@dataclass(frozen=True, slots=True)
-class Ribbon:
-    """One ribbon in its place on the sheet; x of the sheet is `left` + mm along the walk × `per_mm`."""
-
-    result: SectionResult
-    layer: LayerResult
-    laid: Unrolled
-    box: Box
-    units: Units
-    theme: Theme
-
-    @property
-    def top(self) -> float:
-        """The upper edge of the band."""
-        return self.box.top - 7.4
-
-    @property
-    def bottom(self) -> float:
-        """The lower edge of the band."""
-        return self.top - _BAND
-
-    def block(self, start: float, end: float) -> Points:
-        """Return the ring of the band between two places along the walk."""
-        return Box(self.x(start), self.bottom, self.x(end), self.top).ring
-
-    def across(self, along: float, pen: Pen) -> Stroke:
-        """Return a line across the band."""
-        x = self.x(along)
-        return Stroke(((x, self.bottom), (x, self.top)), pen)
-
-    def x(self, along: float) -> float:
-        """Return where a place along the walk stands on the sheet."""
-        return self.box.left + along / max(self.laid.length, 1e-9) * self.box.width
 
 
 def ribbon_marks(
@@ -79,7 +37,7 @@ def ribbon_marks(
     marks = [*_heading(ribbon)]
     if ribbon.laid.length <= 0:
         return tuple(marks)
-    marks += [*_band(ribbon, lapped(layer, ribbon.laid)), *_holes(ribbon), *_words(ribbon)]
+    marks += [*_band(ribbon, lapped(layer, ribbon.laid)), *_holes(ribbon), *word_marks(ribbon)]
     return (*marks, *_ticks(ribbon), *_flags(ribbon, numbers))
 
 
@@ -162,7 +120,7 @@ def _name(ribbon: Ribbon, course: Part, laps: tuple[Lapped, ...]) -> Iterator[Ma
     room = ribbon.x(end) - ribbon.x(start) - 2.0
     text = shorten(say(section.product(piece).name), theme.small, room)
     if len(text) > 3:
-        at = ((ribbon.x(start) + ribbon.x(end)) / 2, ribbon.bottom + (_BAND - theme.small) / 2)
+        at = ((ribbon.x(start) + ribbon.x(end)) / 2, ribbon.bottom + (BAND - theme.small) / 2)
         yield Label(text, at, theme.small, theme.ink, Anchor.MIDDLE, source=course.piece)
 
 
@@ -176,34 +134,6 @@ def _holes(ribbon: Ribbon) -> Iterator[Mark]:
         yield Fill((ring,), ribbon.theme.paper, "lift")
         for x in (middle - half, middle + half):
             yield Stroke(((x, ribbon.bottom - 0.6), (x, ribbon.top + 0.6)), cap, "lift")
-
-
-def _words(ribbon: Ribbon) -> Iterator[Mark]:
-    """Say above the band where the ends go on, how each stretch lies, and where it folds."""
-    theme, box, y = ribbon.theme, ribbon.box, ribbon.top + 1.1
-    parts = ribbon.laid.parts
-    first, last = (
-        end_word(p, ribbon.result.section) for p in (parts[0].points[0], parts[-1].points[-1])
-    )
-    yield Label(first, (box.left, y), theme.small, theme.ink, bold=True)
-    yield Label(last, (box.right, y), theme.small, theme.ink, Anchor.END, bold=True)
-    taken = box.left + text_width(first, theme.small, bold=True) + 2.0
-    limit = box.right - text_width(last, theme.small, bold=True) - 2.0
-    for stretch in stretches(ribbon.laid, ribbon.result.section):
-        left, right = ribbon.x(stretch.start), ribbon.x(stretch.end)
-        if stretch.start > 0:
-            yield _fold(ribbon, left)
-        width = text_width(stretch.lie, theme.small)
-        at = max((left + right) / 2 - width / 2, taken, left + 1.8)
-        if at + width <= min(right - 1.8, limit):
-            yield Label(stretch.lie, (at, y), theme.small, theme.quiet)
-            taken = at + width + 1.5
-
-
-def _fold(ribbon: Ribbon, x: float) -> Stroke:
-    """Return the small mark above the band where the layer folds."""
-    arms = ((x - 0.9, ribbon.top + 2.4), (x, ribbon.top + 0.6), (x + 0.9, ribbon.top + 2.4))
-    return Stroke(arms, ribbon.theme.pen("tick"), "fold")
 
 
 def _ticks(ribbon: Ribbon) -> Iterator[Mark]:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
-from math import atan2, degrees, floor, log10
+from math import atan2, degrees, dist, floor, log10
 
 from enclosure_app.drawing.polylines import distinct, dot, foot, length, unit
 from enclosure_app.language import say
@@ -170,6 +170,14 @@ def _lie(direction: Point, section: Section) -> str:
     if angle < _LEVEL:
         return say("level")
     return say("upright") if angle > _UPRIGHT else say("slope {angle:.0f}°", angle=angle)
+
+
+def end_words(laid: Unrolled, section: Section) -> tuple[str, str]:
+    """Return where a layer goes on at its two ends; one that meets itself goes all the way round."""
+    first, last = laid.parts[0].points[0], laid.parts[-1].points[-1]
+    if laid.length > 4 * _ON_FRAME and dist(first, last) <= _ON_FRAME:
+        return say("goes all the way round"), say("and meets itself")
+    return end_word(first, section), end_word(last, section)
 
 
 def end_word(end: Point, section: Section) -> str:

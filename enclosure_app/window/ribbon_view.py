@@ -2,14 +2,25 @@
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPixmap
-from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPixmap,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
+from enclosure_app.drawing.band import HEIGHT
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.placement import Box
-from enclosure_app.drawing.polylines import walk_to
-from enclosure_app.drawing.ribbon import HEIGHT, ribbon_marks
+from enclosure_app.drawing.polylines import foot, walk_to
+from enclosure_app.drawing.ribbon import ribbon_marks
 from enclosure_app.drawing.unrolled import Unrolled, unrolled
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
@@ -17,10 +28,17 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.window.canvas.composition import numbers_of
 from enclosure_app.window.canvas.look import DOTS, Look, legible
+from enclosure_app.window.ribbon_told import stops, told_at
 
 _EDGE = 6.0  # mm on either side of the bands
 _BAND = (5.6, 13.0)  # mm below the top of a ribbon, between which its band lies
 _STEP = 0.01  # of the walk, that an arrow key goes
+_NOTCH = 0.02  # of the walk, that one notch of the wheel goes
+_ONWARD = {Qt.Key.Key_Right: _STEP, Qt.Key.Key_Left: -_STEP}
+_TURN = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
+_LEAP = {Qt.Key.Key_PageDown: 1, Qt.Key.Key_PageUp: -1}
+_ENDS = {Qt.Key.Key_Home: 0.0, Qt.Key.Key_End: 1.0}
+_WALKING = frozenset((*_ONWARD, *_TURN, *_LEAP, *_ENDS))
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,9 +68,13 @@ class RibbonView(QWidget):
         self._at: tuple[int, float] | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("The layers unrolled"))
-        self.setToolTip(self.tr("Each layer as a straight band: click to go to the place"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
+
+    @property
+    def at(self) -> tuple[int, float] | None:
+        """The band and the place along it (mm) that is marked, None before one was."""
+        return self._at
 
     def show_result(self, result: SectionResult, look: Look) -> None:
         """Show the layers of a section, or the one that is shown alone."""
@@ -69,6 +91,24 @@ class RibbonView(QWidget):
         self.update()
         if numbers:
             self.reached.emit(numbers[0])
+
+    def show_piece(self, name: str, near: Point | None) -> None:
+        """Mark where a sheet of the drawing stands along the first band that follows it.
+
+        `near` says where along the sheet; without it its beginning is marked.
+        """
+        self._lay()
+        for number, band in enumerate(self._bands):
+            courses = band.laid.courses
+            parts = [c for c in courses if c.piece == name and len(c.points) > 1]
+            if parts:
+                feet = [(foot(p.points, near), p) for p in parts] if near else []
+                nearest = min(feet, key=lambda pair: pair[0].off, default=None)
+                on = nearest[1].start + nearest[0].along if nearest else parts[0].start
+                self._at = (number, on)
+                self.update()
+                self.reached.emit(number)
+                return
 
     def sizeHint(self) -> QSize:
         """Return the room for every layer that is shown."""
@@ -167,30 +207,86 @@ class RibbonView(QWidget):
             self._go(event.position())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Walk with the arrows; up and down change the layer."""
+        """Walk with the arrows, from lap to lap with the page keys; up and down change the layer."""
         self._lay()
-        if not self._bands:
-            super().keyPressEvent(event)
-            return
         number, along = self._at or (0, 0.0)
-        step = {Qt.Key.Key_Right: _STEP, Qt.Key.Key_Left: -_STEP}.get(Qt.Key(event.key()))
-        turn = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(event.key()))
-        if step is None and turn is None:
+        key = Qt.Key(event.key())
+        if not self._bands or key not in _WALKING:
             super().keyPressEvent(event)
             return
-        number = min(max(number + (turn or 0), 0), len(self._bands) - 1)
+        number = min(max(number + _TURN.get(key, 0), 0), len(self._bands) - 1)
         length = self._bands[number].laid.length
-        self._walk(number, min(max(along + (step or 0) * length, 0.0), length))
+        if key in _LEAP:
+            along = self._next_stop(number, along, _LEAP[key])
+        elif key in _ENDS:
+            along = _ENDS[key] * length
+        self._walk(number, along + _ONWARD.get(key, 0.0) * length)
+        if key in _TURN:
+            self.reached.emit(number)
 
-    def _go(self, dot: QPointF) -> None:
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Walk along the layer below the mouse; with Shift turn to the other layers."""
+        turns = event.angleDelta().y() or event.angleDelta().x()
+        number = self._band_at(event.position())
+        if number is None or event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+            event.ignore()  # the strip scrolls
+            return
+        along = self._at[1] if self._at and self._at[0] == number else self._along(number, event)
+        self._walk(number, along - turns / 120 * _NOTCH * self._bands[number].laid.length)
+        event.accept()
+
+    def event(self, event: QEvent) -> bool:
+        """Say what stands below the mouse; keep from the menus the keys that walk."""
+        wanted = event.type() == QEvent.Type.ShortcutOverride
+        if wanted and isinstance(event, QKeyEvent) and Qt.Key(event.key()) in _WALKING:
+            event.accept()
+            return True
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            QToolTip.showText(event.globalPos(), self.told(QPointF(event.pos())), self)
+            return True
+        return super().event(event)
+
+    def told(self, dot: QPointF) -> str:
+        """Return what stands at a dot of the view, in words."""
+        number = self._band_at(dot)
+        if number is None or self._result is None:
+            return ""
+        band = self._bands[number]
+        along = self._share(number, dot.x()) * band.laid.length
+        layer = self._result.layers[band.control]
+        return told_at(self._result, layer, band.laid, along, self._look.units)
+
+    def _next_stop(self, number: int, along: float, sense: int) -> float:
+        """Return the next lap, lift, joint or end along a walk."""
+        band = self._bands[number]
+        layer = self._result.layers[band.control] if self._result else None
+        places = stops(layer, band.laid) if layer else ()
+        ahead = [at for at in places if (at - along) * sense > 1e-6]
+        return min(ahead, key=lambda at: abs(at - along), default=along)
+
+    def _along(self, number: int, event: QWheelEvent) -> float:
+        return self._share(number, event.position().x()) * self._bands[number].laid.length
+
+    def _share(self, number: int, x: float) -> float:
+        box = self._bands[number].box
+        return min(max((x / DOTS - box.left) / box.width, 0.0), 1.0)
+
+    def _band_at(self, dot: QPointF) -> int | None:
+        """Return the number of the ribbon that is at a dot of the view."""
         self._lay()
         y = (self.height() - dot.y()) / DOTS
-        for number, band in enumerate(self._bands):
-            if band.box.bottom - 1.0 <= y <= band.box.top:
-                share = (dot.x() / DOTS - band.box.left) / band.box.width
-                self._walk(number, min(max(share, 0.0), 1.0) * band.laid.length)
+        found = (
+            i for i, band in enumerate(self._bands) if band.box.bottom - 1.0 <= y <= band.box.top
+        )
+        return next(found, None)
+
+    def _go(self, dot: QPointF) -> None:
+        number = self._band_at(dot)
+        if number is not None:
+            self._walk(number, self._share(number, dot.x()) * self._bands[number].laid.length)
 
     def _walk(self, number: int, along: float) -> None:
+        along = min(max(along, 0.0), self._bands[number].laid.length)
         self._at = (number, along)
         place = place_along(self._bands[number].laid, along)
         self.update()

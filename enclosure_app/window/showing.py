@@ -30,6 +30,7 @@ class Showing(QObject):
         self._place, self._checking, self._views = place, checking, views
         self._look = Look()
         self._fit_next = True
+        self._pointed: Point | None = None
         self._connect()
 
     def _connect(self) -> None:
@@ -132,6 +133,7 @@ class Showing(QObject):
         tabs.blockSignals(False)
 
     def _point(self, at: Point | None) -> None:
+        self._pointed = at or self._pointed
         units = self._place.document.project.units
         if at is None:
             self._views.where.setText("")
@@ -149,6 +151,7 @@ class Showing(QObject):
         if place.section and len(place.picked) == 1:
             piece = place.section.by_name[next(iter(place.picked))]
             self._views.lines.choose(piece.product)
+            self._views.ribbon.view.show_piece(piece.name, self._pointed)
 
 
 def _told(result: SectionResult) -> str:

@@ -4,10 +4,10 @@ from itertools import combinations
 
 import pytest
 
+from enclosure_app.drawing.band import HEIGHT
 from enclosure_app.drawing.flags import LANE
 from enclosure_app.drawing.job import PAPERS, paper_size
 from enclosure_app.drawing.layout import areas
-from enclosure_app.drawing.ribbon import HEIGHT
 
 
 @pytest.mark.parametrize("paper", PAPERS)

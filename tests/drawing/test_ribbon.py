@@ -4,9 +4,10 @@ from dataclasses import replace
 
 import pytest
 
+from enclosure_app.drawing.band import HAIR, HEIGHT
 from enclosure_app.drawing.marks import Fill, Flag, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
-from enclosure_app.drawing.ribbon import HAIR, HEIGHT, ribbon_marks, verdict_line
+from enclosure_app.drawing.ribbon import ribbon_marks, verdict_line
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.unrolled import (
     end_word,

@@ -1,0 +1,64 @@
+"""What stands at a place of the ribbon, in words: the sheet, the lap with its order, or the lift."""
+
+from PySide6.QtCore import QCoreApplication
+
+from enclosure_app.drawing.lengths import format_length
+from enclosure_app.drawing.unrolled import Lapped, Part, Unrolled, joint_between, lapped
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.report import LayerResult, SectionResult
+from enclosure_app.window.trade_words import taught
+
+
+def told_at(
+    result: SectionResult, layer: LayerResult, laid: Unrolled, along: float, units: Units
+) -> str:
+    """Return what stands `along` mm from the start of a walk, and what its words mean."""
+    hole = _part_at(laid.holes, along)
+    if hole:
+        return taught(say("Lift: {} wide").format(format_length(hole.end - hole.start, units)))
+    lap = next((lap for lap in lapped(layer, laid) if lap.start <= along <= lap.end), None)
+    told = _lap_words(result, layer, laid, lap, units) if lap else ""
+    course = _part_at(laid.courses, along)
+    if not told and course:
+        told = _product(result, course.piece)
+    return taught(told) if told else ""
+
+
+def stops(layer: LayerResult, laid: Unrolled) -> tuple[float, ...]:
+    """Return the places along a walk that one goes to step by step: ends, laps, lifts, joints."""
+    middles = [(lap.start + lap.end) / 2 for lap in lapped(layer, laid)]
+    middles += [(hole.start + hole.end) / 2 for hole in laid.holes]
+    edges = [course.start for course in laid.courses]
+    inner = [at for at in (*middles, *edges) if 0 < at < laid.length]
+    return tuple(sorted({0.0, laid.length, *inner}))
+
+
+def _part_at(parts: tuple[Part, ...], along: float) -> Part | None:
+    return next((part for part in parts if part.start <= along <= part.end), None)
+
+
+def _lap_words(
+    result: SectionResult, layer: LayerResult, laid: Unrolled, lap: Lapped, units: Units
+) -> str:
+    """Return how long a lap is and which sheet is over which."""
+    switch = min(laid.courses, key=lambda course: abs(course.end - (lap.start + lap.end) / 2))
+    at = laid.courses.index(switch)
+    if at + 1 >= len(laid.courses):
+        return ""
+    after = laid.courses[at + 1]
+    joint = joint_between(layer, switch.piece, after.piece)
+    length = format_length(joint.length if joint else lap.end - lap.start, units)
+    outer, inner = (switch, after) if lap.earlier_outside else (after, switch)
+    return say("Lap of {}: {} over {}").format(
+        length, _product(result, outer.piece), _product(result, inner.piece)
+    )
+
+
+def _product(result: SectionResult, name: str) -> str:
+    piece = result.section.by_name.get(name)
+    return result.section.product(piece).name if piece else ""
+
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("RibbonTold", text)
