@@ -17,7 +17,7 @@ from enclosure_app.progress import Progress
 from enclosure_app.resources import sample
 from enclosure_app.window.canvas.linework import Linework
 from enclosure_app.window.canvas.made_ready import make_ready
-from enclosure_app.window.canvas.snapping import stroke_rows
+from enclosure_app.window.canvas.segments import stroke_segments
 from enclosure_app.window.document import Document
 from enclosure_app.window.opening import Wish, new_project
 from enclosure_app.window.orders import NotReadError, Order, is_project, read_order
@@ -165,7 +165,7 @@ class Filing(QObject):
 
         def work(progress: Progress) -> Project:
             project = read(order, progress)
-            make_ready(project, Linework, stroke_rows)
+            make_ready(project, Linework, stroke_segments)
             return project
 
         def show(project: Project) -> None:

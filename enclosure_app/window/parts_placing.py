@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 
 from PySide6.QtCore import QCoreApplication, QObject, Signal
+from PySide6.QtWidgets import QPushButton
 
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.model.edits import add_section
@@ -62,6 +63,7 @@ class PartsPlacing(QObject):
         self._place, self._toolbox, self._canvas, self._form = place, toolbox, canvas, form
         self._now: _Placing | None = None
         self._made: Project | None = None
+        self._instead: QPushButton | None = None
         place.document.changed.connect(self._look_whether_it_is_ours)
         toolbox.taken.connect(self._look_whether_it_is_given_up)
         form.closed.connect(self._leave)
@@ -69,6 +71,7 @@ class PartsPlacing(QObject):
     def begin(self, name: str) -> None:
         """Add the part called `name` as a section of its own, and ask for its sizes."""
         self._form.put_away()
+        self._toolbox.take("select")
         part = next(each for each in PARTS if each.name == name)
         document = self._place.document
         if not document.project.sections:
@@ -88,9 +91,12 @@ class PartsPlacing(QObject):
         if now is None:
             return
         now.into, now.at = True, None
+        if self._instead is not None:
+            self._instead.hide()
         self._made = now.before
         self._place.document.apply(self._text(now), now.before, gesture=now.gesture)
         self._place.turn_to(now.index)
+        self._canvas.fit()
         self._toolbox.take("part")
         tool = self._canvas.tool
         if isinstance(tool, PlacePart):
@@ -109,10 +115,12 @@ class PartsPlacing(QObject):
         units = self._place.document.project.units
         self._form.ask(say(now.part.title), asked, units, self._take)
         self._form.add_button(say("Outside on the other side"), self._flip)
+        self._canvas.fit()
+        self._instead = None
         if now.before.sections:
             name = now.before.sections[now.index].name
             text = say("Put it into “{}” instead").format(name)
-            self._form.add_button(text, self.put_into)
+            self._instead = self._form.add_button(text, self.put_into)
 
     def _take(self, sizes: Mapping[str, float]) -> None:
         now = self._now

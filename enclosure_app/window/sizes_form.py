@@ -9,8 +9,8 @@ from collections.abc import Callable, Mapping, Sequence
 from PySide6.QtCore import QCoreApplication, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QFormLayout,
     QFrame,
+    QGridLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -66,6 +66,7 @@ class SizesForm(QFrame):
         self._clear_buttons()
         self._room.setWidget(self._made_fields())
         self.show()
+        self._make_room()
         next(iter(self.fields.values())).setFocus()
 
     def add_button(self, text: str, does: Callable[[], object]) -> QPushButton:
@@ -115,24 +116,30 @@ class SizesForm(QFrame):
 
     def _made_fields(self) -> QWidget:
         held = QWidget(self)
-        rows = QFormLayout(held)
-        rows.setContentsMargins(0, 0, 8, 0)
-        rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.DontWrapRows)
+        rows = QGridLayout(held)
+        rows.setContentsMargins(0, 0, 6, 0)
         rows.setVerticalSpacing(6)
+        rows.setColumnStretch(0, 1)
+        rows.setRowStretch(len(self._asked), 1)
         self.fields = {}
-        for asked in self._asked:
-            field = QLineEdit(written_size(asked, asked.value, self._units), held)
-            field.setToolTip(range_words(asked, self._units))
-            field.setAccessibleName(asked.words)
-            field.setAlignment(Qt.AlignmentFlag.AlignRight)
-            field.setFixedWidth(96)
-            field.textEdited.connect(self._timer.start)
+        for row, asked in enumerate(self._asked):
+            field = self._made_field(asked, held)
             words = QLabel(asked.words, held)
             words.setWordWrap(True)
             words.setBuddy(field)
-            rows.addRow(words, field)
+            rows.addWidget(words, row, 0)
+            rows.addWidget(field, row, 1)
             self.fields[asked.name] = field
         return held
+
+    def _made_field(self, asked: Asked, held: QWidget) -> QLineEdit:
+        field = QLineEdit(written_size(asked, asked.value, self._units), held)
+        field.setToolTip(range_words(asked, self._units))
+        field.setAccessibleName(asked.words)
+        field.setAlignment(Qt.AlignmentFlag.AlignRight)
+        field.setFixedWidth(104)
+        field.textEdited.connect(self._timer.start)
+        return field
 
     def _lay_out(self) -> None:
         self._room.setWidgetResizable(True)
@@ -149,10 +156,18 @@ class SizesForm(QFrame):
         column.addLayout(self.buttons)
         column.addLayout(foot)
 
+    def _make_room(self) -> None:
+        """Let the drawing make room at once, so that it can be fitted into what is left."""
+        parent = self.parentWidget()
+        layout = parent.layout() if parent else None
+        if layout is not None:
+            layout.activate()
+
     def _clear_buttons(self) -> None:
         while (item := self.buttons.takeAt(0)) is not None:
             widget = item.widget()
             if widget:
+                widget.hide()
                 widget.deleteLater()
 
     def _tell(self, sentence: str) -> None:

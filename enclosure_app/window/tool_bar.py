@@ -55,7 +55,7 @@ def _group(bar: QToolBar, actions: Actions, names: Sequence[str], words: str) ->
 
     def show_tool_in_hand() -> None:
         held = next((tool for tool in tools if tool.isChecked()), None)
-        button.setText(held.text() if held else words)
+        button.setText(f"{held.text() if held else words}  ▾")
         button.setChecked(held is not None)
 
     for tool in tools:
@@ -63,7 +63,7 @@ def _group(bar: QToolBar, actions: Actions, names: Sequence[str], words: str) ->
     button.setCheckable(True)
     button.setMenu(menu)
     button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
-    button.setObjectName("group")
+    button.setStyleSheet("QToolButton::menu-indicator { image: none; }")
     button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
     button.setAccessibleName(words)
     show_tool_in_hand()

@@ -23,10 +23,10 @@ def test_every_tool_has_a_button_or_stands_in_a_menu_of_one(sheet: MainWindow) -
 def test_a_menus_button_bears_the_name_of_the_tool_in_hand(sheet: MainWindow) -> None:
     change, mark = groups(sheet)["Change"], groups(sheet)["Mark"]
     sheet.do("tool_flip")
-    assert (change.text(), change.isChecked()) == ("Flip", True)
-    assert (mark.text(), mark.isChecked()) == ("Mark", False)
+    assert (change.text(), change.isChecked()) == ("Flip  ▾", True)
+    assert (mark.text(), mark.isChecked()) == ("Mark  ▾", False)
     sheet.do("tool_frame")
-    assert (change.text(), mark.text()) == ("Change", "Frame")
+    assert (change.text(), mark.text()) == ("Change  ▾", "Frame  ▾")
 
 
 def test_all_of_it_fits_into_a_small_window(sheet: MainWindow) -> None:

@@ -331,7 +331,7 @@ class Canvas(QWidget):
             or last.without != tool.without
             or (last.section is not section and not moving)
         ):
-            self._snapper = last = Snapper(section, tool.without, last)
+            self._snapper = last = Snapper(section, tool.without)
         units = self.place.document.project.units
         return last.catch(
             Ask(

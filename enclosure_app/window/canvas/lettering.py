@@ -2,7 +2,7 @@
 
 from functools import cache
 
-from PySide6.QtCore import QPointF
+from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 
 from enclosure_app.reports.pdf_fonts import font
@@ -23,8 +23,9 @@ def face(size: float) -> QFont:
 
 
 def words(painter: QPainter, at: QPointF, text: str) -> None:
-    """Write a few words on a dark tab with their base line at `at`."""
+    """Write a few words on a dark tab with their base line at `at`, or so near that all is seen."""
     metrics = QFontMetricsF(face(_SIZE))
+    at = at + _inwards(metrics.boundingRect(text).translated(at), QRectF(painter.window()))
     box = metrics.boundingRect(text).translated(at).adjusted(-_ROOM, -_ROOM, _ROOM, _ROOM)
     painter.save()
     painter.setPen(_GROUND)
@@ -34,3 +35,11 @@ def words(painter: QPainter, at: QPointF, text: str) -> None:
     painter.setPen(_INK)
     painter.drawText(at, text)
     painter.restore()
+
+
+def _inwards(box: QRectF, room: QRectF) -> QPointF:
+    """Return the way that brings a box, with its tab, into the room there is."""
+    free = room.adjusted(2 * _ROOM, 2 * _ROOM, -2 * _ROOM, -2 * _ROOM)
+    right = min(free.right() - box.right(), 0.0) + max(free.left() - box.left(), 0.0)
+    down = min(free.bottom() - box.bottom(), 0.0) + max(free.top() - box.top(), 0.0)
+    return QPointF(right, down)

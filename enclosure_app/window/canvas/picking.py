@@ -1,41 +1,43 @@
 """Finds what the mouse means: the piece or line nearest to it, and all that lies in a box."""
 
+from dataclasses import dataclass
 from itertools import pairwise
 from math import dist
 
+import numpy as np
+from numpy.typing import NDArray
+
 from enclosure_app.drawing.placement import Box, box_around
 from enclosure_app.model.edits.looking_up import runs_of
-from enclosure_app.model.place import Area, Line, Point, Points
+from enclosure_app.model.place import Area, Point, Points
 from enclosure_app.model.section import Piece, Section
+from enclosure_app.window.canvas.made_ready import made_of
+from enclosure_app.window.canvas.segments import Segments, segments_of, stroke_segments
 
 
 def piece_at(section: Section, at: Point, reach: float) -> str:
     """Return the name of the piece at a place: the nearest line within reach, else the area there."""
-    near = [(_off(piece, at, reach), piece.name) for piece in reversed(section.pieces)]
-    lines = [pair for pair in near if pair[0] <= reach]
-    if lines:
-        return min(lines, key=lambda pair: pair[0])[1]
-    around = (piece for piece in reversed(section.pieces) if _is_in(piece, at))
-    return next((piece.name for piece in around), "")
+    gathered = _gathered(section.pieces)
+    near = _nearest(gathered, at, reach)
+    if near is not None:
+        return near.name
+    return next((p.name for p in reversed(gathered.around(at)) if _is_in(p, at)), "")
 
 
 def line_piece_at(section: Section, at: Point, reach: float) -> Piece | None:
     """Return the line piece nearest to a place, None if none is within reach."""
-    lines = (piece for piece in reversed(section.pieces) if isinstance(piece.shape, Line))
-    near = [(_off(piece, at, reach), number, piece) for number, piece in enumerate(lines)]
-    found = min(near, default=None)
-    return found[2] if found and found[0] <= reach else None
+    return _nearest(_gathered(section.pieces), at, reach, lines_only=True)
 
 
 def line_at(section: Section, at: Point, reach: float) -> str:
     """Return the handle of the office's line nearest to a place, "" if none is within reach."""
+    segments = made_of(section.strokes, stroke_segments)
     near = [
-        (_off_run(stroke.points, at), stroke.handle)
-        for stroke in section.strokes
-        if stroke.handle and _about(stroke.points, at, reach)
+        (_off_segment(at, *segments.ends(int(number))), section.strokes[segments.owner[number]])
+        for number in segments.near(at, reach)
     ]
-    found = min(near, default=(reach + 1.0, ""))
-    return found[1] if found[0] <= reach else ""
+    named = [(off, stroke.handle) for off, stroke in near if stroke.handle and off <= reach]
+    return min(named, default=(0.0, ""))[1]
 
 
 def pieces_in(section: Section, box: Box, *, whole: bool) -> frozenset[str]:
@@ -60,17 +62,57 @@ def segment_at(run: Points, at: Point, reach: float) -> int | None:
     return found[1] if found[0] <= reach else None
 
 
-def _off(piece: Piece, at: Point, reach: float) -> float:
-    runs = [run for run in runs_of(piece.shape) if _about(run, at, reach)]
-    return min((_off_run(run, at) for run in runs), default=float("inf"))
+@dataclass(frozen=True, slots=True)
+class _Gathered:
+    """The segments of pieces, `piece` (n) saying of which; `boxes` (m, 4) lie round the pieces."""
+
+    pieces: tuple[Piece, ...]
+    segments: Segments
+    piece: NDArray[np.int64]
+    boxes: NDArray[np.float64]
+
+    def around(self, at: Point) -> list[Piece]:
+        """Return the pieces in whose boxes a place lies, in drawing order."""
+        left, bottom, right, top = self.boxes.T
+        inside = (left <= at[0]) & (at[0] <= right) & (bottom <= at[1]) & (at[1] <= top)
+        return [self.pieces[number] for number in np.flatnonzero(inside)]
 
 
-def _about(run: Points, at: Point, reach: float) -> bool:
-    return bool(run) and box_around(run).holds(at, reach)
+_last: list[_Gathered] = []
 
 
-def _off_run(run: Points, at: Point) -> float:
-    return min((_off_segment(at, a, b) for a, b in pairwise(run)), default=float("inf"))
+def _gathered(pieces: tuple[Piece, ...]) -> _Gathered:
+    """Return what is gathered of pieces; while they stay the same, that of the last time."""
+    if not (_last and _last[0].pieces is pieces):
+        _last[:] = [_gather(pieces)]
+    return _last[0]
+
+
+def _gather(pieces: tuple[Piece, ...]) -> _Gathered:
+    runs = [(number, run) for number, p in enumerate(pieces) for run in runs_of(p.shape)]
+    segments = segments_of(run for _, run in runs)
+    of_run = np.array([number for number, _ in runs], dtype=np.int64)
+    piece = of_run[segments.owner] if runs else segments.owner
+    boxes = np.full((len(pieces), 4), [np.inf, np.inf, -np.inf, -np.inf])
+    np.minimum.at(boxes[:, :2], piece, segments.low)
+    np.maximum.at(boxes[:, 2:], piece, segments.high)
+    return _Gathered(pieces, segments, piece, boxes)
+
+
+def _nearest(
+    gathered: _Gathered, at: Point, reach: float, *, lines_only: bool = False
+) -> Piece | None:
+    """Return the piece with the nearest edge within reach; of equals the one drawn last."""
+    found = [
+        (_off_segment(at, *gathered.segments.ends(int(number))), -int(gathered.piece[number]))
+        for number in gathered.segments.near(at, reach)
+    ]
+    near = [
+        (off, gathered.pieces[-number])
+        for off, number in sorted(found)
+        if off <= reach and not (lines_only and isinstance(gathered.pieces[-number].shape, Area))
+    ]
+    return near[0][1] if near else None
 
 
 def _off_segment(at: Point, a: Point, b: Point) -> float:

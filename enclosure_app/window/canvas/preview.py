@@ -16,6 +16,7 @@ from enclosure_app.window.canvas.ink import INK, pen, wash
 
 _LEAST = 0.05  # mm: a change of length that is worth telling
 _MOST = 300  # ends that are shown
+_MANY = 8  # pieces: so many are drawn thinner, to be told apart
 
 
 class Preview:
@@ -39,7 +40,7 @@ class Preview:
         painter.save()
         painter.setTransform(camera.transform(), combine=True)
         painter.strokePath(self._gone, _cosmetic(QPen(wash(130), 5.0, Qt.PenStyle.DotLine)))
-        painter.strokePath(self._come, _cosmetic(pen(2.4)))
+        painter.strokePath(self._come, _cosmetic(pen(2.4 if len(self.come) < _MANY else 1.2)))
         painter.restore()
         painter.setPen(pen(1.2))
         painter.setBrush(INK)

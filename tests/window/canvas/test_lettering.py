@@ -33,3 +33,16 @@ def test_a_longer_word_has_a_longer_tab(qtbot: QtBot) -> None:
 def test_a_face_is_found_once(qtbot: QtBot) -> None:
     assert face(2.1) is face(2.1)
     assert face(2.1).bold()
+
+
+def test_words_at_the_edge_stand_so_near_that_all_of_them_is_seen(qtbot: QtBot) -> None:
+    image = QImage(200, 60, QImage.Format.Format_RGB32)
+    image.fill(QColor("#ffffff"))
+    painter = QPainter(image)
+    words(painter, QPointF(180, 4), "3 mm beside the line")
+    painter.end()
+    dark = [
+        (x, y) for x in range(200) for y in range(60) if image.pixelColor(x, y).lightness() < 70
+    ]
+    assert max(x for x, _ in dark) < 199
+    assert min(y for _, y in dark) > 0

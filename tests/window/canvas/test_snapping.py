@@ -5,7 +5,7 @@ from types import MappingProxyType
 import pytest
 
 from enclosure_app.files.catalogue import load_products
-from enclosure_app.model.place import Line
+from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.window.canvas.snapping import Ask, Kind, Snapper
 
@@ -62,3 +62,22 @@ def test_a_piece_that_moves_does_not_catch_itself() -> None:
     pieces = (Piece("a", "felt", Line(((0.0, 200.0), (100.0, 200.0)))),)
     section = Section("s", FRAME, pieces, MappingProxyType(dict(load_products())))
     assert Snapper(section, frozenset({"a"})).catch(Ask((1.0, 201.0), 5.0)) is None
+
+
+@pytest.mark.parametrize("turn", [1, -1])
+def test_a_sheet_lies_outside_a_board_whichever_way_its_corners_were_given(turn: int) -> None:
+    corners = ((0.0, 0.0), (12.0, 0.0), (12.0, 500.0), (0.0, 500.0))[::turn]
+    pieces = (Piece("b", "plywood", Area(corners)),)
+    snapper = Snapper(Section("s", FRAME, pieces, MappingProxyType(dict(load_products()))))
+    found = snapper.catch(Ask((-5.0, 300.0), 6.0, beside=3.0))
+    assert found is not None
+    assert found.at == pytest.approx((-3.0, 300.0))
+    inside = snapper.catch(Ask((6.0, 300.0), 2.0, beside=3.0))
+    assert inside is None
+
+
+def test_a_hundred_thousand_lines_of_the_office_are_gathered_once() -> None:
+    strokes = tuple(Stroke(((float(i), 0.0), (float(i), 5.0))) for i in range(500))
+    section = Section("s", FRAME, (), MappingProxyType({}), strokes=strokes)
+    first, again = Snapper(section), Snapper(section, frozenset({"x"}))
+    assert first._blocks[-1][1] is again._blocks[-1][1]  # noqa: SLF001  the very same arrays

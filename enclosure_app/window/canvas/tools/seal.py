@@ -43,7 +43,7 @@ class Seal(TypingTool):
             return say(
                 "No joints are found yet: draw sheets that meet, and mark inside and outside."
             )
-        if self._at is None or section is None:
+        if self._at is None or section is None or pair_of(self._at) not in self.joints:
             return say("Click a joint: it is sealed on site. Rings are joints that nothing seals.")
         return self._told(section, self._at)
 
@@ -77,7 +77,7 @@ class Seal(TypingTool):
             said = section is not None and pair in section.sealed
             for joint in joints:
                 paint_joint(painter, camera.seen(joint.at), sealed=joint.sealed, said=said)
-        if self._at is not None and section is not None:
+        if self._at is not None and section is not None and pair_of(self._at) in self.joints:
             at = camera.seen(self._at.at)
             painter.setPen(pen(2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
