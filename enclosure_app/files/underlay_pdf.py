@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
+from enclosure_app.files.guesses import mark_of
 from enclosure_app.files.underlay_image import LONGEST, kept_picture, megabytes
 from enclosure_app.files.underlay_marks import hidden_layers
 from enclosure_app.files.underlay_paths import MOST, TooManyLinesError, objects, page_strokes
@@ -12,6 +13,7 @@ from enclosure_app.files.underlay_pdfium import POINT_MM, opened, page_of
 from enclosure_app.files.underlay_texts import page_texts
 from enclosure_app.language import say
 from enclosure_app.model.edits import PageLines
+from enclosure_app.model.section import Stroke, Text
 
 if TYPE_CHECKING:
     from pypdfium2 import PdfDocument, PdfPage
@@ -80,11 +82,18 @@ def read_page(
                     most=MOST,
                 )
             )
-        lines = PageLines(strokes, page_texts(page))
+        lines = _with_marks(strokes, page_texts(page))
         kept = _kept(document, page, number, data)
         if note := _note(kept, name, len(data), len(document)):
             notes.append(note)
         return Page(*kept, lines=lines, notes=tuple(notes))
+
+
+def _with_marks(strokes: tuple[Stroke, ...], texts: tuple[Text, ...]) -> PageLines:
+    """Return lines and notes, with the places whose notes say inside or outside."""
+    told = [(mark_of(text.text), text.at) for text in texts]
+    inside = tuple(at for side, at in told if side == "inside")
+    return PageLines(strokes, texts, inside, tuple(at for side, at in told if side == "outside"))
 
 
 def small_page(data: bytes, name: str, number: int, most: int) -> bytes:

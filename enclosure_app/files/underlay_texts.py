@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 LAYER = "PDF notes"
 _CAPITAL = 0.72  # of a font's size: the height of its capitals, as most typefaces have it
 _OFF = 0.3  # of the size: how far a letter of the same line may lie beside its base line
-_APART = 1.8  # of the size: a wider blank begins another note
+_APART = 1.8  # of the size, from letter to letter: what stands further off is another note
 _TURNED = 0.02  # radians: letters of one line stand alike
 _BREAKS = "\r\n\ufffe\uffff\0"
 
@@ -82,9 +82,8 @@ def _goes_on(line: list[_Letter], letter: _Letter) -> bool:
     along = dx * cos(base.turn) + dy * sin(base.turn)
     beside = -dx * sin(base.turn) + dy * cos(base.turn)
     room = max(base.size, letter.size)
-    blanks = len(line) - line.index(base)
     alike = abs(letter.turn - base.turn) < _TURNED
-    return alike and abs(beside) <= _OFF * room and along <= (_APART + blanks) * room
+    return alike and abs(beside) <= _OFF * room and along <= _APART * room
 
 
 def _text(line: list[_Letter]) -> Text | None:

@@ -39,6 +39,12 @@ def test_words_far_apart_on_one_line_are_two_notes() -> None:
     assert found[1].at == place(300, 300)
 
 
+def test_a_blank_wider_than_two_letters_parts_notes() -> None:
+    found = texts("BT /F1 12 Tf 72 144 Td (INSIDE) Tj ET BT /F1 12 Tf 144 144 Td (Outside) Tj ET")
+    assert [note.text for note in found] == ["INSIDE", "Outside"]
+    assert [note.text for note in texts("BT /F1 12 Tf 72 144 Td (WWW WWW) Tj ET")] == ["WWW WWW"]
+
+
 def test_words_written_one_by_one_are_one_note() -> None:
     found = texts(
         "BT /F1 10 Tf 20 300 Td (Vapor) Tj ET BT /F1 10 Tf 50 300 Td (barrier) Tj ET "

@@ -24,17 +24,22 @@ from enclosure_app.model.edits.underlay_lines import (
     with_frame_moved,
     without_page,
 )
-from enclosure_app.model.place import Point
+from enclosure_app.model.place import Point, Points
 from enclosure_app.model.project import Project, Underlay
 from enclosure_app.model.section import Section, Stroke, Text
 
 
 @dataclass(frozen=True, slots=True)
 class PageLines:
-    """Lines and notes read from a page, in mm of its paper from its lower left corner."""
+    """Lines and notes read from a page, in mm of its paper from its lower left corner.
+
+    `inside` and `outside` are the places that its notes say are so.
+    """
 
     strokes: Sequence[Stroke] = ()
     texts: Sequence[Text] = ()
+    inside: Points = ()
+    outside: Points = ()
 
 
 def add_underlay(project: Project, underlay: Underlay, lines: PageLines | None = None) -> Project:
@@ -44,7 +49,7 @@ def add_underlay(project: Project, underlay: Underlay, lines: PageLines | None =
         project: The project.
         underlay: The picture; it gets a key of its own.
         lines: Lines and notes of the page; they are laid where the page lies. A section in which
-            nothing is drawn yet gets the outline of the picture as its frame.
+            nothing is drawn yet gets the outline of the picture as its frame, and the page's marks.
     """
     taken = {other.key for other in project.underlays}
     key = next(key for key in (f"page-{n}" for n in count(1)) if key not in taken)
@@ -54,9 +59,14 @@ def add_underlay(project: Project, underlay: Underlay, lines: PageLines | None =
     if at is None:
         return laid
     section = project.sections[at]
-    frame = underlay.outline if is_blank(section) and all(underlay.size) else section.frame
-    with_lines = _with_lines(replace(section, frame=frame), underlay, lines or PageLines())
-    return with_section(laid, at, with_lines)
+    blank = is_blank(section)
+    if blank and all(underlay.size):
+        section = replace(section, frame=underlay.outline)
+    lines, onto = lines or PageLines(), _onto(underlay)
+    if blank:
+        inside, outside = onto.places(lines.inside), onto.places(lines.outside)
+        section = replace(section, inside=inside, outside=outside)
+    return with_section(laid, at, _with_lines(section, underlay.key, lines, onto))
 
 
 def remove_underlay(project: Project, index: int) -> Project:
@@ -248,13 +258,17 @@ def _section_of(project: Project, underlay: Underlay) -> int | None:
     return names.index(underlay.section) if underlay.section in names else None
 
 
-def _with_lines(section: Section, underlay: Underlay, lines: PageLines) -> Section:
-    """Lay the lines of a page into a section, where the page lies."""
+def _onto(underlay: Underlay) -> Similarity:
+    """Return how mm of an underlay's paper come to where it lies."""
     factor = underlay.mm_per_pixel / underlay.paper_mm if underlay.paper_mm else 1.0
-    onto = Similarity.about((0.0, 0.0), factor, underlay.angle)
-    onto = Similarity(onto.by, complex(*underlay.at))
+    turned = Similarity.about((0.0, 0.0), factor, underlay.angle)
+    return Similarity(turned.by, complex(*underlay.at))
+
+
+def _with_lines(section: Section, key: str, lines: PageLines, onto: Similarity) -> Section:
+    """Lay the lines of a page into a section, where the page lies."""
     many = len(lines.strokes)
-    handles = [f"{underlay.key}:{n}" for n in range(1, many + len(lines.texts) + 1)]
+    handles = [f"{key}:{n}" for n in range(1, many + len(lines.texts) + 1)]
     texts = (
         replace(moved_text(each, onto), handle=handle)
         for each, handle in zip(lines.texts, handles[many:], strict=True)

@@ -89,6 +89,18 @@ def test_an_empty_section_takes_the_page_as_its_frame_and_its_lines() -> None:
     assert there.texts == (replace(NOTE, handle="page-1:2"),)
 
 
+def test_an_empty_section_takes_the_marks_of_the_page_and_another_keeps_its_own() -> None:
+    lines = edits.PageLines((RUN,), (), ((20.0, 20.0),), ((90.0, 90.0),))
+    laid = edits.set_paper_scale(edits.add_underlay(project(), page(), lines), 0, 10.0)
+    (there,) = laid.sections
+    assert (there.inside, there.outside) == (
+        (pytest.approx((200, 200)),),
+        (pytest.approx((900, 900)),),
+    )
+    own = edits.add_underlay(project(inside=((1.0, 1.0),)), page(), lines)
+    assert (own.sections[0].inside, own.sections[0].outside) == (((1.0, 1.0),), ())
+
+
 def test_lines_are_laid_where_the_page_lies_at_its_scale() -> None:
     where = page(at=(1000.0, 0.0), mm_per_pixel=10 * POINT, angle=90.0)
     laid = edits.add_underlay(project(Piece("a", "osb", Line(((0, 0), (1, 1))))), where, LINES)
