@@ -87,10 +87,10 @@ def break_lines_at(
     gaps: Sequence[tuple[Point, Point]], linework: Iterable[RawPath]
 ) -> tuple[Points, ...]:
     """Return the break lines (mm) that are drawn about the gaps, also in separate lines."""
-    cells = {cell for gap in gaps for end in gap for cell in _around(end)}
+    cells = {cell for gap in gaps for end in gap for cell in around(end)}
     near: dict[str, list[Points]] = defaultdict(list)
     for path in linework:
-        if path.tag.kind in KINDS and not path.closed and _meets(path.points, cells):
+        if path.tag.kind in KINDS and not path.closed and meets(path.points, cells):
             near[path.tag.layer].append(path.points)
     return tuple(
         run.points
@@ -127,7 +127,8 @@ def _facing(a: tuple[Point, Point], b: tuple[Point, Point], wide: float) -> bool
     return out > IN_LINE * dist(*a) and back > IN_LINE * dist(*b)
 
 
-def _around(point: Point) -> Iterator[Cell]:
+def around(point: Point) -> Iterator[Cell]:
+    """Yield the cells of the sheet in which a break line about a place may begin or end."""
     column, row = _cell(point)
     return ((column + dx, row + dy) for dx, dy in every((-1, 0, 1), repeat=2))
 
@@ -136,6 +137,6 @@ def _cell(point: Point) -> Cell:
     return floor(point[0] / AROUND), floor(point[1] / AROUND)
 
 
-def _meets(points: Points, cells: set[Cell]) -> bool:
+def meets(points: Points, cells: set[Cell]) -> bool:
     """Whether a path begins or ends near a gap; the parts of a break line are short."""
     return _cell(points[0]) in cells or _cell(points[-1]) in cells

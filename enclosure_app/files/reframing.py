@@ -8,7 +8,7 @@ from enclosure_app.files.breaks import cut_off, ended_on, find_breaks
 from enclosure_app.files.drawn_lines import drawn_of, paths_of
 from enclosure_app.files.extents import around_all, frame_around
 from enclosure_app.files.frames import Frame, drawn_frames
-from enclosure_app.files.gaps import break_lines_at, gaps_in
+from enclosure_app.files.gaps import around, break_lines_at, gaps_in, meets
 from enclosure_app.files.guesses import mark_of
 from enclosure_app.files.marks import Marks
 from enclosure_app.files.raw import RawPath, RawText, Tag
@@ -105,7 +105,11 @@ def _with_breaks(section: Section, old: Sequence[Stroke], new: Sequence[Stroke])
 def _with_found_breaks(section: Section) -> Section:
     """Return a section with the breaks that its linework shows where runs stop and go on."""
     gaps = gaps_in(section.pieces)
-    found = break_lines_at(gaps, paths_of(section.strokes)) if gaps else ()
+    if not gaps:
+        return section
+    cells = {cell for gap in gaps for end in gap for cell in around(end)}
+    near = [stroke for stroke in section.strokes if meets(stroke.points, cells)]
+    found = break_lines_at(gaps, paths_of(near))
     breaks = [each for each in find_breaks(found, _runs(section))[0] if each not in section.breaks]
     if not breaks:
         return section
