@@ -33,9 +33,7 @@ IN_THE_WINDOW = (
     "window.application",
     "window.bars",
     "window.canvas.linework",
-    "window.canvas.overlay",
     "window.commands.files",
-    "window.layer_strip",
     "window.opening",
     "window.printing",
 )

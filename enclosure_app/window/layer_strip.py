@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtGui import QColor, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QVBoxLayout, QWidget
 
 from enclosure_app.drawing.theme import Pen
@@ -12,7 +12,10 @@ from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.trade_words import taught
 from enclosure_app.window.words import control_tip, control_word, severity_count, verdict_words
+
+_BETWEEN = 12  # dots between the name of a layer and how it runs
 
 
 class LayerRow(QAbstractButton):
@@ -27,12 +30,12 @@ class LayerRow(QAbstractButton):
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setText(control_word(control) if control else self.tr("All layers"))
-        if control:
-            self.setToolTip(control_tip(control))
 
-    def say(self, words: str, pen: Pen | None) -> None:
-        """Say how the layer runs."""
+    def say(self, words: str, pen: Pen | None, why: str = "") -> None:
+        """Say how the layer runs, and `why` it could not be judged if it could not."""
         self.words, self.pen = words, pen
+        tip = control_tip(self.control) if self.control else ""
+        self.setToolTip(taught("\n".join(filter(None, (words, why, tip)))))
         self.setAccessibleName(f"{self.text()}: {words}" if words else self.text())
         self.update()
 
@@ -81,7 +84,9 @@ class LayerRow(QAbstractButton):
         painter.drawText(box, upright | Qt.AlignmentFlag.AlignLeft, self.text())
         painter.setFont(self.font())
         painter.setPen(palette.color(QPalette.ColorRole.PlaceholderText))
-        painter.drawText(box, upright | Qt.AlignmentFlag.AlignRight, self.words)
+        room = box.width() - QFontMetrics(face).horizontalAdvance(self.text()) - _BETWEEN
+        words = self.fontMetrics().elidedText(self.words, Qt.TextElideMode.ElideRight, room)
+        painter.drawText(box, upright | Qt.AlignmentFlag.AlignRight, words)
 
 
 class LayerStrip(QWidget):
@@ -111,7 +116,9 @@ class LayerStrip(QWidget):
             if control is None:
                 row.say(_summary(result, None), None)
             else:
-                row.say(_words(result, control, look.units), look.theme.control(control))
+                layer = result.layers.get(control)
+                why = layer.why if layer else ""
+                row.say(_words(result, control, look.units), look.theme.control(control), why)
 
     def choose(self, control: Control | None) -> None:
         """Mark a control as the one that is shown."""
