@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
+from operator import is_
 from types import MappingProxyType
 from typing import TypeVar
 
@@ -11,6 +12,7 @@ from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
+from enclosure_app.model.place import Points
 from enclosure_app.model.pose import Pose, settle, settle_again
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import (
@@ -24,7 +26,7 @@ from enclosure_app.model.report import (
     Verdict,
 )
 from enclosure_app.model.section import Section
-from enclosure_app.network.again import moved_between, question_again
+from enclosure_app.network.again import concerned, moved_between, question_again
 from enclosure_app.network.layer import Layer
 from enclosure_app.network.network import Network, question
 from enclosure_app.rules import RULES
@@ -50,6 +52,9 @@ def check_section(section: Section, limits: Limits) -> SectionResult:
     return check(section, limits).result
 
 
+Found = dict[str, list[Finding]]  # the findings of each rule, where the settled section has them
+
+
 @dataclass(frozen=True, slots=True)
 class Check:
     """The result of a check, and what it was found by, for the next check of the same section."""
@@ -59,6 +64,7 @@ class Check:
     settled: Section
     pose: Pose
     network: Network
+    found: Found
 
 
 def check(section: Section, limits: Limits, last: Check | None = None) -> Check:
@@ -77,22 +83,16 @@ def check(section: Section, limits: Limits, last: Check | None = None) -> Check:
         pose = last.pose
         settled = settle_again(section, last.result.section, last.settled, pose)
         network = question_again(last.network, settled, moved)
-    result = _result(section, (network, limits, pose), last)
-    return Check(result, limits, settled, pose, network)
-
-
-def _result(
-    section: Section, found: tuple[Network, Limits, Pose], last: Check | None
-) -> SectionResult:
-    network, limits, pose = found
-    rain = network.rain.routes if network.rain else ()
-    return SectionResult(
+    found = _found(network, limits, last, moved)
+    ordered = _keys_apart(_in_walking_order(network, [f for each in found.values() for f in each]))
+    result = SectionResult(
         section=section,
         layers=MappingProxyType(_layers(network, pose, last)),
-        rain=tuple(_drawn_route(route, pose) for route in rain),
+        rain=_rain(network, pose, last),
         order=network.order.sequence if not network.order.cycles else (),
-        findings=tuple(_drawn(f, section, pose) for f in _findings(network, limits)),
+        findings=tuple(_drawn(finding, section, pose) for finding in ordered),
     )
+    return Check(result, limits, settled, pose, network, found)
 
 
 def _layers(network: Network, pose: Pose, last: Check | None) -> dict[Control, LayerResult]:
@@ -150,14 +150,22 @@ def _each_again(
     return tuple(table.get(id(item)) or draw(item, pose) for item in items)
 
 
-def _findings(network: Network, limits: Limits) -> list[Finding]:
-    """Return the findings of every rule that is not off, in walking order, each key once."""
-    found: list[Finding] = []
+def _found(
+    network: Network, limits: Limits, last: Check | None, moved: frozenset[str] | None
+) -> Found:
+    """Return the findings of every rule that is not off; those of the last check where they stand."""
+    names = concerned(last.network, network, moved) if last and moved is not None else None
+    near = network.about(names) if names is not None else network
+    found: Found = {}
     for rule in RULES:
         level = limits.severities.get(rule.name)
         if level is not Severity.OFF:
-            found += (_at_level(finding, level) for finding in rule.check(network, limits))
-    return _keys_apart(_in_walking_order(network, found))
+            seen = rule.check(near if rule.local else network, limits)
+            found[rule.name] = [_at_level(finding, level) for finding in seen]
+            if last and names is not None and rule.local:
+                old = last.found[rule.name]
+                found[rule.name] += [each for each in old if names.isdisjoint(each.pieces)]
+    return found
 
 
 def _at_level(finding: Finding, level: Severity | None) -> Finding:
@@ -248,5 +256,41 @@ def _drawn_joint(joint: Joint, pose: Pose) -> Joint:
     )
 
 
-def _drawn_route(route: RainRoute, pose: Pose) -> RainRoute:
-    return RainRoute(pose.all_drawn(route.points), route.pieces, route.end)
+def _rain(network: Network, pose: Pose, last: Check | None) -> tuple[RainRoute, ...]:
+    """Return the routes as drawn; those that are as they were are the very same objects."""
+    if network.rain is None:
+        return ()
+    known: dict[int, tuple[RainRoute, RainRoute]] = {}
+    if last is not None and last.network.rain is not None and last.pose == pose:
+        pairs = zip(last.network.rain.routes, last.result.rain, strict=True)
+        known = {id(route.points): (route, drawn) for route, drawn in pairs}
+        longest = max(known.values(), key=lambda each: len(each[0].points), default=None)
+    else:
+        longest = None
+    return tuple(
+        _drawn_route(route, pose, known.get(id(route.points)) or longest)
+        for route in network.rain.routes
+    )
+
+
+def _drawn_route(
+    route: RainRoute, pose: Pose, last: tuple[RainRoute, RainRoute] | None
+) -> RainRoute:
+    """Draw a route; `last` is one as found and as drawn, with which it may have places in common."""
+    if last is None:
+        return RainRoute(pose.all_drawn(route.points), route.pieces, route.end)
+    old, drawn = last
+    if (route.points, route.pieces, route.end) == (old.points, old.pieces, old.end):
+        return drawn
+    head = _in_common(route.points, old.points)
+    least = min(len(route.points), len(old.points)) - head
+    tail = min(_in_common(route.points[::-1], old.points[::-1]), least)
+    middle = pose.all_drawn(route.points[head : len(route.points) - tail])
+    points = (*drawn.points[:head], *middle, *drawn.points[len(old.points) - tail :])
+    return RainRoute(points, route.pieces, route.end)
+
+
+def _in_common(points: Points, others: Points) -> int:
+    """Return how many points at the beginning are the very same objects."""
+    same = list(map(is_, points, others))
+    return same.index(False) if False in same else len(same)

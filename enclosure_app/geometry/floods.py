@@ -40,12 +40,12 @@ def first_joining(number: int, here: Ints, there: Ints) -> int | None:
     either keeps the first half of the joints, or makes them and goes on with the second half.
     """
     made, left = 0, len(here)
-    label = _groups(number, here, there)
+    label = groups(number, here, there)
     if label[-2] != label[-1]:
         return None
     while left > 1:
         half = left // 2
-        label = _groups(number, here[:half], there[:half])
+        label = groups(number, here[:half], there[:half])
         if label[-2] == label[-1]:
             here, there, left = here[:half], there[:half], half
         else:
@@ -66,7 +66,7 @@ def _renumbered(number: int, here: Ints, there: Ints, last: Ints) -> tuple[Ints,
     return new[here], new[there], count + 2
 
 
-def _groups(number: int, here: Ints, there: Ints) -> Ints:
+def groups(number: int, here: Ints, there: Ints) -> Ints:
     """Return a label for each node; nodes that are joined share theirs.
 
     The label is the smallest node of the group. After Y. Zhang, A. Azad and Z. Hu, "FastSV: a

@@ -63,3 +63,9 @@ def plain_areas(rings: Sequence[Sequence[Point]]) -> list[BaseGeometry]:
 def _stacked(runs: Sequence[Sequence[Point]]) -> tuple[NDArray[np.float64], NDArray[np.intp]]:
     points = np.array([point for run in runs for point in run], dtype=np.float64)
     return points, np.repeat(np.arange(len(runs)), [len(run) for run in runs])
+
+
+def extents_of(solids: Sequence[BaseGeometry]) -> NDArray[np.float64]:
+    """Return the extents (n, 2, 2) of solids: their lower left and their upper right corners."""
+    bounds = shapely.bounds(np.asarray(solids, dtype=object)).reshape(-1, 2, 2)
+    return np.asarray(bounds, dtype=np.float64)

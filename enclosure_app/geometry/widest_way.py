@@ -21,6 +21,7 @@ from enclosure_app.geometry.floods import Side, widest_joint
 from enclosure_app.geometry.gates import Gates, gates
 from enclosure_app.geometry.linework import GRID, Linework, evened, noded, split
 from enclosure_app.geometry.passages import feet
+from enclosure_app.geometry.resealing import Rooms, rooms_of
 from enclosure_app.geometry.routes import Stop, route
 from enclosure_app.geometry.triangles import Mesh, triangulate
 
@@ -107,7 +108,21 @@ def widest_way(
     marks: tuple[Sequence[Point], Sequence[Point]],
     touch: float,
 ) -> Way:
+    """Return the way of `way_and_rooms`."""
+    return way_and_rooms(frame, solids, bridges, marks, touch)[0]
+
+
+def way_and_rooms(
+    frame: Sequence[Point],
+    solids: Sequence[BaseGeometry],
+    bridges: Sequence[tuple[Point, Point]],
+    marks: tuple[Sequence[Point], Sequence[Point]],
+    touch: float,
+) -> tuple[Way, Rooms | None]:
     """Return the way from an outside to an inside mark whose narrowest passage is widest.
+
+    Where there is none, the rooms are returned by which that can be told again after a change;
+    None where a mark is too close to a wall for that, or the walls had to be untangled.
 
     A mark close to a wall or in a corner stands for the roomiest place uphill of it.
 
@@ -130,26 +145,30 @@ def widest_way(
     places = [np.asarray(side, dtype=float) - origin for side in marks]
     chords = np.asarray(bridges, dtype=float).reshape(-1, 2, 2) - origin
     room = min(rooms[0] + rooms[1])
+    kept = None
     try:
-        way = _through(_triangulated(noded(frame, solids), chords), places, room, touch)
+        search, way = _through(_triangulated(noded(frame, solids), chords), places, room, touch)
+        if way.width == 0 and 2 * room > touch:
+            sides = search.sides[0].triangles, search.sides[1].triangles
+            kept = rooms_of(frame, search.gates, sides, (np.concatenate(places), touch))
     except CrossingError:
         coarse = _triangulated(noded(frame, solids, COARSE), chords)
-        way = _through(coarse, places, room, touch)
-    return _moved(way, origin)
+        way = _through(coarse, places, room, touch)[1]
+    return _moved(way, origin), kept
 
 
 def _through(
     triangulated: tuple[Mesh, Ints], places: list[Floats], room: float, touch: float
-) -> Way:
+) -> tuple[_Search, Way]:
     """Return the widest way between marks (k, 2) of the two sides, the tightest with `room` mm."""
     mesh, ties = triangulated
     outside, inside = ([Climb(place[None], inf) for place in side] for side in places)
-    way = _widest(mesh, ties, (outside, inside), touch)
+    search, way = _widest(mesh, ties, (outside, inside), touch)
     if 2 * room <= max(way.width, touch):
         hills = Hills(mesh.linework)
         outside, inside = ([hills.climb(place) for place in side] for side in places)
-        way = _widest(mesh, ties, (outside, inside), touch)
-    return way
+        search, way = _widest(mesh, ties, (outside, inside), touch)
+    return search, way
 
 
 def _room(frame: Sequence[Point], solids: Sequence[BaseGeometry], place: Point) -> float:
@@ -172,7 +191,7 @@ def _triangulated(lines: Linework, bridges: Floats) -> tuple[Mesh, Ints]:
     return triangulate(lines), ties
 
 
-def _widest(mesh: Mesh, ties: Ints, ends: Ends, touch: float) -> Way:
+def _widest(mesh: Mesh, ties: Ints, ends: Ends, touch: float) -> tuple[_Search, Way]:
     """Return the widest way between the `ends` of climbs, all in local coordinates.
 
     The first width found is too great where a corner faces the middle of a wall. Only there are
@@ -185,7 +204,7 @@ def _widest(mesh: Mesh, ties: Ints, ends: Ends, touch: float) -> Way:
         if len(edges):
             search = _Search.of(gates(_with_feet(mesh, edges, places), ties), ends)
             width = search.width(touch)
-    return search.way(width) if width > 0 else Way(0.0)
+    return search, search.way(width) if width > 0 else Way(0.0)
 
 
 def _side(mesh: Mesh, climbs: list[Climb]) -> Side:

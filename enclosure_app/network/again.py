@@ -6,6 +6,7 @@ found the last time, and only where something has changed that it depends on.
 
 from collections.abc import Iterable, Mapping
 from types import MappingProxyType
+from typing import TypeVar
 
 import numpy as np
 
@@ -14,7 +15,7 @@ from enclosure_app.geometry.rims import Floats
 from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.network.bodies import Bodies, bodies_again
+from enclosure_app.network.bodies import Bodies, bodies_again, bodies_of
 from enclosure_app.network.ground_again import Sides
 from enclosure_app.network.layer import Layer, same_layer, trace_again, trace_layer
 from enclosure_app.network.network import Network, hides, over_whom, pairs_laid, rain_on
@@ -70,7 +71,7 @@ def _alike(old: Shape, new: Shape) -> bool:
 def question_again(last: Network, section: Section, names: frozenset[str]) -> Network:
     """Question a settled section of which the pieces called `names` stood elsewhere in `last`."""
     moved = Moved(names, _areas(last.section, section, names))
-    bodies = bodies_again(last.bodies, section, sorted(names))
+    bodies = bodies_again(last.bodies or bodies_of(last.section), section, sorted(names))
     layers = _layers(last, section, moved, bodies)
     laid = tuple(dict.fromkeys(pairs_laid(layers)))
     return Network(
@@ -81,7 +82,39 @@ def question_again(last: Network, section: Section, names: frozenset[str]) -> Ne
         order=last.order if laid == last.laid else building_order(laid),
         bodies=bodies,
         laid=laid,
+        kinds=last.kinds,
     )
+
+
+def concerned(last: Network, network: Network, moved: frozenset[str]) -> set[str]:
+    """Return the pieces that moved, and those of which a lap or a joint is not what it was."""
+    names = set(moved)
+    told: set[int] = set()
+    for control, layer in network.layers.items():
+        if id(layer.laps) in told:
+            continue
+        told.add(id(layer.laps))
+        before = last.layers[control]
+        for lap in _others(before.laps, layer.laps):
+            names |= {lap.outer.name, lap.inner.name}
+        for joint in _others(before.joints, layer.joints):
+            names |= {joint.a, joint.b}
+    return names
+
+
+T = TypeVar("T")
+
+
+def _others(old: tuple[T, ...], new: tuple[T, ...]) -> list[T]:
+    """Return what is in only one of two tuples: each as an object, whatever it is equal to."""
+    if len(old) == len(new):
+        pairs = zip(old, new, strict=True)
+        return [each for was, now in pairs if was is not now for each in (was, now)]
+    of_old, of_new = {id(each) for each in old}, {id(each) for each in new}
+    return [
+        *(each for each in old if id(each) not in of_new),
+        *(each for each in new if id(each) not in of_old),
+    ]
 
 
 def _rain(last: Network, section: Section, water: Layer, names: frozenset[str]) -> Rain | None:

@@ -63,7 +63,7 @@ class _Slope:
 
 def eaves(network: Network) -> Iterator[Eave]:
     """Yield each eave that has an eave membrane and a wall below, seen from an inside mark."""
-    if network.section.gravity is None:
+    if network.section.gravity is None or Kind.EAVE_MEMBRANE not in network.kinds:
         return
     for side in (1, -1):
         slopes = [slope for slope in _slopes(network) if (slope.high[0] - slope.low[0]) * side > 0]

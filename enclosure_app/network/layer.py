@@ -1,7 +1,7 @@
 """One control layer of one section, traced and proved: all that rules ask about it."""
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Set
 from dataclasses import dataclass, field, replace
 from itertools import product
 
@@ -19,8 +19,9 @@ from enclosure_app.network.bodies import Bodies
 from enclosure_app.network.fabric import Fabric, break_strip, weave
 from enclosure_app.network.joints import Meetings, Seals, meetings, owners_of, seals_of
 from enclosure_app.network.laps import Lap, Laps, find_laps
-from enclosure_app.network.links import Links, Meets, links_of, meets_again, meets_of
+from enclosure_app.network.links import TOUCHES, Links, Meets, links_of, meets_again, meets_of
 from enclosure_app.network.opening import Opening, find_opening
+from enclosure_app.network.opening_again import Drawn, Proof, closed_again
 from enclosure_app.network.reweaving import Moved, reweave
 from enclosure_app.network.sealing import Joints, Seams, joints_of
 from enclosure_app.network.trace import Trace, find_trace
@@ -34,13 +35,14 @@ NOT_BETWEEN = later(
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """What a layer was found by: where pieces meet, what seals, the traces and walks, laps, joints."""
+    """What a layer was found by: where pieces meet, what seals, the traces and walks, and so on."""
 
     meets: Meets
     seals: Seals
     traced: tuple[tuple[Trace, Walk], ...]
     laps: Laps
     joints: Joints
+    proof: Proof
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,12 +65,12 @@ class Layer:
     sealed_laps: frozenset[int] = frozenset()
     why: str = ""
     work: "Work | None" = field(default=None, repr=False, compare=False)
-    by_inner: Mapping[str, tuple[Lap, ...]] = field(
-        init=False, repr=False, compare=False, default_factory=dict
-    )
+    by_inner: Mapping[str, tuple[Lap, ...]] | None = field(default=None, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        """Index the laps by their inner sheet."""
+        """Index the laps by their inner sheet, unless that has been done."""
+        if self.by_inner is not None:
+            return
         table: defaultdict[str, list[Lap]] = defaultdict(list)
         for lap in self.laps:
             table[lap.inner.name].append(lap)
@@ -76,7 +78,13 @@ class Layer:
 
     def laps_over(self, name: str) -> tuple[Lap, ...]:
         """Return the laps in which another sheet lies over the piece called `name`."""
-        return self.by_inner.get(name, ())
+        return (self.by_inner or {}).get(name, ())
+
+    def about(self, names: Set[str]) -> "Layer":
+        """Return the layer with only those laps and joints that one of the named pieces is part of."""
+        laps = (lap for lap in self.laps if lap.outer.name in names or lap.inner.name in names)
+        joints = (joint for joint in self.joints if joint.a in names or joint.b in names)
+        return replace(self, laps=tuple(laps), joints=tuple(joints))
 
     def sealed(self, lap: Lap) -> bool:
         """Whether the joint that a lap makes is sealed."""
@@ -136,7 +144,7 @@ def _traced(fabric: Fabric, tolerances: Tolerances, meets: Meets, last: Last | N
     control, work = fabric.control, last[0].work if last else None
     links = links_of(fabric, tolerances.touch, meets)
     try:
-        opening = _opening(fabric, links, tolerances)
+        proof = _proof(fabric, links, tolerances, work)
     except EnclosureError as error:
         return Layer(control, fabric, why=str(error))
     seals, sealed = seals_of(fabric, links, work.seals if work else None)
@@ -155,7 +163,7 @@ def _traced(fabric: Fabric, tolerances: Tolerances, meets: Meets, last: Last | N
         fabric,
         trace=trace,
         walk=walk,
-        opening=opening,
+        opening=proof.opening,
         lifts=_all_lifts([walk, *(each for _, each in traced if each is not walk)]),
         laps=laps.laps,
         joints=joints.joints,
@@ -164,8 +172,20 @@ def _traced(fabric: Fabric, tolerances: Tolerances, meets: Meets, last: Last | N
             for meeting, joint in zip(met.found, joints.joints, strict=True)
             if joint.sealed
         ),
-        work=Work(meets, seals, traced, laps, joints),
+        work=Work(meets, seals, traced, laps, joints, proof),
     )
+
+
+def _proof(fabric: Fabric, links: Links, tolerances: Tolerances, last: Work | None) -> Proof:
+    """Return the opening, and what it was found between."""
+    laps = links.take(links.run != TOUCHES)
+    drawn = Drawn(
+        fabric.solids,
+        np.stack([laps.at_a, laps.at_b], axis=1),
+        np.column_stack(owners_of(fabric, laps)),
+    )
+    again = closed_again(last.proof, drawn, tolerances.touch) if last else None
+    return again or Proof(_opening(fabric, links, tolerances), drawn, drawn)
 
 
 def _opening(fabric: Fabric, links: Links, tolerances: Tolerances) -> Opening:

@@ -1,7 +1,7 @@
 """Everything that the rules may ask about one section."""
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Set
+from dataclasses import dataclass, replace
 from math import dist
 from types import MappingProxyType
 
@@ -30,7 +30,8 @@ NEAR_END = 20.0  # mm: a place this near to a sheet's end belongs to that end
 class Network:
     """One section questioned: gravity acts along -y (or there is none), lengths are mm.
 
-    `bodies` are the solids of its pieces, and `laid` the laps (under, over) that tell the order.
+    `bodies` are the solids of its pieces, `laid` the laps (under, over) that tell the order, and
+    `kinds` are all that its pieces are of.
     """
 
     section: Section
@@ -38,8 +39,9 @@ class Network:
     layers: Mapping[Control, Layer]
     rain: Rain | None
     order: Order
-    bodies: Bodies
-    laid: tuple[tuple[str, str], ...]
+    bodies: Bodies | None = None
+    laid: tuple[tuple[str, str], ...] = ()
+    kinds: frozenset[Kind] = frozenset()
 
     def product(self, name: str) -> Product:
         """Return what the piece called `name` is made of."""
@@ -87,6 +89,11 @@ class Network:
             return f"{name}.face"
         return f"{name}.low" if dist(at, low) <= dist(at, high) else f"{name}.high"
 
+    def about(self, names: Set[str]) -> "Network":
+        """Return the network with only those laps and joints that the named pieces are part of."""
+        layers = {control: layer.about(names) for control, layer in self.layers.items()}
+        return replace(self, layers=MappingProxyType(layers))
+
     def along(self, control: Control, at: Point) -> float:
         """Return how far along a layer's walk a place lies, mm."""
         return float(self.layers[control].along(np.array([at]))[0])
@@ -108,6 +115,7 @@ def question(section: Section, tolerances: Tolerances) -> Network:
         order=building_order(laid),
         bodies=bodies,
         laid=laid,
+        kinds=frozenset(section.product(piece).kind for piece in section.pieces),
     )
 
 

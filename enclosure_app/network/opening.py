@@ -6,12 +6,13 @@ largest lift that any trace can have.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.cavities import CrossingError
+from enclosure_app.geometry.resealing import Rooms
 from enclosure_app.geometry.solids import Solid, area_solid, line_solid
-from enclosure_app.geometry.widest_way import MarkError, widest_way
+from enclosure_app.geometry.widest_way import MarkError, way_and_rooms
 from enclosure_app.language import say
 from enclosure_app.model.place import Area, Point, Points, Shape
 
@@ -21,12 +22,14 @@ class Opening:
     """The widest way in.
 
     `width` is mm, 0 where the layer is closed; `path` leads from an outside to an inside mark and
-    `narrowest` holds the two ends of its narrowest passage.
+    `narrowest` holds the two ends of its narrowest passage. `rooms` are what a closed layer
+    keeps apart, for the next time.
     """
 
     width: float
     path: Points = ()
     narrowest: tuple[Point, Point] | None = None
+    rooms: Rooms | None = field(default=None, repr=False, compare=False)
 
 
 def find_opening(  # noqa: PLR0913, PLR0917  # what is drawn, the two sides, and one tolerance
@@ -58,7 +61,7 @@ def find_opening(  # noqa: PLR0913, PLR0917  # what is drawn, the two sides, and
             )
     solids = [_solid(shape) for shape in shapes]
     try:
-        way = widest_way(frame, solids, bridges, (outside, inside), touch)
+        way, rooms = way_and_rooms(frame, solids, bridges, (outside, inside), touch)
     except MarkError as error:
         side = "inside" if error.place in inside else "outside"
         x, y = error.place
@@ -78,7 +81,7 @@ def find_opening(  # noqa: PLR0913, PLR0917  # what is drawn, the two sides, and
                 " be worked out: draw each piece once, and only what belongs to the layer."
             )
         ) from error
-    return Opening(way.width, way.path, way.narrowest)
+    return Opening(way.width, way.path, way.narrowest, rooms)
 
 
 def _solid(shape: Shape) -> Solid:

@@ -28,6 +28,8 @@ class Passage:
 
 def passages(network: Network, control: Control) -> Iterator[Passage]:
     """Yield each place where a penetration meets a piece of the layer."""
+    if Kind.PENETRATION not in network.kinds:
+        return
     section, touch = network.section, network.tolerances.touch
     passing = [p for p in section.pieces if section.product(p).kind is Kind.PENETRATION]
     met = [p for p in section.layer(control) if section.product(p).kind is not Kind.PENETRATION]

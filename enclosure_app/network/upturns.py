@@ -40,6 +40,8 @@ def upturns(network: Network) -> list[Upturn]:
     """Return the highest leg at each place where the water layer turns up from a roof to a wall."""
     if network.section.gravity is None or network.layers[Control.WATER].walk is None:
         return []
+    if network.kinds.isdisjoint(ROOF | {Kind.FLASHING}):
+        return []
     pieces = network.section.layer(Control.WATER)
     legs = [leg for piece in pieces if _on_roof(network, piece) for leg in _legs(piece)]
     legs = [leg for leg in legs if _faces_out(network, leg)]

@@ -66,4 +66,4 @@ def _finding(network: Network, lap: Lap) -> Finding:
     )
 
 
-RULE = Rule("level-lap", (Control.WATER,), Severity.FAULT, check)
+RULE = Rule("level-lap", (Control.WATER,), Severity.FAULT, check, local=True)

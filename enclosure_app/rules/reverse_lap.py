@@ -114,4 +114,4 @@ def _end_in(sheet: Sheet) -> tuple[float, float]:
     return sheet.run[-1] if sheet.beyond_upper < sheet.beyond_lower else sheet.run[0]
 
 
-RULE = Rule("reverse-lap", (Control.WATER,), Severity.FAULT, check)
+RULE = Rule("reverse-lap", (Control.WATER,), Severity.FAULT, check, local=True)

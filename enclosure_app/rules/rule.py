@@ -15,12 +15,17 @@ Check = Callable[[Network, Limits], Iterator[Finding]]
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """One thing that can be wrong; `check` yields its findings and never prints."""
+    """One thing that can be wrong; `check` yields its findings and never prints.
+
+    `local` says that it goes through laps or joints one by one, and that a finding depends on
+    nothing but the two pieces of one and what laps these: it is checked again only where that changed.
+    """
 
     name: str
     controls: tuple[Control, ...]
     severity: Severity
     check: Check
+    local: bool = False
 
 
 def page(rule: Rule) -> str:

@@ -81,4 +81,6 @@ def _finding(network: Network, control: Control, lap: Lap, required: Limit) -> F
     )
 
 
-RULE = Rule("short-lap", (Control.WATER, Control.AIR, Control.VAPOUR), Severity.FAULT, check)
+RULE = Rule(
+    "short-lap", (Control.WATER, Control.AIR, Control.VAPOUR), Severity.FAULT, check, local=True
+)

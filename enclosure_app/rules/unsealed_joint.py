@@ -62,4 +62,4 @@ def _finding(network: Network, joint: Joint) -> Finding:
     )
 
 
-RULE = Rule("unsealed-joint", (Control.AIR,), Severity.FAULT, check)
+RULE = Rule("unsealed-joint", (Control.AIR,), Severity.FAULT, check, local=True)
