@@ -160,6 +160,7 @@ def _of_the_trade() -> Iterator[tuple[str, str, str]]:
     file = "resources/products.toml"
     for product in import_module("enclosure_app.files.catalogue").load_products().values():
         yield WORDS, product.name, file
+        yield WORDS, product.source, file
     for kind in (model.Control, finding.Severity):
         for each in kind:
             yield WORDS, each.value.capitalize(), "enclosure_app/model"
@@ -169,6 +170,17 @@ def _of_the_trade() -> Iterator[tuple[str, str, str]]:
     for each in finding.Severity:
         yield WORDS, f"{each.value}s", "enclosure_app/model/finding.py"
     yield from _of_rules()
+    yield from _of_books()
+
+
+def _of_books() -> Iterator[tuple[str, str, str]]:
+    """Yield names, sources and notes of the rule books, which stand in a table."""
+    rule_book = import_module("enclosure_app.files.rule_book")
+    for book, name in rule_book.books().items():
+        yield WORDS, name, "resources/limits.toml"
+        for limit in rule_book.load_limits(book).figures.values():
+            for text in (limit.source, limit.edition, limit.note):
+                yield WORDS, text, "resources/limits.toml"
 
 
 def _of_rules() -> Iterator[tuple[str, str, str]]:

@@ -27,7 +27,8 @@ class Limit:
     @property
     def basis(self) -> str:
         """Where the figure comes from, with a warning while nobody has confirmed it."""
-        text = f"{self.source}, {self.edition}" if self.edition else self.source
+        source = say(self.source)
+        text = f"{source}, {say(self.edition)}" if self.edition else source
         return text if self.confirmed else say("{source} (unconfirmed)", source=text)
 
 

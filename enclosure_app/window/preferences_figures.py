@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.rule_book import books
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.window.trade_words import figure_words, taught
@@ -62,7 +63,7 @@ class FiguresPage(QWidget):
 
     def _fill_choices(self) -> None:
         for key, name in books().items():
-            self.books.addItem(name, key)
+            self.books.addItem(say(name), key)
         for each in Units:
             self.shown_units.addItem(self._unit_words(each), each)
 
@@ -141,7 +142,7 @@ class FiguresPage(QWidget):
                 item = QTableWidgetItem()
                 self.table.setItem(row, column, item)
             item.setText(text)
-            item.setToolTip(taught(limit.note or text, texts[0]))
+            item.setToolTip(taught(say(limit.note) if limit.note else text, texts[0]))
             item.setData(_NAME, limit.name)
             face = item.font()
             face.setBold(limit.name in self._own)
@@ -177,7 +178,7 @@ class FiguresPage(QWidget):
         limit = self._chosen()
         self.back.setEnabled(limit is not None and limit.name in self._own)
         usual = self.tr("Choose a figure to read more; click it twice to type another.")
-        self.told.setText(limit.note if limit and limit.note else usual)
+        self.told.setText(say(limit.note) if limit and limit.note else usual)
 
     def _chosen(self) -> Limit | None:
         item = self.table.item(self.table.currentRow(), _WHAT)

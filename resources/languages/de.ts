@@ -1897,6 +1897,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/start_page.py" />
+   <source>Trace a scan or a page of a PDF…</source>
+   <translation>Scan oder PDF-Seite nachziehen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/start_page.py" />
    <source>or drop a DXF file, a picture or a PDF anywhere here.</source>
    <translation>oder eine DXF-Datei, ein Bild oder ein PDF irgendwo hierher ziehen.</translation>
   </message>
@@ -2218,6 +2223,11 @@
    <translation>Die Bahn anklicken, deren Punkte geändert werden sollen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
+   <source>Click to go on, Enter ends the sheet; Tab takes another way.</source>
+   <translation>Klicken führt weiter, Eingabe beendet die Bahn; Tab nimmt einen anderen Weg.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/cut_short.py" />
    <source>Click where a break line starts; a click on one that is there takes it away.</source>
    <translation>Anklicken, wo eine Bruchlinie anfängt; ein Klick auf eine vorhandene nimmt sie weg.</translation>
@@ -2304,6 +2314,11 @@
    <translation>Zeichnung kürzen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace_marks.py" />
+   <source>D lays it beside the line.</source>
+   <translation>D legt sie neben die Linie.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/select.py" />
    <source>Delete the piece</source>
    <translation>Stück löschen</translation>
@@ -2347,6 +2362,26 @@
    <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
    <source>Flip</source>
    <translation>Spiegeln</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace_marks.py" />
+   <source>It lies {} inside of the line (D, or type a length).</source>
+   <translation>Sie liegt {} innerhalb der Linie (D, oder eine Länge eingeben).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace_marks.py" />
+   <source>It lies {} outside of the line (D, or type a length).</source>
+   <translation>Sie liegt {} außerhalb der Linie (D, oder eine Länge eingeben).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace_marks.py" />
+   <source>It lies {} to the left of the line (D, or type a length).</source>
+   <translation>Sie liegt {} links der Linie (D, oder eine Länge eingeben).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace_marks.py" />
+   <source>It lies {} to the right of the line (D, or type a length).</source>
+   <translation>Sie liegt {} rechts der Linie (D, oder eine Länge eingeben).</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
@@ -2450,6 +2485,11 @@
    <translation>Marke wegnehmen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
+   <source>The drawn lines are being gathered; your click is not forgotten…</source>
+   <translation>Die gezeichneten Linien werden gesammelt; Ihr Klick ist nicht vergessen …</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
    <source>The sheet that you drew over the picture has kept its size.</source>
    <translation>Die Bahn, die Sie über das Bild gezeichnet haben, hat ihre Größe behalten.</translation>
@@ -2473,11 +2513,6 @@
    <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
    <source>Trace {}</source>
    <translation>„{}“ nachziehen</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
-   <source>Traced {}, way {} of {}. A takes the next way, D puts it beside the line.</source>
-   <translation>{} nachgezogen, Weg {} von {}. A nimmt den nächsten Weg, D legt sie neben die Linie.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
@@ -2545,6 +2580,16 @@
    <translation>{} und {}: abgedichtet, sagt eine Person. Ein Klick nimmt das zurück.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace.py" />
+   <source>{} beside the line — Enter takes it.</source>
+   <translation>{} neben der Linie – Eingabe übernimmt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/trace_marks.py" />
+   <source>{} not drawn</source>
+   <translation>{} nicht gezeichnet</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
    <source>{} now. How long is it truly?</source>
    <translation>{} zurzeit. Wie lang ist es wirklich?</translation>
@@ -2587,6 +2632,11 @@
   <name>UnderlayStrip</name>
   <message>
    <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Click two places, and type how far apart they truly are</source>
+   <translation>Zwei Stellen anklicken und eingeben, wie weit sie wirklich auseinander sind</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
    <source>Faint</source>
    <translation>Schwach</translation>
   </message>
@@ -2604,6 +2654,11 @@
    <location filename="../../enclosure_app/window/underlay_strip.py" />
    <source>Hide the picture</source>
    <translation>Bild ausblenden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>Hides the picture; the lines of its page stay</source>
+   <translation>Blendet das Bild aus; die Linien seiner Seite bleiben</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/underlay_strip.py" />
@@ -2694,6 +2749,11 @@
    <location filename="../../enclosure_app/window/underlay_strip.py" />
    <source>Strong</source>
    <translation>Kräftig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <source>The scale that is written on the sheet of paper</source>
+   <translation>Der Maßstab, der auf dem Blatt Papier steht</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/underlay_strip.py" />
@@ -2905,6 +2965,36 @@
    <translation>1 Stück liegt außerhalb aller Rahmen und ist ausgelassen (auf {layers}).</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>1/8 in to the outside; the page names no run.</source>
+   <translation>1/8 in nach außen; die Seite nennt keine Länge.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>2017, from memory</source>
+   <translation>2017, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>24 in past the wall line, where ice dams form.</source>
+   <translation>24 in über die Wandflucht hinaus, wo sich Eiswälle bilden.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>2:12 up to but not at 4:12: 19-in laps after a 19-in strip at the eave.</source>
+   <translation>2:12 bis unter 4:12: Überlappungen von 19 in nach einem Streifen von 19 in an der Traufe.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>36 in from the eave edge.</source>
+   <translation>36 in ab der Traufkante.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>4:12 and steeper. Where the wind speed column of the table applies, 4 in (from memory).</source>
+   <translation>4:12 und steiler. Wo die Spalte der Tabelle für Windgeschwindigkeit gilt, 4 in (aus dem Gedächtnis).</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/rule_book.py" />
    <source>: use one of {names}.</source>
    <translation>: möglich sind {names}.</translation>
@@ -3102,6 +3192,26 @@
    <translation>Ein Schnitt braucht einen Namen: bitte eingeben.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>A setting: drafting slop. Pieces no further apart than this touch.</source>
+   <translation>Eine Einstellung: Zeichenungenauigkeit. Stücke, die nicht weiter auseinander sind, berühren sich.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>A setting: sheets that lap are drawn up to so far apart, so that they can be told apart.</source>
+   <translation>Eine Einstellung: Überlappte Bahnen werden bis zu so weit auseinander gezeichnet, damit man sie unterscheiden kann.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>A setting: the angle from the vertical at which rain still arrives.</source>
+   <translation>Eine Einstellung: der Winkel gegen die Lotrechte, in dem Regen noch ankommt.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>A setting: the flattest slope that the IBC allows a low-slope membrane.</source>
+   <translation>Eine Einstellung: die flachste Neigung, die der IBC für eine Dachbahn auf flacher Neigung erlaubt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>A sleeve that seals a pipe to the sheet it passes through.</source>
    <translation>Eine Hülse, die ein Rohr an der Bahn abdichtet, durch die es geht.</translation>
@@ -3130,6 +3240,26 @@
    <location filename="../../enclosure_app/rules/wet_route.py" />
    <source>A way for a drop that lands on the outer face of the water layer, runs downhill on it, falls from its edges, and ends up on the inner side: behind a sheet that is lapped the wrong way round, through a gap, over the back of a pan that slopes inwards.</source>
    <translation>Ein Weg für einen Tropfen, der auf der Außenseite der Wasserschutzschicht landet, daran hinabläuft, von ihren Kanten fällt und auf der Innenseite endet: hinter einer verkehrt überlappten Bahn, durch eine Lücke, über die Rückseite einer nach innen geneigten Wanne.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ASHRAE Fundamentals vapour table, from memory</source>
+   <translation>ASHRAE Fundamentals Dampftabelle, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ASHRAE Fundamentals vapour table, from memory (15-lb felt, dry cup; 5.6 perm wet cup)</source>
+   <translation>ASHRAE Fundamentals Dampftabelle, aus dem Gedächtnis (Bitumenbahn 15 lb, Trockenverfahren; 5.6 perm Feuchtverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ASHRAE Fundamentals vapour table, from memory (polyethylene, 6 mil); conductivity ISO 10456:2007, from memory</source>
+   <translation>ASHRAE Fundamentals Dampftabelle, aus dem Gedächtnis (Polyethylen, 6 mil); Wärmeleitfähigkeit ISO 10456:2007, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Above the finished surface: paving, ballast and planting count. At level thresholds 75 mm, with conditions. DIN 18531-1 (from memory) agrees.</source>
+   <translation>Über der fertigen Oberfläche: Pflaster, Kies und Bepflanzung zählen mit. An niveaugleichen Schwellen 75 mm, mit Bedingungen. DIN 18531-1 (aus dem Gedächtnis) stimmt überein.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
@@ -3177,6 +3307,11 @@
    <translation>Ein Ende am Rahmen: Die Schicht geht in der nächsten Zeichnung weiter.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Approved Document C, BS 8215, from memory</source>
+   <translation>Approved Document C, BS 8215, aus dem Gedächtnis</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Apron flashing</source>
    <translation>Brustblech</translation>
@@ -3217,6 +3352,41 @@
    <translation>Bitumenschindeln</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Asphalt shingles.</source>
+   <translation>Bitumenschindeln.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>At least 24 in inside the exterior wall line, where there is a history of ice dams. Not for detached structures without conditioned floor area.</source>
+   <translation>Mindestens 24 in innerhalb der Außenwandflucht, wo Eiswälle bekannt sind. Nicht für freistehende Bauten ohne beheizte Fläche.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>At least 36 in along the slope from the eave edge; the longer of the two holds.</source>
+   <translation>Mindestens 36 in in der Schräge ab der Traufkante; das Längere von beiden gilt.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>At least 4 in high and 4 in wide; the leg continuous under the siding. Read in the editions 2015 and 2018.</source>
+   <translation>Mindestens 4 in hoch und 4 in breit; der Schenkel durchgehend unter der Bekleidung. In den Ausgaben 2015 und 2018 gelesen.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>At least 4 in up the wall and 4 in onto the deck; the sheet on the wall laps over it.</source>
+   <translation>Mindestens 4 in die Wand hinauf und 4 in auf die Schalung; die Bahn der Wand greift darüber.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>BS 5534, from memory, low confidence</source>
+   <translation>BS 5534, aus dem Gedächtnis, wenig sicher</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>BS 6229 cl. 4.5, second-hand</source>
+   <translation>BS 6229 Abs. 4.5, aus zweiter Hand</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Base flashing</source>
    <translation>Wandanschlussblech</translation>
@@ -3230,6 +3400,11 @@
    <location filename="../../resources/products.toml" />
    <source>Beam through the layer</source>
    <translation>Balken durch die Schicht</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Below this a roof cannot carry shingles.</source>
+   <translation>Darunter kann ein Dach keine Schindeln tragen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/typed_size.py" />
@@ -3257,6 +3432,7 @@
    <translation>Mauerwerk aus Blocksteinen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/guiding.py" />
    <location filename="../../enclosure_app/planning/tracing.py" />
    <source>Both clicks lie on one place: click where the sheet starts and where it ends.</source>
    <translation>Beide Klicks liegen auf einer Stelle: anklicken, wo die Bahn anfängt und wo sie endet.</translation>
@@ -3280,6 +3456,11 @@
    <location filename="../../resources/products.toml" />
    <source>Building paper</source>
    <translation>Bitumenpapier</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Built-up roof: membrane and plies up the wall, behind the sheathing paper.</source>
+   <translation>Mehrlagiges Dach: Bahn und Lagen die Wand hinauf, hinter dem Bitumenpapier.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -3398,6 +3579,11 @@
    <translation>Bekleidung über dem Gelände</translation>
   </message>
   <message>
+   <location filename="../../resources/products.toml" />
+   <source>Class II by IRC R702.7, second-hand; the upper bound of the class is taken</source>
+   <translation>Klasse II nach IRC R702.7, aus zweiter Hand; die obere Grenze der Klasse ist genommen</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>Closed by glue, coat, tape or bead, so that no air passes.</source>
    <translation>Mit Kleber, Beschichtung, Klebeband oder Dichtstoff geschlossen, sodass keine Luft hindurchgeht.</translation>
@@ -3421,6 +3607,11 @@
    <location filename="../../resources/products.toml" />
    <source>Collar round a pipe</source>
    <translation>Manschette um ein Rohr</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Common practice</source>
+   <translation>Übliche Praxis</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -3461,6 +3652,21 @@
    <location filename="../../resources/products.toml" />
    <source>Counter-flashing</source>
    <translation>Überhangblech</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Counter-flashing over the lower flashing at masonry.</source>
+   <translation>Überhangblech über dem unteren Blech an Mauerwerk.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>DIN 18531-1</source>
+   <translation>DIN 18531-1</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>DIN 18533-1, from memory</source>
+   <translation>DIN 18533-1, aus dem Gedächtnis</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_document.py" />
@@ -3508,6 +3714,11 @@
    <translation>Türrahmen</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Double coverage: 19-in head laps, 17-in exposure, two layers at the eave.</source>
+   <translation>Doppelte Deckung: Höhenüberlappung 19 in, sichtbar 17 in, zwei Lagen an der Traufe.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
    <source>Doubt</source>
    <translation>Zweifel</translation>
@@ -3516,6 +3727,11 @@
    <location filename="../../resources/products.toml" />
    <source>Drainage mat</source>
    <translation>Drainagematte</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Drained render on insulation.</source>
+   <translation>Entwässerter Putz auf Dämmung.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
@@ -3531,6 +3747,11 @@
    <location filename="../../resources/products.toml" />
    <source>Drip edge</source>
    <translation>Tropfblech</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Drip edge at least 2 in onto the deck; no figure is known for other flashings.</source>
+   <translation>Tropfblech mindestens 2 in auf die Schalung; für andere Bleche ist kein Wert bekannt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -3556,6 +3777,11 @@
    <location filename="../../resources/products.toml" />
    <source>Duct</source>
    <translation>Kanal</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>EN 1745 typical facing brick, from memory</source>
+   <translation>EN 1745 übliche Verblendziegel, aus dem Gedächtnis</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
@@ -3618,6 +3844,16 @@
    <translation>Ingenieurholz</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>European practice (British and German standards)</source>
+   <translation>Europäische Praxis (britische und deutsche Normen)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Exactly 4:12 is a single layer.</source>
+   <translation>Genau 4:12 ist eine einfache Lage.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Expanded polystyrene</source>
    <translation>Expandiertes Polystyrol</translation>
@@ -3646,6 +3882,11 @@
    <location filename="../../resources/products.toml" />
    <source>Fibreboard</source>
    <translation>Holzfaserplatte, hart</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Finished state of the splash zone; 300 mm are to be planned.</source>
+   <translation>Fertiger Zustand des Spritzwasserbereichs; 300 mm sind zu planen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
@@ -3734,6 +3975,11 @@
    <translation>Tragwerk über dem Gelände</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>From the inner face of the wall.</source>
+   <translation>Ab der Innenseite der Wand.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/gap.py" />
    <source>Gap</source>
    <translation>Lücke</translation>
@@ -3799,6 +4045,16 @@
    <translation>Höhe der Attika über dem Dach</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Horizontal lap, upper over lower, at least 2 in. Some pages swap this with the 6 in of vertical joints.</source>
+   <translation>Waagerechte Überlappung, obere über untere, mindestens 2 in. Manche Seiten vertauschen das mit den 6 in senkrechter Stöße.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Horizontal seams, 4 in.</source>
+   <translation>Waagerechte Nähte, 4 in.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Housewrap, fastened</source>
    <translation>Fassadenbahn, befestigt</translation>
@@ -3824,9 +4080,259 @@
    <translation>Wie kräftig ein Bild gemalt wird, geht von 0 bis 1.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IBC 1507.10.1 to 1507.15.1</source>
+   <translation>IBC 1507.10.1 bis 1507.15.1</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/section_marks.py" />
    <source>INSIDE</source>
    <translation>INNEN</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R317.1 (2), from memory</source>
+   <translation>IRC R317.1 (2), aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R317.1 (5), from memory</source>
+   <translation>IRC R317.1 (5), aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R404.1.6, second-hand</source>
+   <translation>IRC R404.1.6, aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R506.2.3, second-hand</source>
+   <translation>IRC R506.2.3, aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R703.2, second-hand</source>
+   <translation>IRC R703.2, aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R703.4.1, second-hand</source>
+   <translation>IRC R703.4.1, aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R703.7.2.1, from memory</source>
+   <translation>IRC R703.7.2.1, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R703.9.2 item 8</source>
+   <translation>IRC R703.9.2 Punkt 8</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R905.1.2, from memory</source>
+   <translation>IRC R905.1.2, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R905.1.2, second-hand</source>
+   <translation>IRC R905.1.2, aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R905.2.2, Table R905.1.1(2), second-hand</source>
+   <translation>IRC R905.2.2, Tabelle R905.1.1(2), aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R905.2.2, second-hand</source>
+   <translation>IRC R905.2.2, aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R905.2.8.3</source>
+   <translation>IRC R905.2.8.3</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC R905.2.8.5, from memory</source>
+   <translation>IRC R905.2.8.5, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC Table R905.1.1(2), from memory</source>
+   <translation>IRC Tabelle R905.1.1(2), aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>IRC Table R905.1.1(2), second-hand</source>
+   <translation>IRC Tabelle R905.1.1(2), aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (400 kg/m³, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (400 kg/m³, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (500 kg/m³, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (500 kg/m³, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (600 kg/m³, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (600 kg/m³, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (700 kg/m³, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (700 kg/m³, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (900 kg/m³, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (900 kg/m³, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (aluminium alloy)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Aluminiumlegierung)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (aluminium foil, 0.05 mm)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Aluminiumfolie, 0,05 mm)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (bitumen sheet)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Bitumenbahn)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (bitumen sheet, resistance factor 50 000)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Bitumenbahn, Widerstandszahl 50 000)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (bitumen, resistance factor 50 000)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Bitumen, Widerstandszahl 50 000)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (bituminous paper)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Bitumenpapier)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (breather membrane)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (diffusionsoffene Bahn)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (cement-bonded particleboard, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (zementgebundene Spanplatte, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (cement-sand render, 1800 kg/m³)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Zementputz, 1800 kg/m³)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (clay or silt)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Ton oder Schluff)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (concrete, 1800 kg/m³, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Beton, 1800 kg/m³, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (concrete, 2200 kg/m³)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Beton, 2200 kg/m³)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (gypsum plaster, 1300 kg/m³)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Gipsputz, 1300 kg/m³)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (mineral wool)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Mineralwolle)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (oriented strand board, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (OSB-Platte, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (plywood, 500 kg/m³, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Sperrholz, 500 kg/m³, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (polyisocyanurate; aluminium foil, 0.05 mm)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Polyisocyanurat; Aluminiumfolie, 0,05 mm)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (polyurethane)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Polyurethan)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (reinforced, 1 % steel, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (bewehrt, 1 % Stahl, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (sand or gravel)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Sand oder Kies)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (softwood)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Nadelholz)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (steel)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Stahl)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (synthetic rubber, resistance factor 6000)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Synthesekautschuk, Widerstandszahl 6000)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (timber, 500 kg/m³)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Holz, 500 kg/m³)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory (timber, 500 kg/m³, dry cup)</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis (Holz, 500 kg/m³, Trockenverfahren)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>ISO 10456:2007, from memory; vapour-tight, so the figure of aluminium foil stands in</source>
+   <translation>ISO 10456:2007, aus dem Gedächtnis; dampfdicht, daher der Wert von Aluminiumfolie</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
@@ -3834,9 +4340,19 @@
    <translation>Übergangen</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Inner face: the longer reading.</source>
+   <translation>Innenseite: die längere Lesart.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/parts" />
    <source>Insulation above the roof deck</source>
    <translation>Dämmung über der Dachschalung</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Insulation and finish system with drainage.</source>
+   <translation>Dämmung und Putzsystem mit Entwässerung.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
@@ -3847,6 +4363,16 @@
    <location filename="../../resources/products.toml" />
    <source>Interior plaster, wet-applied</source>
    <translation>Innenputz</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>International Residential Code 2021 (US)</source>
+   <translation>International Residential Code 2021 (US)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>International Residential Code 2024 (US)</source>
+   <translation>International Residential Code 2024 (US)</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -3984,6 +4510,16 @@
    <translation>Gegen den Lauf des Wassers überlappt: Es gelangt hinter die untere Bahn.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Lapped and clamped; else sealed. The same as NBC 2020.</source>
+   <translation>Überlappt und geklemmt; sonst abgedichtet. Wie NBC 2020.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Lapped at least 100 mm and clamped, or sealed. 50 mm is recalled from earlier editions and is not this one.</source>
+   <translation>Mindestens 100 mm überlappt und geklemmt oder abgedichtet. 50 mm sind aus früheren Ausgaben erinnert und gelten hier nicht.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_maps.py" />
    <source>Layer maps</source>
    <translation>Layerzuordnungen</translation>
@@ -4094,6 +4630,11 @@
    <translation>Flache Dächer brauchen mindestens einen Viertelzoll auf zwölf (International Building Code 1507, Minnesota Rules 1305.1507, gelesen); dass flachere Überlappungen abgedichtet werden, ist übliche Praxis, ohne Quelle.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Lowest pitch of the table.</source>
+   <translation>Geringste Neigung der Tabelle.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_table.py" />
    <source>Make it {product}</source>
    <translation>Zu „{product}“ machen</translation>
@@ -4139,6 +4680,36 @@
    <translation>Mineralwolle</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Minnesota Rules 1305.1507</source>
+   <translation>Minnesota Rules 1305.1507</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>NAVEDTRA 14044 vol. 2, fig. 3-14</source>
+   <translation>NAVEDTRA 14044 Bd. 2, Bild 3-14</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>NBC 9.25.3.3</source>
+   <translation>NBC 9.25.3.3</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>NBC 9.27.3.3, from memory</source>
+   <translation>NBC 9.27.3.3, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>NRCA manual practice, from memory</source>
+   <translation>NRCA Handbuchpraxis, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>National Building Code of Canada 2020</source>
+   <translation>National Building Code of Canada 2020</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/no_drip.py" />
    <source>No drip</source>
    <translation>Tropft nicht ab</translation>
@@ -4147,6 +4718,16 @@
    <location filename="../../enclosure_app/files/extents.py" />
    <source>No frame is drawn: the extent of the pieces is the frame.</source>
    <translation>Es ist kein Rahmen gezeichnet: Die Ausdehnung der Stücke ist der Rahmen.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>No least length along the slope.</source>
+   <translation>Keine Mindestlänge in der Schräge.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/guiding.py" />
+   <source>No line is drawn here: click on the line that the sheet follows.</source>
+   <translation>Hier ist keine Linie gezeichnet: auf die Linie klicken, der die Bahn folgt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/findings_table.py" />
@@ -4184,6 +4765,11 @@
    <translation>Nicht gezeigt und nicht beurteilt; nichts davon geht verloren</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Not to be seen in a vertical section.</source>
+   <translation>In einem senkrechten Schnitt nicht zu sehen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>Notes</source>
    <translation>Hinweistexte</translation>
@@ -4209,6 +4795,26 @@
    <translation>Die ausgeführten Prüfungen haben nichts gefunden.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>OBC 9.26.4.4</source>
+   <translation>OBC 9.26.4.4</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>OBC 9.26.4.6, 9.26.4.7</source>
+   <translation>OBC 9.26.4.6, 9.26.4.7</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>OBC 9.26.5.1 (1)</source>
+   <translation>OBC 9.26.5.1 (1)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>OBC 9.27.2.4</source>
+   <translation>OBC 9.27.2.4</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/section_marks.py" />
    <source>OUTSIDE</source>
    <translation>AUSSEN</translation>
@@ -4217,6 +4823,11 @@
    <location filename="../../enclosure_app/model" />
    <source>Off</source>
    <translation>Aus</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Offset 6 ft.</source>
+   <translation>Um 6 ft versetzt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/level_lap.py" />
@@ -4243,6 +4854,11 @@
    <location filename="../../enclosure_app/window/layer_maps.py" />
    <source>One piece stays what it is, because it was given its product by hand.</source>
    <translation>Ein Stück bleibt, was es ist, weil es sein Produkt von Hand bekommen hat.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Ontario</source>
+   <translation>Ontario</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
@@ -4285,6 +4901,16 @@
    <translation>Überstand über die Bekleidung</translation>
   </message>
   <message>
+   <location filename="../../resources/products.toml" />
+   <source>PVC, ISO 10456 draft, second-hand</source>
+   <translation>PVC, ISO 10456 Entwurf, aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Pan sealed or sloped to the exterior; the clause names no amount.</source>
+   <translation>Wanne abgedichtet oder nach außen geneigt; die Stelle nennt kein Maß.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/parts" />
    <source>Parapet</source>
    <translation>Attika</translation>
@@ -4320,6 +4946,11 @@
    <translation>Neigung des Daches</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Pitch over 5 degrees, above the finished surface.</source>
+   <translation>Neigung über 5 Grad, über der fertigen Oberfläche.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Plywood</source>
    <translation>Sperrholz</translation>
@@ -4338,6 +4969,11 @@
    <location filename="../../enclosure_app/rules/ponding.py" />
    <source>Ponding</source>
    <translation>Stehendes Wasser</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Practice of a trade association, not code.</source>
+   <translation>Praxis eines Fachverbands, keine Vorschrift.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -4430,6 +5066,11 @@
    <translation>First</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Rise over run, 1:48. The printed 2 per cent is rounded: a roof of 2.0 % is flatter. Coal tar: 1/8:12.</source>
+   <translation>Höhe durch Länge, 1:48. Die gedruckten 2 Prozent sind gerundet: Ein Dach mit 2,0 % ist flacher. Steinkohlenteer: 1/8:12.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Roof deck</source>
    <translation>Dachschalung</translation>
@@ -4470,6 +5111,11 @@
    <translation>Dachfenster</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Same as the national code. Not required in the cases of 9.26.5.1 (2).</source>
+   <translation>Wie die nationale Vorschrift. In den Fällen von 9.26.5.1 (2) nicht verlangt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_maps.py" />
    <source>Save the layer map</source>
    <translation>Layerzuordnung speichern</translation>
@@ -4505,6 +5151,11 @@
    <translation>Bleibend weicher Dichtstoff für Dampfbremsen</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Sealed or sloped to the outside; no amount is known.</source>
+   <translation>Abgedichtet oder nach außen geneigt; kein Maß bekannt.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Seam tape for sheets and boards</source>
    <translation>Nahtklebeband für Bahnen und Platten</translation>
@@ -4525,6 +5176,11 @@
    <translation>Der Schnitt „{name}“ hat keine solche Marke „{side}“: eine wählen, die gezeichnet ist.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Segments end to end.</source>
+   <translation>Stücke Ende an Ende.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Self-adhered membrane along the eave</source>
    <translation>Selbstklebende Traufbahn</translation>
@@ -4538,6 +5194,11 @@
    <location filename="../../resources/products.toml" />
    <source>Self-adhered sheet, vapour-tight</source>
    <translation>Selbstklebende Bahn, dampfdicht</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Sheathing membrane at joints, upper over lower.</source>
+   <translation>Wandbahn an Stößen, obere über untere.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -4565,6 +5226,11 @@
    <translation>Gezeigt und gefangen, nie beurteilt</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Side lap 4 in at end joints.</source>
+   <translation>Seitenüberlappung 4 in an Stößen.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Sill flashing</source>
    <translation>Fensterbankblech</translation>
@@ -4588,6 +5254,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>Sill pan: slope to the outside</source>
    <translation>Fensterbankwanne: Neigung nach außen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Single coverage: top lap at least 2 in.</source>
+   <translation>Einfache Deckung: obere Überlappung mindestens 2 in.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -4638,6 +5309,11 @@
    <location filename="../../resources/products.toml" />
    <source>Soil</source>
    <translation>Erdreich</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Some checklists say the reverse.</source>
+   <translation>Manche Prüflisten sagen das Gegenteil.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/lock.py" />
@@ -4750,6 +5426,11 @@
    <location filename="../../enclosure_app/files/breaks.py" />
    <source>The break line at {x:.0f},{y:.0f} has no second one; material goes on beyond it.</source>
    <translation>Die Bruchlinie bei {x:.0f},{y:.0f} hat keine zweite; dahinter geht Material weiter.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>The clause says "exterior wall line"; a published worked example counts from the inner face, others read the outer face.</source>
+   <translation>Die Stelle sagt „Außenwandflucht“; ein veröffentlichtes Beispiel zählt ab der Innenseite, andere lesen die Außenseite.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
@@ -4920,6 +5601,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>The sheet on the deck below the roof's covering.</source>
    <translation>Die Bahn auf der Schalung unter der Dachdeckung.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>The standards read name no ice barrier: put in the project's own figure.</source>
+   <translation>Die gelesenen Normen nennen keinen Schutz gegen Eisrückstau: den eigenen Wert des Projekts einsetzen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/checker.py" />
@@ -5152,14 +5838,54 @@
    <translation>Zwei Stücke, die sich weder berühren noch überlappen: Die Schicht hört auf und fängt wieder an.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>US DOE Building America Solution Center, pan-flashing guide, second-hand</source>
+   <translation>US DOE Building America Solution Center, Anleitung zur Wannenabdichtung, aus zweiter Hand</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>US DOE Building America Solution Center, step and kick-out flashing guide</source>
+   <translation>US DOE Building America Solution Center, Anleitung zu Stufen- und Ableitblechen</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Underlay not fully supported, 12.5 to 14 degrees; fully supported 150 mm.</source>
+   <translation>Unterdeckung nicht vollflächig unterstützt, 12,5 bis 14 Grad; vollflächig unterstützt 150 mm.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Underlay not fully supported, 15 to 34 degrees; from 35 degrees 100 mm, fully supported 100 and 75 mm.</source>
+   <translation>Unterdeckung nicht vollflächig unterstützt, 15 bis 34 Grad; ab 35 Grad 100 mm, vollflächig unterstützt 100 und 75 mm.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>Units</source>
    <translation>Einheiten</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Unresolved: said to be changed or removed in 2024. The 2021 figure is kept until somebody with the document confirms it.</source>
+   <translation>Ungeklärt: 2024 angeblich geändert oder gestrichen. Der Wert von 2021 bleibt, bis jemand mit dem Dokument ihn bestätigt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/unsealed_joint.py" />
    <source>Unsealed joint</source>
    <translation>Anschluss nicht abgedichtet</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Untreated timber on a foundation wall, from exposed ground.</source>
+   <translation>Unbehandeltes Holz auf einer Fundamentwand, über freiem Erdreich.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Untreated timber.</source>
+   <translation>Unbehandeltes Holz.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Upper over lower.</source>
+   <translation>Obere über untere.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -5212,6 +5938,11 @@
    <translation>Feuchtevariable Dampfbremse</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Vapour retarder under a slab, lapped at least 6 in.</source>
+   <translation>Dampfbremse unter einer Bodenplatte, mindestens 6 in überlappt.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Vapour retarder under the slab</source>
    <translation>Dampfbremse unter der Bodenplatte</translation>
@@ -5240,6 +5971,11 @@
    <location filename="../../resources/products.toml" />
    <source>Ventilation mat</source>
    <translation>Lüftungsmatte</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Vertical (end) seams, 6 in.</source>
+   <translation>Senkrechte Nähte (Stöße), 6 in.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
@@ -5275,6 +6011,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>Weep screed above the ground</source>
    <translation>Putzabschlussprofil über dem Gelände</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Welded or bonded seams; the maker's figure goes before.</source>
+   <translation>Verschweißte oder verklebte Nähte; der Wert des Herstellers geht vor.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/wet_route.py" />
@@ -5341,6 +6082,11 @@
    <translation>Wo eine Bahn um eine Kante oder in eine Ecke die Richtung wechselt.</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Where joints occur, at least 6 in.</source>
+   <translation>Wo Stöße vorkommen, mindestens 6 in.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>Where two pieces of one layer meet: lapped, end to end, or end to face.</source>
    <translation>Wo sich zwei Stücke einer Schicht treffen: überlappt, Ende an Ende oder Ende an Fläche.</translation>
@@ -5396,6 +6142,16 @@
    <location filename="../../resources/products.toml" />
    <source>Wood shingles</source>
    <translation>Holzschindeln</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Wood siding above slabs, steps and porches.</source>
+   <translation>Holzschalung über Platten, Stufen und Veranden.</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>Wood siding.</source>
+   <translation>Holzschalung.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -5543,6 +6299,11 @@
    <translation>an {count} Stellen unterbrochen, höchstens {width} breit</translation>
   </message>
   <message>
+   <location filename="../../resources/products.toml" />
+   <source>by definition of sd; thermal resistance ISO 6946, not a conductivity</source>
+   <translation>nach Definition von sd; Wärmedurchlasswiderstand ISO 6946, keine Wärmeleitfähigkeit</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/lock.py" />
    <source>by somebody else</source>
    <translation>bei jemand anderem</translation>
@@ -5567,6 +6328,27 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>collar</source>
    <translation>Manschette</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <location filename="../../resources/products.toml" />
+   <source>common practice, no source</source>
+   <translation>übliche Praxis, ohne Quelle</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>common practice, no source (dry cup; far more open when damp)</source>
+   <translation>übliche Praxis, ohne Quelle (Trockenverfahren; feucht weit offener)</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>common practice, no source; vapour not less than 0.25 mm polyethylene, ISO 10456:2007, from memory</source>
+   <translation>übliche Praxis, ohne Quelle; Dampf nicht unter 0,25 mm Polyethylen, ISO 10456:2007, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>conductivity of the pane, ISO 10456 draft, second-hand; vapour-tight, so the figure of aluminium foil stands in</source>
+   <translation>Wärmeleitfähigkeit der Scheibe, Entwurf ISO 10456, aus zweiter Hand; dampfdicht, daher der Wert von Aluminiumfolie</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
@@ -5968,6 +6750,11 @@
    <translation>überlappt mindestens {lap}</translation>
   </message>
   <message>
+   <location filename="../../resources/products.toml" />
+   <source>laps: IRC R506.2.3, second-hand; vapour: ISO 10456:2007, from memory (polyethylene, 0.25 mm)</source>
+   <translation>Überlappungen: IRC R506.2.3, aus zweiter Hand; Dampf: ISO 10456:2007, aus dem Gedächtnis (Polyethylen, 0,25 mm)</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/meaning.py" />
    <source>layer {names}</source>
    <translation>Layer {names}</translation>
@@ -6154,9 +6941,19 @@
    <translation>tropft nicht ab</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>no figure known</source>
+   <translation>kein Wert bekannt</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/product_words.py" />
    <source>no source</source>
    <translation>ohne Quelle</translation>
+  </message>
+  <message>
+   <location filename="../../resources/limits.toml" />
+   <source>no such clause in OBC 9.26.5.1</source>
+   <translation>keine solche Stelle in OBC 9.26.5.1</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/looking_up.py" />
@@ -6252,6 +7049,11 @@
    <translation>stehendes Wasser</translation>
   </message>
   <message>
+   <location filename="../../resources/limits.toml" />
+   <source>practice for lead sheet, from memory</source>
+   <translation>Praxis für Bleibahnen, aus dem Gedächtnis</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/wet_route.py" />
    <source>rain gets behind the water layer.</source>
    <translation>Regen gelangt hinter die Wasserschutzschicht.</translation>
@@ -6286,6 +7088,11 @@
    <location filename="../../enclosure_app/drawing/findings_table.py" />
    <source>required</source>
    <translation>gefordert</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>resistance factor ISO 10456:2007, from memory; conductivity common practice, no source</source>
+   <translation>Diffusionswiderstand ISO 10456:2007, aus dem Gedächtnis; Wärmeleitfähigkeit übliche Praxis, ohne Quelle</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -6500,6 +7307,16 @@
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
    <source>the {over} over the {under}</source>
    <translation>{over} über {under}</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>thickness: IRC R903.2.1 (0.019 in); conductivity of steel ISO 10456:2007, from memory</source>
+   <translation>Dicke: IRC R903.2.1 (0.019 in); Wärmeleitfähigkeit von Stahl ISO 10456:2007, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../resources/products.toml" />
+   <source>thickness: common practice, no source; conductivity ISO 10456:2007, from memory</source>
+   <translation>Dicke: übliche Praxis, ohne Quelle; Wärmeleitfähigkeit ISO 10456:2007, aus dem Gedächtnis</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
