@@ -40,7 +40,7 @@ def test_one_page_is_kept_alone_with_its_lines_and_notes() -> None:
 
 
 def test_notes_say_which_side_is_inside() -> None:
-    words = "BT /F1 12 Tf 72 144 Td (INSIDE) Tj ET BT /F1 12 Tf 144 144 Td (Outside air) Tj ET "
+    words = "BT /F1 12 Tf 72 144 Td (INSIDE) Tj ET BT /F1 12 Tf 144 144 Td (Outside corner) Tj ET "
     page = read_page(made_pdf(words + "BT /F1 12 Tf 216 72 Td (EXT) Tj ET"), "a.pdf", 0)
     assert page.lines.inside == (pytest.approx((25.4, 50.8), abs=0.01),)
     assert page.lines.outside == (pytest.approx((76.2, 25.4), abs=0.01),)
