@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from enclosure_app.drawing.polylines import foot
-from enclosure_app.drawing.unrolled import Unrolled
+from enclosure_app.drawing.unrolled import Unrolled, stretches
 from enclosure_app.language import later, say
 from enclosure_app.model.place import Area, Point, Points
 from enclosure_app.model.section import Piece, Section
@@ -59,7 +59,7 @@ class _Named:
 
 def junctions(section: Section, laid: Unrolled) -> tuple[Junction, ...]:
     """Return the junctions that a section names along the walk of one of its layers, in order."""
-    places = sorted(_places(section, laid))
+    places = sorted([*_places(section, laid), *_of_the_whole(section, laid)])
     kept: list[Junction] = []
     for _, along, name in places:
         apart = _APART * laid.length
@@ -81,6 +81,14 @@ def _places(section: Section, laid: Unrolled) -> Iterator[tuple[float, float, st
         off, along = min(feet, default=(named.near + 1.0, 0.0))
         if off <= named.near:
             yield off, along, named.name
+
+
+def _of_the_whole(section: Section, laid: Unrolled) -> Iterator[tuple[float, float, str]]:
+    """Yield the junction that the section itself is named after, where its layer folds only once."""
+    name = _name_in(section.name)
+    folds = [stretch.start for stretch in stretches(laid, section)[1:]]
+    if name and len(folds) == 1:
+        yield _NEAR, folds[0], name
 
 
 def _all_named(section: Section, laid: Unrolled) -> Iterator[_Named]:

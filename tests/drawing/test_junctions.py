@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.drawing.junctions import Junction, junctions
-from enclosure_app.drawing.unrolled import unrolled
+from enclosure_app.drawing.unrolled import stretches, unrolled
 from enclosure_app.model.section import Stroke, Text
 from tests.drawing import eave
 
@@ -76,6 +76,13 @@ def test_one_junction_is_named_once_and_two_apart_twice() -> None:
     near = [Text("sill", (150.0, y), 30.0) for y in (900.0, 950.0)]
     far = Text("sill", (150.0, 1900.0), 30.0)
     assert [name for name, _ in found(texts=(*near, far))] == ["sill", "sill"]
+
+
+def test_a_section_named_after_its_junction_names_its_only_fold() -> None:
+    fold = round(stretches(WATER, eave.section())[1].start)
+    assert found(name="ROOF TO HIGHER WALL, 1:10") == [("roof-wall", fold)]
+    air = unrolled(eave.AIR)  # folds twice: nothing says at which
+    assert junctions(replace(eave.section(), name="Eave"), air) == ()
 
 
 def test_they_stand_in_the_order_of_the_walk() -> None:

@@ -26,6 +26,7 @@ from enclosure_app.window.canvas.look import Look, legible
 
 _ROUND = (45, 135, -45, -135, 0, 180, 90, -90)  # degrees: where a flag may stand about its ring
 _STEM = 2.2  # mm from the ring to the flag
+_WORDS = 3.0  # mm below a flag for the word of its verdict
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,9 +122,11 @@ def flags_of(
     findings = result.findings
     radius = ring_radius(findings)
     taken: list[Point] = [placement.point(finding.at) for finding in findings]
+    decided = len(result.undecided) < len(findings)
+    tall = FLAG_HEIGHT + (_WORDS if decided else 0.0)
     for finding in findings:
         at = placement.point(finding.at)
-        centre = _free_place(at, radius, taken)
+        centre = _free_place(at, radius, taken, tall)
         taken.append(centre)
         state = result.state(finding)
         site = Site(numbers[finding.key], at, finding.severity, radius, finding.key, state)
@@ -142,23 +145,22 @@ def _word(state: State, centre: Point, key: str, look: Look) -> Label:
     )
 
 
-def _free_place(at: Point, radius: float, taken: Sequence[Point]) -> Point:
+def _free_place(at: Point, radius: float, taken: Sequence[Point], tall: float) -> Point:
     places = [
         _away(at, radius + _STEM + (FLAG_WIDTH / 2) * ring, angle)
         for ring in (1.0, 3.2, 5.4)
         for angle in _ROUND
     ]
-    return next((place for place in places if not _covers(place, taken)), places[0])
+    return next((place for place in places if not _covers(place, taken, tall)), places[0])
 
 
 def _away(at: Point, by: float, degrees: float) -> Point:
     return at[0] + by * cos(radians(degrees)), at[1] + by * sin(radians(degrees))
 
 
-def _covers(place: Point, taken: Sequence[Point]) -> bool:
+def _covers(place: Point, taken: Sequence[Point], tall: float) -> bool:
     return any(
-        abs(place[0] - x) < FLAG_WIDTH + 0.4 and abs(place[1] - y) < FLAG_HEIGHT + 0.4
-        for x, y in taken
+        abs(place[0] - x) < FLAG_WIDTH + 0.4 and abs(place[1] - y) < tall + 0.4 for x, y in taken
     )
 
 

@@ -97,6 +97,22 @@ def test_a_verdict_stands_on_the_flag_and_in_words_below_it() -> None:
     assert word.at[1] < flag.at[1] - FLAG_HEIGHT / 2
 
 
+def test_the_word_of_a_verdict_is_covered_by_no_flag() -> None:
+    result = eave.crowded(12)
+    decided = {f.key: Decision(f.key, State.TO_BE_MENDED, "Ida") for f in result.findings}
+    marks = layers(eave.result(findings=result.findings, decisions=decided))
+    flags = [m.at for m in marks if isinstance(m, Flag)]
+    words = [m.at for m in marks if isinstance(m, Label) and m.text == "To be mended"]
+    assert len(words) == 12
+    for x, y in words:
+        own = min(flags, key=lambda flag: (flag[0] - x) ** 2 + (flag[1] - y) ** 2)
+        others = [flag for flag in flags if flag != own]
+        assert not any(
+            abs(fx - x) < FLAG_WIDTH / 2 and abs(fy - y - 1.0) < FLAG_HEIGHT / 2
+            for fx, fy in others
+        )
+
+
 def test_areas_are_cut_off_outside_the_window() -> None:
     result = eave.result()
     window = Box(-1000.0, 0.0, 1000.0, 300.0)
