@@ -39,11 +39,18 @@ class _Held:
 
 
 def lying_under(project: Project, section: Section | None) -> tuple[Underlay, ...]:
-    """Return what lies under a section and is shown, the lowest first."""
+    """Return what lies under a section and is shown, the lowest first.
+
+    One whose size nobody wrote down, in a project written by hand, cannot be placed.
+    """
     if section is None:
         return ()
     names = (section.name, "")
-    return tuple(each for each in project.underlays if each.shown and each.section in names)
+    return tuple(
+        each
+        for each in project.underlays
+        if each.shown and each.section in names and min(each.size) > 0
+    )
 
 
 def without_texts_of(underlays: tuple[Underlay, ...], result: SectionResult) -> SectionResult:

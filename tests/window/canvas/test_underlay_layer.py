@@ -116,7 +116,8 @@ def test_a_page_looked_at_closely_is_rendered_anew(qtbot: QtBot) -> None:
 def test_what_is_hidden_or_lies_under_another_section_is_not_shown() -> None:
     frame = ((0.0, 0.0), (9.0, 0.0), (9.0, 9.0))
     sections = (Section("Eave", frame, (), {}), Section("Rake", frame, (), {}))
-    under = (page(section="Eave"), black(), page(section="Rake"), black(shown=False))
+    unsized = replace(black(), size=(0.0, 0.0))
+    under = (page(section="Eave"), black(), page(section="Rake"), black(shown=False), unsized)
     project = Project("House", Units.MM, sections, underlays=under)
     assert lying_under(project, sections[0]) == under[:2]
     assert lying_under(project, None) == ()
