@@ -24,6 +24,13 @@ def piece_at(section: Section, at: Point, reach: float) -> str:
     return next((p.name for p in reversed(gathered.around(at)) if _is_in(p, at)), "")
 
 
+def lines_pass(section: Section, at: Point, reach: float) -> bool:
+    """Whether a line of the office's is meant rather than the area that it lies on."""
+    return _nearest(_gathered(section.pieces), at, reach) is None and bool(
+        line_at(section, at, reach)
+    )
+
+
 def line_piece_at(section: Section, at: Point, reach: float) -> Piece | None:
     """Return the line piece nearest to a place, None if none is within reach."""
     return _nearest(_gathered(section.pieces), at, reach, lines_only=True)
@@ -46,6 +53,19 @@ def pieces_in(section: Section, box: Box, *, whole: bool) -> frozenset[str]:
         piece.name
         for piece in section.pieces
         if any(_is_held(run, box, whole=whole) for run in runs_of(piece.shape)[:1])
+    )
+
+
+def lines_in(section: Section, box: Box, *, whole: bool) -> frozenset[str]:
+    """Return the handles of the office's lines in a box as a whole, or that reach into it."""
+    segments = made_of(section.strokes, stroke_segments)
+    near = segments.around((box.left, box.bottom), (box.right, box.top))
+    owners = np.unique(segments.owner[near]).tolist()
+    strokes = [section.strokes[owner] for owner in owners]
+    return frozenset(
+        stroke.handle
+        for stroke in strokes
+        if stroke.handle and _is_held(stroke.points, box, whole=whole)
     )
 
 

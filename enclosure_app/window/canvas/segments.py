@@ -29,11 +29,15 @@ class Segments:
     def near(self, at: Point, reach: float) -> Numbers:
         """Return the numbers of the segments whose boxes come within `reach` mm of a place."""
         x, y = at
+        return self.around((x - reach, y - reach), (x + reach, y + reach))
+
+    def around(self, low: Point, high: Point) -> Numbers:
+        """Return the numbers of the segments whose boxes meet that between two corners."""
         inside = (
-            (self.low[:, 0] <= x + reach)
-            & (self.high[:, 0] >= x - reach)
-            & (self.low[:, 1] <= y + reach)
-            & (self.high[:, 1] >= y - reach)
+            (self.low[:, 0] <= high[0])
+            & (self.high[:, 0] >= low[0])
+            & (self.low[:, 1] <= high[1])
+            & (self.high[:, 1] >= low[1])
         )
         numbers: Numbers = np.flatnonzero(inside)
         return numbers

@@ -1,5 +1,7 @@
 """What the mouse means."""
 
+from dataclasses import replace
+
 import pytest
 
 from enclosure_app.drawing.placement import Box
@@ -9,6 +11,8 @@ from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.window.canvas.picking import (
     line_at,
     line_piece_at,
+    lines_in,
+    lines_pass,
     piece_at,
     pieces_in,
     segment_at,
@@ -42,6 +46,22 @@ def test_a_line_is_meant_before_the_board_that_it_lies_on(
     at: tuple[float, float], name: str
 ) -> None:
     assert piece_at(SECTION, at, 3.0) == name
+
+
+def test_lines_of_the_office_lie_in_a_box_as_a_whole_or_reach_into_it() -> None:
+    around, half = Box(190.0, -10.0, 310.0, 10.0), Box(250.0, -10.0, 400.0, 10.0)
+    assert lines_in(SECTION, around, whole=True) == {"1"}
+    assert lines_in(SECTION, half, whole=True) == frozenset()
+    assert lines_in(SECTION, half, whole=False) == {"1"}
+    assert lines_in(SECTION, Box(0.0, 200.0, 400.0, 300.0), whole=False) == frozenset()
+
+
+def test_a_line_is_meant_before_an_area_but_not_before_a_sheet_at_hand() -> None:
+    line = Stroke(((70.0, 0.0), (70.0, 100.0)), "A", "2")
+    section = replace(SECTION, strokes=(line,))
+    assert lines_pass(section, (71.0, 50.0), 3.0)
+    assert not lines_pass(section, (80.0, 50.0), 3.0)
+    assert not lines_pass(section, (71.0, 1.0), 3.0)  # the board's own edge
 
 
 def test_of_lines_only_the_nearest_within_reach_is_meant() -> None:

@@ -16,7 +16,13 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink import pen, wash
-from enclosure_app.window.canvas.picking import line_at, piece_at, pieces_in
+from enclosure_app.window.canvas.picking import (
+    line_at,
+    lines_in,
+    lines_pass,
+    piece_at,
+    pieces_in,
+)
 from enclosure_app.window.canvas.tools.arrows import nudged
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
 from enclosure_app.window.canvas.workplace import Workplace
@@ -67,7 +73,8 @@ class Select(Tool):
         if section is None:
             return
         self._from, self._to, self._before = pointer, None, None
-        name = piece_at(section, pointer.bare, pointer.reach(_REACH))
+        at, reach = pointer.bare, pointer.reach(_REACH)
+        name = "" if lines_pass(section, at, reach) else piece_at(section, at, reach)
         self._held = self._grip(pointer) if name else None
         if name and pointer.adds:
             self.place.pick(self.place.picked ^ {name}, self.place.picked_lines)
@@ -189,12 +196,20 @@ class Select(Tool):
         if section is None:
             return
         box = box_around((start.bare, pointer.bare))
-        found = pieces_in(section, box, whole=pointer.bare[0] >= start.bare[0])
-        self.place.pick(self.place.picked | found if pointer.adds else found)
+        whole = pointer.bare[0] >= start.bare[0]
+        found = pieces_in(section, box, whole=whole)
+        lines = frozenset[str]() if found else lines_in(section, box, whole=whole)
+        if pointer.adds:
+            found, lines = found | self.place.picked, lines | self.place.picked_lines
+        self.place.pick(found, lines)
 
     def _pick_line(self, pointer: Pointer) -> None:
         section = self.place.section
-        if section is None or pointer.adds:
+        if section is None:
             return
         handle = line_at(section, pointer.bare, pointer.reach(_REACH))
-        self.place.pick((), (handle,) if handle else ())
+        lines = frozenset((handle,) if handle else ())
+        if pointer.adds:
+            self.place.pick(self.place.picked, self.place.picked_lines ^ lines)
+        else:
+            self.place.pick((), lines)

@@ -1,12 +1,14 @@
 """Picking, moving and deleting by mouse and keys."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
 
-from enclosure_app.model.edits import add_piece
-from enclosure_app.model.place import Line
+from enclosure_app.model.edits import add_piece, remove_pieces
+from enclosure_app.model.place import Area, Line
+from enclosure_app.model.section import Stroke
 from enclosure_app.window.main_window import MainWindow
 
 Opened = Callable[..., MainWindow]
@@ -71,6 +73,54 @@ def test_a_line_of_the_office_is_picked_and_given_a_product(opened: Opened, hand
     piece = window.place.section.by_name[stroke.handle]
     assert (piece.product, piece.shape) == ("felt", Line(stroke.points))
     assert stroke not in window.place.section.strokes
+
+
+@pytest.fixture
+def lines(sheet: MainWindow) -> MainWindow:
+    """Return a sheet with three lines of an office across a board."""
+    project = add_piece(
+        sheet.document.project,
+        0,
+        "osb",
+        Area(((300.0, 300.0), (1700.0, 300.0), (1700.0, 1700.0), (300.0, 1700.0))),
+    )
+    strokes = tuple(
+        Stroke(((x, 500.0), (x, 1500.0)), "A", handle)
+        for x, handle in ((600.0, "1"), (900.0, "2"), (1200.0, "3"))
+    )
+    section = replace(project.sections[0], strokes=strokes)
+    sheet.document.open(replace(project, sections=(section,)))
+    return sheet
+
+
+def test_a_line_is_meant_before_the_board_that_it_lies_on(lines: MainWindow, hand) -> None:  # noqa: ANN001
+    hand.click((600.0, 800.0))
+    assert (lines.place.picked, lines.place.picked_lines) == (frozenset(), {"1"})
+    hand.click((750.0, 800.0))
+    assert (lines.place.picked, lines.place.picked_lines) == ({"drawn-1"}, frozenset())
+
+
+def test_shift_picks_more_lines_and_lets_go_of_one(lines: MainWindow, hand) -> None:  # noqa: ANN001
+    shift = Qt.KeyboardModifier.ShiftModifier
+    hand.click((600.0, 800.0))
+    hand.click((900.0, 800.0), shift)
+    assert lines.place.picked_lines == {"1", "2"}
+    hand.click((600.0, 800.0), shift)
+    assert lines.place.picked_lines == {"2"}
+
+
+def test_a_box_that_holds_no_sheet_picks_the_lines_in_it_and_gives_them_at_once(
+    lines: MainWindow,
+    hand,  # noqa: ANN001
+) -> None:
+    lines.document.apply("Delete", remove_pieces(lines.document.project, 0, ["drawn-1"]))
+    hand.drag((500.0, 1600.0), (700.0, 1000.0), (1000.0, 400.0))
+    assert lines.place.picked_lines == {"1", "2"}
+    lines.lines.choose("felt")
+    hand.keys("g")
+    assert {piece.name for piece in lines.place.section.pieces} == {"1", "2"}
+    lines.do("undo")
+    assert len(lines.place.section.strokes) == 3
 
 
 def test_an_end_that_is_dragged_lands_on_another_end(two: MainWindow, hand) -> None:  # noqa: ANN001
