@@ -57,7 +57,7 @@ def _lies(
     theme, y = ribbon.theme, ribbon.top + 1.1
     for stretch in stretches(ribbon.laid, ribbon.result.section):
         left, right = ribbon.x(stretch.start), ribbon.x(stretch.end)
-        if stretch.start > 0:
+        if stretch.start > 0 and not any(begin < left < end for begin, end in taken):
             yield _fold(ribbon, left)
         width = text_width(stretch.lie, theme.small)
         low, high = max(left + 1.8, start), min(right - 1.8, limit)
