@@ -11,6 +11,7 @@ from PySide6.QtCore import QCoreApplication, QObject, Signal
 from PySide6.QtWidgets import QPushButton
 
 from enclosure_app.files.catalogue import load_products
+from enclosure_app.language import say as say_word
 from enclosure_app.model.edits import add_section
 from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
@@ -109,11 +110,11 @@ class PartsPlacing(QObject):
         if now is None:
             return
         asked = [
-            Asked(size.name, say(size.words), size.usual, size.low, size.high, size.unit)
+            Asked(size.name, say_word(size.words), size.usual, size.low, size.high, size.unit)
             for size in sizes_of(now.part.parameters)
         ]
         units = self._place.document.project.units
-        self._form.ask(say(now.part.title), asked, units, self._take)
+        self._form.ask(say_word(now.part.title), asked, units, self._take)
         self._form.add_button(say("Outside on the other side"), self._flip)
         self._canvas.fit()
         self._instead = None
@@ -166,7 +167,7 @@ class PartsPlacing(QObject):
         self._place.document.apply(self._text(now), self._made, gesture=now.gesture)
 
     def _text(self, now: _Placing) -> str:
-        return say("Add {}").format(say(now.part.title))
+        return say("Add {}").format(say_word(now.part.title))
 
     def _look_whether_it_is_ours(self) -> None:
         """Put the form away when something else was done: its sizes would undo that."""

@@ -63,7 +63,9 @@ class Toolbox(QObject):
         super().__init__(canvas)
         self._canvas = canvas
         self.name = ""
+        self._section = canvas.place.index
         canvas.place.picked_changed.connect(self._hint)
+        canvas.place.turned.connect(self._turn)
         self.take("select")
 
     def take(self, name: str) -> None:
@@ -76,6 +78,12 @@ class Toolbox(QObject):
         before.deleteLater()
         self.taken.emit(name)
         self._hint()
+
+    def _turn(self) -> None:
+        """Give up what was begun in another section; showing a control alone ends nothing."""
+        if self._section != self._canvas.place.index:
+            self._section = self._canvas.place.index
+            self._canvas.tool.put_away()
 
     def _back(self) -> None:
         """Go back to picking when a tool has done its work."""

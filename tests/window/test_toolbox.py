@@ -3,6 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 
+from enclosure_app.model.product import Control
 from enclosure_app.window.action_table import TABLE
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.toolbox import TOOLS
@@ -27,3 +28,14 @@ def test_a_tool_that_is_done_gives_way_to_picking(sheet: MainWindow) -> None:
     sheet.do("tool_inside")
     sheet.canvas.tool.done.emit()
     assert sheet.toolbox.name == "select"
+
+
+def test_what_was_begun_in_another_section_is_given_up(sheet: MainWindow, hand) -> None:  # noqa: ANN001
+    sheet.parts.begin("ridge")
+    sheet.do("tool_sheet")
+    hand.click((0.0, 0.0))
+    sheet.place.show_only(Control.AIR)
+    assert sheet.canvas.tool.anchor is not None
+    sheet.place.turn_to(0)
+    assert sheet.canvas.tool.anchor is None
+    assert sheet.toolbox.name == "sheet"

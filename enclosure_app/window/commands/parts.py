@@ -12,8 +12,8 @@ from enclosure_app.window.checking import Checking
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
-from enclosure_app.window.layer_maps import LayerMaps
 from enclosure_app.window.keeping import Keeping
+from enclosure_app.window.layer_maps import LayerMaps
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.sizes_form import SizesForm

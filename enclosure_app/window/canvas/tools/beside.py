@@ -39,6 +39,7 @@ class Beside(ProposingTool):
         """Draw the sheet beside what is there."""
         section, product = self.place.section, self.place.product
         if section is None or product not in section.products:
+            self.why = say("Choose a product in the list first: what is to be drawn?")
             return None
         of = _followed(section, pointer)
         if not of:

@@ -30,7 +30,7 @@ class ProposingTool(TypingTool):
     # ---- what each gesture makes of it ---------------------------------------------------------
 
     def wish(self, pointer: Pointer) -> Wish | None:
-        """Return what a click at the pointer would do, None for nothing."""
+        """Return what a click at the pointer would do, None for nothing; `why` may say why not."""
         raise NotImplementedError
 
     @property
@@ -69,7 +69,10 @@ class ProposingTool(TypingTool):
 
     def accept(self, pointer: Pointer) -> bool:
         """Make the change that a click at the pointer means; say whether it was made."""
+        self.why = ""
         wish = self.wish(pointer)
+        if wish is None and self.why:
+            self.place.refused.emit(self.why)
         done = wish is not None and self.edit(*wish)
         self.forget()
         return done

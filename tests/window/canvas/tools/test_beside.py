@@ -67,3 +67,12 @@ def test_a_line_of_the_office_is_followed_as_a_whole(sheet: MainWindow, hand) ->
         pytest.approx((397.0, 903.0)),
         pytest.approx((1000.0, 903.0)),
     ]
+
+
+def test_without_a_product_it_says_what_is_missing(crossed: MainWindow, hand) -> None:  # noqa: ANN001
+    crossed.place.product = "no-such"
+    crossed.do("tool_beside")
+    hand.move((1394.0, 700.0))
+    assert "Choose a product" in crossed.views.hint.text()
+    hand.click((1394.0, 700.0))
+    assert "Choose a product" in crossed.messages.words.text()
