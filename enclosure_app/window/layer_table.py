@@ -1,6 +1,7 @@
 """The drawing's layers: what each is said to be, changed in place, one or several at once."""
 
 from collections import defaultdict
+from collections.abc import Collection
 
 from PySide6.QtCore import QEvent, QItemSelectionModel, QObject, QPoint, Qt, Signal
 from PySide6.QtGui import QAction, QKeyEvent
@@ -53,6 +54,7 @@ class LayerTable(QWidget):
         super().__init__(parent)
         self.model = LayersModel(self)
         self._product: Product | None = None
+        self._picked: list[str] = []
         self.search = QLineEdit(self)
         self.search.setPlaceholderText(self.tr("Find a layer"))
         self.search.setClearButtonEnabled(True)
@@ -93,6 +95,14 @@ class LayerTable(QWidget):
         self._show_chosen()
         if preview and product and self.chosen:
             self.lit.emit((Lit(frozenset(self.chosen), tuple(controls_of(product))),))
+
+    def show_picked(self, layers: Collection[str]) -> None:
+        """Say which layers that is on what is picked in the drawing, and bring the first in view."""
+        self._picked = sorted(layers, key=str.casefold)
+        names = [told.name for told in self.model.rows]
+        if self._picked and not self.chosen and self._picked[0] in names:
+            self.list.scrollTo(self.model.index(names.index(self._picked[0])))
+        self._show_chosen()
 
     @property
     def told(self) -> list[LayerTold]:
@@ -156,6 +166,8 @@ class LayerTable(QWidget):
         self.make.setEnabled(product is not None)
 
     def _words(self, told: list[LayerTold]) -> str:
+        if not told and self._picked:
+            return say("What is picked is on {layers}.", layers=", ".join(self._picked))
         if not told:
             return self.tr("Choose a layer to see it lit up, and say what it is.")
         if len(told) > 1:

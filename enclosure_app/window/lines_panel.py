@@ -1,5 +1,7 @@
 """What the lines are: the layers of the drawing, and the products that lines can be made of."""
 
+from collections.abc import Collection
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QLineEdit, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
@@ -74,9 +76,10 @@ class LinesPanel(QWidget):
         """Choose the product with this key."""
         self.list.choose(key)
 
-    def show_picked(self, count: int) -> None:
-        """Say how many pieces and lines a product would be given to."""
+    def show_picked(self, count: int, layers: Collection[str] = ()) -> None:
+        """Say how many pieces and lines a product would be given to, and which layers they are on."""
         self.list.show_picked(count)
+        self.table.show_picked(layers)
 
     def was_given(self, key: str) -> None:
         """Put a product first from now on, for it was given just now."""

@@ -147,7 +147,8 @@ class Showing(QObject):
 
     def _show_picked(self) -> None:
         place = self._place
-        self._views.lines.show_picked(len(place.picked) + len(place.picked_lines))
+        count = len(place.picked) + len(place.picked_lines)
+        self._views.lines.show_picked(count, place.picked_layers)
         if place.section and len(place.picked) == 1:
             piece = place.section.by_name[next(iter(place.picked))]
             self._views.lines.choose(piece.product)

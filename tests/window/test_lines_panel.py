@@ -101,3 +101,14 @@ def test_another_drawing_shows_its_own_layers(parapet: MainWindow) -> None:
     parapet.filing.open(sample("ridge.dxf"))
     assert {told.name for told in parapet.lines.table.model.rows} != first
     assert parapet.lines.table.chosen == []
+
+
+def test_a_line_that_is_picked_tells_its_layer(parapet: MainWindow) -> None:
+    section = parapet.document.project.sections[0]
+    line = next(stroke for stroke in section.strokes if stroke.layer == "Hatching")
+    piece = next(piece for piece in section.pieces if piece.layer == "Wall sheet")
+    parapet.place.pick((piece.name,), (line.handle,))
+    assert parapet.place.picked_layers == {"Hatching", "Wall sheet"}
+    assert parapet.lines.table.why.text() == "What is picked is on Hatching, Wall sheet."
+    parapet.place.pick(())
+    assert parapet.lines.table.why.text().startswith("Choose a layer")

@@ -51,6 +51,17 @@ class Workplace(QObject):
         sections = self.document.project.sections
         return sections[self.index] if 0 <= self.index < len(sections) else None
 
+    @property
+    def picked_layers(self) -> frozenset[str]:
+        """The layers of the drawing that what is picked is on."""
+        section = self.section
+        if section is None:
+            return frozenset()
+        names = (section.by_name[name].layer for name in self.picked if name in section.by_name)
+        lines = section.strokes if self.picked_lines else ()
+        on = (stroke.layer for stroke in lines if stroke.handle in self.picked_lines)
+        return frozenset((*names, *on)) - {""}
+
     def turn_to(self, index: int) -> None:
         """Bring another section into view."""
         if index != self.index:
