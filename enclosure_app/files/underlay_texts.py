@@ -17,7 +17,8 @@ if TYPE_CHECKING:
 LAYER = "PDF notes"
 _CAPITAL = 0.72  # of a font's size: the height of its capitals, as most typefaces have it
 _OFF = 0.3  # of the size: how far a letter of the same line may lie beside its base line
-_APART = 1.8  # of the size, from letter to letter: what stands further off is another note
+_APART = 1.4  # of the size, from letter to letter: what stands further off is another note
+_BLANK = 0.5  # of the size, more for each blank between them
 _TURNED = 0.02  # radians: letters of one line stand alike
 _BREAKS = "\r\n\ufffe\uffff\0"
 
@@ -61,36 +62,42 @@ def _letters(page: "PdfPage", words: "PdfTextPage") -> Iterator[_Letter]:
 
 
 def _lines(letters: Iterator[_Letter]) -> Iterator[list[_Letter]]:
-    """Gather letters that follow each other on one base line."""
+    """Gather letters that follow each other on one base line.
+
+    Where a blank stands, PDFium does not always know: it puts some between words by itself. So only
+    letters tell whether a line goes on.
+    """
     line: list[_Letter] = []
+    blanks: list[_Letter] = []
     for letter in letters:
-        if line and not (letter.sign and _goes_on(line, letter)):
-            yield line
-            line = []
-        if letter.sign:
-            line.append(letter)
+        if letter.sign.isspace():
+            blanks.append(letter)
+        elif line and letter.sign and _goes_on(line[-1], letter, len(blanks)):
+            line += [*blanks, letter]
+            blanks = []
+        else:
+            if line:
+                yield line
+            line, blanks = [letter] if letter.sign else [], []
     if line:
         yield line
 
 
-def _goes_on(line: list[_Letter], letter: _Letter) -> bool:
-    last = line[-1]
-    if letter.sign == " " and letter.size == 0:  # PDFium put it between two words
-        return True
-    base = next((each for each in reversed(line) if each.size > 0), last)
-    dx, dy = letter.at[0] - base.at[0], letter.at[1] - base.at[1]
-    along = dx * cos(base.turn) + dy * sin(base.turn)
-    beside = -dx * sin(base.turn) + dy * cos(base.turn)
-    room = max(base.size, letter.size)
-    alike = abs(letter.turn - base.turn) < _TURNED
-    return alike and abs(beside) <= _OFF * room and along <= _APART * room
+def _goes_on(last: _Letter, letter: _Letter, blanks: int) -> bool:
+    dx, dy = letter.at[0] - last.at[0], letter.at[1] - last.at[1]
+    along = dx * cos(last.turn) + dy * sin(last.turn)
+    beside = -dx * sin(last.turn) + dy * cos(last.turn)
+    room = max(last.size, letter.size)
+    alike = abs(letter.turn - last.turn) < _TURNED
+    near = along <= (_APART + _BLANK * blanks) * room
+    return alike and near and abs(beside) <= _OFF * room
 
 
 def _text(line: list[_Letter]) -> Text | None:
     said = "".join(letter.sign for letter in line).strip()
-    first = next((letter for letter in line if not letter.sign.isspace()), None)
-    if not said or first is None:
+    if not said:
         return None
+    first = line[0]
     height = first.size * _CAPITAL * POINT_MM
     at = (first.at[0] * POINT_MM, first.at[1] * POINT_MM)
     return Text(said, at, height, degrees(first.turn), LAYER)

@@ -45,6 +45,15 @@ def test_a_blank_wider_than_two_letters_parts_notes() -> None:
     assert [note.text for note in texts("BT /F1 12 Tf 72 144 Td (WWW WWW) Tj ET")] == ["WWW WWW"]
 
 
+def test_words_set_letter_by_letter_without_blanks_are_one_note() -> None:
+    """As many programs write text: each word placed, PDFium finds the blanks and misplaces them."""
+    found = texts(
+        "BT /F1 1 Tf 12 0 0 12 20 300 Tm (GYPSUM) Tj ET BT /F1 1 Tf 12 0 0 12 80 300 Tm (BOARD) Tj ET "
+        "BT /F1 1 Tf 12 0 0 12 20 280 Tm (below) Tj ET"
+    )
+    assert [note.text for note in found] == ["GYPSUM BOARD", "below"]
+
+
 def test_words_written_one_by_one_are_one_note() -> None:
     found = texts(
         "BT /F1 10 Tf 20 300 Td (Vapor) Tj ET BT /F1 10 Tf 50 300 Td (barrier) Tj ET "
