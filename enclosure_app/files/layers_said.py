@@ -10,6 +10,7 @@ from types import MappingProxyType
 
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.drawn_lines import drawn_of
+from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.frames import Frame
 from enclosure_app.files.guesses import guess_row
 from enclosure_app.files.layer_map import LayerMap
@@ -57,6 +58,7 @@ def layers_of(project: Project) -> tuple[str, ...]:
     return tuple(sorted(names, key=str.casefold))
 
 
+@kept_in_use()
 def said(
     project: Project,
     rows: Sequence[LayerRow],
