@@ -94,7 +94,9 @@ def test_no_module_is_a_drawer_for_odds_and_ends() -> None:
 def test_nothing_leads_to_one_machine_or_one_registry() -> None:
     """A path or a host that only one person has breaks the program for everybody else."""
     private = re.compile("/" "work/|/" "home/|/" "root/|/" "Users/|pypi" r"\.org|python" "hosted")
-    texts = [name for name in tracked() if not name.endswith((".ttf", ".dxf", ".pdf", ".png", ".qm"))]
+    texts = [
+        name for name in tracked() if not name.endswith((".ttf", ".dxf", ".pdf", ".png", ".qm"))
+    ]
     assert [
         name for name in texts if private.search((ROOT / name).read_text(encoding="utf-8"))
     ] == []

@@ -34,13 +34,15 @@ def written_size(asked: Asked, value: float, units: Units) -> str:
 def read_size(asked: Asked, text: str, units: Units) -> float:
     """Return a size that was typed; one that was not changed is the very same.
 
+    A bare number is in the drawing's units, but inches where they are feet: sizes are written so.
+
     Raises:
         EnclosureError: it cannot be read, or lies outside its range.
     """
     if text.strip() == written_size(asked, asked.value, units):
         return asked.value
     if asked.unit == "mm":
-        value = read_length(text, units)
+        value = read_length(text, Units.IN if units is Units.FT else units)
     else:
         value = read_pitch(text) if asked.unit == "slope" else read_angle(text)
     if not asked.low <= value <= asked.high:

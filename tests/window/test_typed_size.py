@@ -34,6 +34,7 @@ def test_a_size_is_written_as_the_trade_writes_it(asked: Asked, units: Units, te
     [
         (OVERHANG, Units.MM, "450", 450.0),
         (OVERHANG, Units.FT, "1' 6\"", 457.2),
+        (OVERHANG, Units.FT, "18", 457.2),
         (PITCH, Units.MM, "8 in 12", 8 / 12),
         (PITCH, Units.IN, "45°", 1.0),
         (ANGLE, Units.MM, "22.5", 22.5),

@@ -143,7 +143,8 @@ def _beside(near: Sequence[Near], ask: Ask) -> Iterator[_Beside]:
 def _of_one(each: Near, ask: Ask) -> Iterator[Catch]:
     yield Catch(each.a, Kind.END)
     yield Catch(each.b, Kind.END)
-    yield Catch(((each.a[0] + each.b[0]) / 2, (each.a[1] + each.b[1]) / 2), Kind.MIDDLE)
+    if not (ask.beside and each.origin is Origin.AREA):  # sheets go beside boards, not into them
+        yield Catch(((each.a[0] + each.b[0]) / 2, (each.a[1] + each.b[1]) / 2), Kind.MIDDLE)
     foot = foot_on(ask.at, each.a, each.b)
     if foot is not None:
         yield Catch(foot, Kind.LINE)

@@ -1,6 +1,10 @@
 """Every place near the pointer that can be caught."""
 
+from math import dist
+
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from enclosure_app.window.canvas.aids import kept_ray
 from enclosure_app.window.canvas.catches import Ask, Kind, Near, Origin, catches_near, meeting
@@ -30,6 +34,11 @@ def test_a_sheet_beside_a_board_ends_on_the_frame() -> None:
     assert (3.0, 100.0) in of(Kind.OFF_CROSSING, [FACE, FRAME], ask)
 
 
+def test_a_sheet_beside_a_board_is_not_drawn_to_its_middle() -> None:
+    assert of(Kind.MIDDLE, [FACE], Ask((4.0, 251.0), 10.0)) == [(0.0, 250.0)]
+    assert of(Kind.MIDDLE, [FACE], Ask((4.0, 251.0), 10.0, beside=3.0)) == []
+
+
 def test_nothing_is_drawn_into_a_board() -> None:
     ask = Ask((-4.0, 250.0), 10.0, beside=3.0)
     assert not [catch for catch in catches_near([FACE], ask) if catch.kind.off]
@@ -50,3 +59,35 @@ def test_what_is_kept_to_an_angle_ends_where_it_meets_a_line_or_beside_it() -> N
 
 def test_lines_side_by_side_do_not_cross() -> None:
     assert meeting(FACE, Near((5.0, 0.0), (5.0, 500.0))) is None
+
+
+PLACE = st.tuples(st.floats(-500, 500), st.floats(-500, 500))
+
+
+@given(
+    st.lists(st.tuples(PLACE, PLACE, st.sampled_from(Origin)), max_size=6),
+    PLACE,
+    st.floats(0.5, 20.0),
+)
+def test_what_lies_beside_is_as_far_off_as_was_asked_and_on_the_side_of_the_mouse(
+    segments: list, at: tuple[float, float], beside: float
+) -> None:
+    near = [Near(a, b, origin) for a, b, origin in segments if dist(a, b) > 1.0]
+    ask = Ask(at, 1000.0, beside=beside)
+    for catch in catches_near(near, ask):
+        if catch.kind is Kind.OFF_LINE:
+            off = [abs(off_line(catch.at, each) - beside) for each in near]
+            assert min(off) < 1e-6
+            same = [
+                off_line(catch.at, each, signed=True) * off_line(at, each, signed=True)
+                for each, far in zip(near, off, strict=True)
+                if far < 1e-6
+            ]
+            assert max(same) > 0
+
+
+def off_line(at: tuple[float, float], each: Near, *, signed: bool = False) -> float:
+    """Return how far a place is from the line through a segment, above 0 at its left."""
+    (ax, ay), (bx, by) = each.a, each.b
+    off = ((bx - ax) * (at[1] - ay) - (by - ay) * (at[0] - ax)) / dist(each.a, each.b)
+    return off if signed else abs(off)

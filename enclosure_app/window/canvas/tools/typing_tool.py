@@ -5,12 +5,13 @@ Escape all of it.
 """
 
 from dataclasses import replace
-from math import atan2, cos, dist, radians, sin
+from math import atan2, degrees, dist
 
 from PySide6.QtCore import QPointF, QSizeF, Qt
 from PySide6.QtGui import QKeyEvent, QPainter
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.geometry.editing import turned
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.lettering import words
@@ -152,7 +153,7 @@ class TypingTool(Tool):
         if typed.place is not None or start is None:
             return typed.place
         end = self.pointer.at if self.pointer else (start[0] + 1.0, start[1])
-        angle = atan2(end[1] - start[1], end[0] - start[0])
-        angle = angle if typed.angle is None else radians(typed.angle)
+        way = atan2(end[1] - start[1], end[0] - start[0])
+        angle = degrees(way) if typed.angle is None else typed.angle
         length = dist(start, end) if typed.length is None else typed.length
-        return start[0] + length * cos(angle), start[1] + length * sin(angle)
+        return turned([(start[0] + length, start[1])], start, angle)[0]

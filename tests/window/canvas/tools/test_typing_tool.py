@@ -1,6 +1,5 @@
 """Places that are typed instead of clicked."""
 
-import pytest
 from PySide6.QtCore import Qt
 
 from enclosure_app.window.main_window import MainWindow
@@ -17,11 +16,7 @@ def test_a_sheet_is_drawn_without_the_mouse(sheet: MainWindow, hand) -> None:  #
         hand.keys(text)
         hand.press(Qt.Key.Key_Return)
     hand.press(Qt.Key.Key_Return)
-    assert list(points(sheet)) == [
-        (200.0, 300.0),
-        (200.0, 1100.0),
-        pytest.approx((800.0, 1100.0)),
-    ]
+    assert points(sheet) == ((200.0, 300.0), (200.0, 1100.0), (800.0, 1100.0))
 
 
 def test_a_place_below_zero_stands_in_brackets(sheet: MainWindow, hand) -> None:  # noqa: ANN001
