@@ -1,6 +1,7 @@
 """On which side of a closed curve points lie, and how far from it."""
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -10,17 +11,17 @@ from enclosure_app.geometry.nearest import FEW, nearest_segments
 from enclosure_app.geometry.rims import Bools, Floats
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class ClosedCurve:
     """A closed polyline that may cross itself; `points` (m, 2) without the repeated first point."""
 
     points: Floats
 
-    @property
+    @cached_property
     def lies(self) -> bool:
         """Whether it is wider than high."""
-        across, up = np.ptp(self.points, axis=0)
-        return bool(across > up)
+        x, y = self.points.T
+        return bool(x.max() - x.min() > y.max() - y.min())
 
     def encloses(self, points: Floats) -> Bools:
         """Return for each point (k, 2) whether a ray from it crosses the curve an odd number of times."""
@@ -91,7 +92,7 @@ def difference(last: ClosedCurve, curve: ClosedCurve) -> Difference | None:
 
 def _alike(a: Floats, b: Floats) -> int:
     """Return how many rows are the same before the first that is not."""
-    same = (a == b).all(axis=1)
+    same = (a[:, 0] == b[:, 0]) & (a[:, 1] == b[:, 1])
     return len(a) if same.all() else int(np.argmin(same))
 
 
@@ -107,9 +108,14 @@ def _segments(curve: Floats) -> Floats:
 
 def _odd(points: Floats, curve: Floats) -> Bools:
     """Count crossings of rays in the direction of x; a segment owns its lower end only."""
-    ends = _segments(curve)
-    if len(points) * len(curve) <= FEW:
-        return _odd_of_few(points, ends)
+    if not len(points):
+        return np.zeros(0, dtype=bool)
+    level, here, there = points[:, 1], curve[:, 1], np.roll(curve[:, 1], -1)
+    met = np.maximum(here, there) >= level.min()
+    ends = _segments(curve)[met & (np.minimum(here, there) <= level.max())]
+    if len(points) * len(ends) <= FEW:
+        hits = _hits((points[:, :1], points[:, 1:]), ends[:, 0], ends[:, 1])
+        return np.asarray(hits.sum(axis=1) % 2 == 1)
     tree = shapely.STRtree(np.asarray(shapely.linestrings(ends), dtype=object))
     reach = np.maximum(float(curve[:, 0].max()), points[:, 0]) + 1.0
     rays = np.stack([points, np.column_stack([reach, points[:, 1]])], axis=1)
@@ -117,15 +123,6 @@ def _odd(points: Floats, curve: Floats) -> Bools:
     x, y = points[ray].T
     hit = _hits((x, y), ends[segment, 0], ends[segment, 1])
     return np.asarray(np.bincount(ray[hit], minlength=len(points)) % 2 == 1)
-
-
-def _odd_of_few(points: Floats, ends: Floats) -> Bools:
-    if not len(points):
-        return np.zeros(0, dtype=bool)
-    level, low, high = points[:, 1], ends[..., 1].min(axis=1), ends[..., 1].max(axis=1)
-    met = np.flatnonzero((low <= level.max()) & (high >= level.min()))
-    hits = _hits((points[:, :1], points[:, 1:]), ends[met, 0], ends[met, 1])
-    return np.asarray(hits.sum(axis=1) % 2 == 1)
 
 
 def _hits(point: tuple[Floats, Floats], start: Floats, end: Floats) -> NDArray[np.bool_]:

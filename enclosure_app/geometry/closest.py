@@ -61,8 +61,10 @@ def near_pairs(rims: Rims, reach: float) -> tuple[Ints, Ints]:
 def near_pairs_of(rims: Rims, segments: Ints, reach: float) -> tuple[Ints, Ints]:
     """Return those of `near_pairs` in which at least one of a few `segments` takes part."""
     low, high = np.minimum(rims.start, rims.end), np.maximum(rims.start, rims.end)
-    near = (low[segments, None] - (reach + SLACK) <= high).all(axis=2)
-    near &= (high[segments, None] + (reach + SLACK) >= low).all(axis=2)
+    near = np.ones((len(segments), len(low)), dtype=bool)
+    for axis in (0, 1):
+        near &= low[segments, axis, None] - (reach + SLACK) <= high[:, axis]
+        near &= high[segments, axis, None] + (reach + SLACK) >= low[:, axis]
     row, other = np.nonzero(near)
     own = segments[row]
     a, b = np.minimum(own, other)[own != other], np.maximum(own, other)[own != other]

@@ -50,10 +50,11 @@ class Faces:
         if not len(boxes):
             return np.zeros(0, dtype=np.intp)
         low, high = np.minimum(self.a, self.b) - reach, np.maximum(self.a, self.b) + reach
-        all_of_it = (low <= boxes[:, 1].max(axis=0)) & (high >= boxes[:, 0].min(axis=0))
-        some = np.flatnonzero(all_of_it.all(axis=1))
-        meet = (low[some, None] <= boxes[:, 1]) & (high[some, None] >= boxes[:, 0])
-        return some[np.any(np.all(meet, axis=2), axis=1)]
+        some = _meeting((low, high), boxes[:, 0].min(axis=0), boxes[:, 1].max(axis=0))
+        near = np.zeros(len(some), dtype=bool)
+        for box_low, box_high in boxes:
+            near[_meeting((low[some], high[some]), box_low, box_high)] = True
+        return some[near]
 
     @cached_property
     def length(self) -> Floats:
@@ -71,6 +72,13 @@ class Faces:
     def normal(self) -> Floats:
         """Unit vector to the free side, to the right of the edge, shape (n, 2)."""
         return np.stack([self.along[:, 1], -self.along[:, 0]], axis=1)
+
+
+def _meeting(extents: tuple[Floats, Floats], low: Floats, high: Floats) -> Ints:
+    """Return which extents, from low to high corners (n, 2) each, meet a box."""
+    lows, highs = extents
+    met = (lows[:, 0] <= high[0]) & (highs[:, 0] >= low[0])
+    return np.flatnonzero(met & (lows[:, 1] <= high[1]) & (highs[:, 1] >= low[1]))
 
 
 def ring_of_line(points: Sequence[Point]) -> list[Point]:

@@ -23,18 +23,20 @@ class Way:
     def offset(self, points: Floats) -> Floats:
         """Return the signed distance of points (k, 2) from the straight way (times its length)."""
         u = self.end - self.start
-        w = points - self.start
-        return np.asarray(u[0] * w[:, 1] - u[1] * w[:, 0])
+        across, up = points[:, 0] - self.start[0], points[:, 1] - self.start[1]
+        return np.asarray(u[0] * up - u[1] * across)
 
     def crossed(self, a: Floats, b: Floats) -> Bools:
         """Return whether the straight moves a (k, 2) to b (k, 2) cross the way."""
         da, db = self.offset(a), self.offset(b)
-        apart = (da >= 0) != (db >= 0)
-        share = np.divide(da, da - db, out=np.zeros_like(da), where=apart)
-        at = a + share[:, None] * (b - a)
+        crossed = (da >= 0) != (db >= 0)
+        apart = np.flatnonzero(crossed)
+        share = da[apart] / (da[apart] - db[apart])
+        at = a[apart] + share[:, None] * (b[apart] - a[apart])
         u = self.end - self.start
         t = (at - self.start) @ u / (u @ u)
-        return np.asarray(apart & (t > 0) & (t < 1))
+        crossed[apart] = (t > 0) & (t < 1)
+        return np.asarray(crossed)
 
 
 @dataclass(frozen=True, slots=True)

@@ -120,10 +120,10 @@ def _joins(rooms: Rooms, core: Core, box: Floats) -> Ints | None:
     mesh = passable.mesh
     label = groups(len(mesh.triangles), *_crossings(passable, box, rooms.touch))
     pairs = []
-    extents = _extents(mesh)
+    near = _in_reach(_extents(mesh), box), _in_reach(rooms.extents, box)
     for start, end in _sides(box):
-        ours = _along(mesh, extents, start, end)
-        theirs = _along(rooms.mesh, rooms.extents, start, end)
+        ours = _along(mesh, near[0], start, end)
+        theirs = _along(rooms.mesh, near[1], start, end)
         met = _met(ours, theirs, float(np.hypot(*(end - start))))
         if met is None:
             return None
@@ -186,10 +186,17 @@ class _Stretches:
     high: Floats
 
 
-def _along(mesh: Mesh, extents: Floats, start: Floats, end: Floats) -> _Stretches:
-    low, high = np.minimum(start, end), np.maximum(start, end)
-    near = (extents[:, 0] <= high) & (extents[:, 1] >= low)
-    which = np.flatnonzero(near.all(axis=1))
+def _in_reach(extents: Floats, box: Floats) -> Ints:
+    """Return which extents (t, 2, 2) meet a box."""
+    near = np.ones(len(extents), dtype=bool)
+    for axis in (0, 1):
+        near &= extents[:, 0, axis] <= box[1, axis]
+        near &= extents[:, 1, axis] >= box[0, axis]
+    return np.flatnonzero(near)
+
+
+def _along(mesh: Mesh, which: Ints, start: Floats, end: Floats) -> _Stretches:
+    """Return the triangles among `which` that the line from `start` to `end` runs through."""
     a = mesh.points[mesh.triangles[which]]
     along = np.roll(a, -1, axis=1) - a
     # how far to the left of each side of the triangle the line is, at its start and from there on

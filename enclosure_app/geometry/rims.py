@@ -5,7 +5,7 @@ ring for its outside and one for each hole. Everything that asks for distances b
 this table, so thousands of pieces cost a few array operations.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -15,6 +15,7 @@ from shapely.geometry.base import BaseGeometry
 
 Point = tuple[float, float]
 SLIVER = 1e-9  # mm: corners this near to the end of a stretch are its end
+FEW = 50  # stretches that are looked up one by one
 SHORT = 64  # segments: longer rims are measured one by one
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -67,15 +68,20 @@ class Rims:
         last = self._after(rim, high - SLIVER, past=False)
         heads = self.locate(rim, low)[1].tolist()
         tails = self.locate(rim, high)[1].tolist()
-        corners = list(map(tuple, self.start.tolist()))
-        rows = zip(
-            heads, first.tolist(), last.tolist(), tails, (end < start).tolist(), strict=True
-        )
-        forward = (
-            ((*head,), *corners[start:end], (*tail,))[:: -1 if back else 1]
-            for head, start, end, tail, back in rows
-        )
-        return list(forward)
+        corners = self._corners(first, last)
+        rows = zip(heads, corners, tails, (end < start).tolist(), strict=True)
+        return [
+            ((*head,), *between, (*tail,))[:: -1 if back else 1]
+            for head, between, tail, back in rows
+        ]
+
+    def _corners(self, first: Ints, last: Ints) -> Iterator[list[Point]]:
+        """Yield the starts of the segments from each of `first` up to each of `last` (k,)."""
+        rows = zip(first.tolist(), last.tolist(), strict=True)
+        if len(first) > FEW:
+            every = list(map(tuple, self.start.tolist()))
+            return (every[start:end] for start, end in rows)
+        return (list(map(tuple, self.start[start:end].tolist())) for start, end in rows)
 
     def _after(self, rim: Ints, at: Floats, *, past: bool) -> Ints:
         """Return the first segment of each rim (k,) that starts at or after `at`; only after if `past`."""

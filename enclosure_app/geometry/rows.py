@@ -1,5 +1,8 @@
 """Which rows of a table stood in an earlier one: what was worked out for them need not be again."""
 
+from collections.abc import Sequence
+from operator import is_
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -28,8 +31,16 @@ def same_rows(old: NDArray[np.float64], new: NDArray[np.float64]) -> Ints:
     return found
 
 
+def unlike(old: Sequence[object], new: Sequence[object]) -> list[int]:
+    """Return the places at which two rows of as many things do not hold the very same object."""
+    same = np.fromiter(map(is_, old, new), dtype=bool, count=len(new))
+    return np.flatnonzero(~same).tolist()
+
+
 def _same(old: NDArray[np.float64], new: NDArray[np.float64]) -> Bools:
-    same: Bools = (old == new).all(axis=1)
+    same = np.ones(len(new), dtype=bool)
+    for column in range(new.shape[1]):  # many times quicker than all of a row at once
+        same &= old[:, column] == new[:, column]
     return same
 
 

@@ -112,7 +112,11 @@ def _own_lap(product: Product) -> Limit:
     return Limit(
         "own-lap",
         product.min_lap_mm or 0.0,
-        say("least lap of {product}: {source}", product=say(product.name), source=product.source),
+        say(
+            "least lap of {product}: {source}",
+            product=say(product.name),
+            source=say(product.source),
+        ),
         confirmed=product.confirmed,
     )
 

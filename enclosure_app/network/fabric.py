@@ -19,6 +19,22 @@ from enclosure_app.network.bodies import Bodies, bodies_of, solid_of
 FRAME = ""
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Beside:
+    """All runs side by side, before any is left out.
+
+    `rims` (k, 2) are their two rims; `clear` (k,) says which have no solid between the two, and
+    `parts` what is left of each that is seen and long enough. `hides` (r,) are the rims that hide
+    what is behind them.
+    """
+
+    runs: tuple[SideBySide, ...]
+    rims: Ints
+    clear: Bools
+    parts: tuple[tuple[SideBySide, ...], ...]
+    hides: Bools
+
+
 @dataclass(frozen=True, slots=True)
 class Fabric:
     """One control's pieces in a section.
@@ -26,8 +42,8 @@ class Fabric:
     Owners are numbered: the pieces in drawing order, then break strips, then the frame last.
     `rims` are the boundaries of the solids; `axes` the bare run of each sheet and the boundary of
     each area, with `half` the drawn half width; `runs` are in terms of `axes`. `beside` are all
-    runs of which these are parts, each with what is left of it in `shown`; `table` holds the rims
-    and stretches of `runs` as numbers (`table_of`).
+    runs of which these are parts; `table` holds the rims and stretches of `runs` as numbers
+    (`table_of`).
     """
 
     control: Control
@@ -40,8 +56,7 @@ class Fabric:
     half: Floats
     runs: tuple[SideBySide, ...]
     table: Floats
-    beside: tuple[SideBySide, ...] = ()
-    shown: tuple[tuple[SideBySide, ...] | None, ...] = ()
+    beside: "Beside"
 
     @property
     def frame(self) -> int:
@@ -101,18 +116,13 @@ def weave(
     solids = [bodies.solids[piece.name] for piece in pieces]
     solids += [*map(solid_of, strips), line_solid(section.frame, closed=True)]
     axes = rims_of([bodies.axes[piece.name] for piece in pieces])
+    glued = np.array([is_glued_on(section.product(piece)) for piece in pieces], dtype=bool)
+    hides = ~glued[axes.owner]
     widths = [p.shape.width / 2 if isinstance(p.shape, Line) else 0.0 for p in pieces]
     half = np.asarray(widths, dtype=np.float64)[axes.owner]
     runs = runs_between(axes, half, tolerances.lap_reach, tolerances.touch)
-    clear = parted_by_none(bodies, axes, runs)
-    lapped = open_parts(
-        axes,
-        [r for r, free in zip(runs, clear, strict=True) if free],
-        hiding(section, pieces, axes),
-    )
-    left = iter(lapped)
-    shown = tuple(next(left) if free else None for free in clear)
-    laps = laps_in(shown, tolerances.touch)
+    beside = _beside(axes, runs, parted_by_none(bodies, axes, runs), (hides, tolerances))
+    laps = tuple(part for parts in beside.parts for part in parts)
     return Fabric(
         control=control,
         section=section,
@@ -128,22 +138,26 @@ def weave(
         half=half,
         runs=laps,
         table=table_of(laps),
-        beside=tuple(runs),
-        shown=shown,
+        beside=beside,
     )
 
 
-def hiding(section: Section, pieces: Sequence[Piece], axes: Rims) -> Bools:
-    """Return which rims hide what is behind them: sheets and boards do, what is glued on does not."""
-    hides = np.array([not is_glued_on(section.product(piece)) for piece in pieces], dtype=bool)
-    return np.asarray(hides[axes.owner])
+def _beside(
+    axes: Rims, runs: Sequence[SideBySide], clear: Bools, given: tuple[Bools, Tolerances]
+) -> Beside:
+    hides, tolerances = given
+    seen = np.flatnonzero(clear).tolist()
+    left = open_parts(axes, [runs[number] for number in seen], hides)
+    parts: list[tuple[SideBySide, ...]] = [()] * len(runs)
+    for number, each in zip(seen, left, strict=True):
+        parts[number] = laps_in(each, tolerances.touch)
+    rims = np.array([(run.a, run.b) for run in runs], dtype=np.intp).reshape(-1, 2)
+    return Beside(tuple(runs), rims, clear, tuple(parts), hides)
 
 
-def laps_in(
-    shown: Sequence[tuple[SideBySide, ...] | None], touch: float
-) -> tuple[SideBySide, ...]:
-    """Return what of the runs is left and long enough."""
-    return tuple(part for parts in shown if parts for part in parts if is_lap(part, touch))
+def laps_in(parts: Sequence[SideBySide], touch: float) -> tuple[SideBySide, ...]:
+    """Return which parts of a run are long enough for a lap."""
+    return tuple(part for part in parts if is_lap(part, touch))
 
 
 def break_strip(each: Break) -> Area:
@@ -153,12 +167,11 @@ def break_strip(each: Break) -> Area:
     return Area((a, b, d, c) if along > 0 else (a, b, c, d))
 
 
-def parted_by_none(bodies: Bodies, axes: Rims, runs: Sequence[SideBySide]) -> list[bool]:
+def parted_by_none(bodies: Bodies, axes: Rims, runs: Sequence[SideBySide]) -> Bools:
     """Return which runs have no board or other solid between the two, so that the sheets lap."""
     if not runs:
-        return []
-    clear: list[bool] = not_parted(middles(axes, runs), bodies.areas).tolist()
-    return clear
+        return np.zeros(0, dtype=bool)
+    return not_parted(middles(axes, runs), bodies.areas)
 
 
 def middles(axes: Rims, runs: Sequence[SideBySide]) -> Floats:

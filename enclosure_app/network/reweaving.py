@@ -6,18 +6,25 @@ woven anew.
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import chain
 
 import numpy as np
 
 from enclosure_app.geometry.foremost import open_parts
 from enclosure_app.geometry.rims import Bools, Floats, Ints, Rims, patched
+from enclosure_app.geometry.rows import unlike
 from enclosure_app.geometry.runs import SideBySide, runs_of
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.section import Section
 from enclosure_app.network.bodies import Bodies
-from enclosure_app.network.fabric import Fabric, hiding, laps_in, middles, parted_by_none, table_of
-
-Shown = tuple[SideBySide, ...] | None
+from enclosure_app.network.fabric import (
+    Beside,
+    Fabric,
+    laps_in,
+    middles,
+    parted_by_none,
+    table_of,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,51 +60,85 @@ def reweave(
 
 def _lapped(fabric: Fabric, rims: Ints, moved: Moved, given: tuple[Tolerances, Bodies]) -> Fabric:
     """Return the fabric with its runs put right: those of the moved `rims`, and what these hide."""
-    (tolerances, bodies), few = given, set(rims.tolist())
-    kept = [
-        (run, shown)
-        for run, shown in zip(fabric.beside, fabric.shown, strict=True)
-        if run.a not in few and run.b not in few
-    ]
-    gone = [run for run in fabric.beside if run.a in few or run.b in few]
-    fresh = runs_of(fabric.axes, fabric.half, tolerances.lap_reach, tolerances.touch, rims)
-    clear = parted_by_none(bodies, fabric.axes, fresh)
-    new: list[tuple[SideBySide, Shown]] = [
-        (run, (run,) if free else None) for run, free in zip(fresh, clear, strict=True)
-    ]
-    turned = _parted_otherwise(fabric.axes, bodies, kept, moved.areas)
-    for number in turned:
-        run, shown = kept[number]
-        kept[number] = (run, (run,) if shown is None else None)
-    touched = {
-        rim for run in (*gone, *fresh, *(kept[n][0] for n in turned)) for rim in (run.a, run.b)
-    }
-    every = sorted([*kept, *new], key=lambda each: (each[0].a, each[0].b))
-    left = _shown(fabric, every, touched)
-    runs = laps_in(left, tolerances.touch)
-    beside = tuple(run for run, _ in every)
-    return replace(fabric, beside=beside, shown=left, runs=runs, table=_table(fabric, runs))
+    (tolerances, bodies), old, count = given, fabric.beside, len(fabric.axes.owner)
+    few = np.zeros(count, dtype=bool)
+    few[rims] = True
+    gone = np.flatnonzero(few[old.rims[:, 0]] | few[old.rims[:, 1]])
+    new = runs_of(fabric.axes, fabric.half, tolerances.lap_reach, tolerances.touch, rims)
+    clear = old.clear.copy()
+    turned = _parted_otherwise(fabric.axes, bodies, old, (gone, moved.areas))
+    clear[turned] ^= True
+    touched = np.zeros(count, dtype=bool)
+    touched[old.rims[[*gone.tolist(), *turned]]] = True
+    touched[[rim for run in new for rim in (run.a, run.b)]] = True
+    changed = replace(old, clear=clear)
+    beside = _exchanged(changed, gone, new, parted_by_none(bodies, fabric.axes, new))
+    beside = _seen(fabric.axes, beside, touched, tolerances.touch)
+    runs = tuple(chain.from_iterable(beside.parts))
+    return replace(fabric, beside=beside, runs=runs, table=_table(fabric, runs))
+
+
+def _exchanged(old: Beside, gone: Ints, new: Sequence[SideBySide], clear: Bools) -> Beside:
+    """Return the runs without those that are `gone`, and with `new` ones in their places."""
+    runs, parts = list(old.runs), list(old.parts)
+    for number in reversed(gone.tolist()):
+        del runs[number], parts[number]
+    kept = np.delete(old.rims, gone, axis=0)
+    rims = np.array([(run.a, run.b) for run in new], dtype=np.intp).reshape(-1, 2)
+    count = len(old.hides)
+    places = np.searchsorted(kept[:, 0] * count + kept[:, 1], rims[:, 0] * count + rims[:, 1])
+    for number, (place, run) in enumerate(zip(places.tolist(), new, strict=True)):
+        runs.insert(place + number, run)
+        parts.insert(place + number, ())
+    return Beside(
+        tuple(runs),
+        np.insert(kept, places, rims, axis=0),
+        np.insert(np.delete(old.clear, gone), places, clear),
+        tuple(parts),
+        old.hides,
+    )
+
+
+def _seen(axes: Rims, beside: Beside, touched: Bools, touch: float) -> Beside:
+    """Tell what is left of each run that shares a line with a `touched` rim."""
+    a, b = beside.rims.T
+    asked = touched[a] | touched[b]
+    lines = np.zeros(len(touched), dtype=bool)
+    lines[beside.rims[asked & beside.clear]] = True
+    near = np.flatnonzero((lines[a] | lines[b]) & beside.clear)
+    parts = list(beside.parts)
+    for number in np.flatnonzero(asked).tolist():
+        parts[number] = ()
+    left = open_parts(axes, [beside.runs[number] for number in near.tolist()], beside.hides)
+    for number, each in zip(near.tolist(), left, strict=True):
+        if asked[number]:
+            parts[number] = laps_in(each, touch)
+    return replace(beside, parts=tuple(parts))
 
 
 def _table(last: Fabric, runs: Sequence[SideBySide]) -> Floats:
     """Return the table of `runs`, most of which are the very same as those of the last fabric."""
     if len(runs) != len(last.runs):
         return table_of(runs)
-    new = [n for n, (run, old) in enumerate(zip(runs, last.runs, strict=True)) if run is not old]
+    new = unlike(last.runs, runs)
     table = last.table.copy()
     table[new] = table_of([runs[n] for n in new])
     return table
 
 
 def _parted_otherwise(
-    axes: Rims, bodies: Bodies, kept: Sequence[tuple[SideBySide, Shown]], areas: Floats
+    axes: Rims, bodies: Bodies, beside: Beside, given: tuple[Ints, Floats]
 ) -> list[int]:
-    """Return which runs have come to be parted, or no longer are, by areas that moved."""
-    if not len(areas) or not kept:
+    """Return which runs that are not `gone` areas that moved have come, or no longer come, between."""
+    gone, areas = given
+    kept = np.delete(np.arange(len(beside.runs)), gone)
+    if not len(areas) or not len(kept):
         return []
-    near = np.flatnonzero(_meet(middles(axes, [run for run, _ in kept]), areas)).tolist()
-    clear = parted_by_none(bodies, axes, [kept[n][0] for n in near])
-    return [n for n, free in zip(near, clear, strict=True) if free != (kept[n][1] is not None)]
+    chords = middles(axes, [beside.runs[number] for number in kept.tolist()])
+    near = kept[_meet(chords, areas)]
+    clear = parted_by_none(bodies, axes, [beside.runs[number] for number in near.tolist()])
+    turned: list[int] = near[clear != beside.clear[near]].tolist()
+    return turned
 
 
 def _meet(chords: Floats, boxes: Floats) -> Bools:
@@ -105,25 +146,3 @@ def _meet(chords: Floats, boxes: Floats) -> Bools:
     low, high = chords.min(axis=1)[:, None], chords.max(axis=1)[:, None]
     meet = (low <= boxes[:, 1] + 1.0) & (high >= boxes[:, 0] - 1.0)
     return np.asarray(meet.all(axis=2).any(axis=1))
-
-
-def _shown(
-    fabric: Fabric, every: Sequence[tuple[SideBySide, Shown]], touched: set[int]
-) -> tuple[Shown, ...]:
-    """Return what is left of each run; only what shares a line with a `touched` rim is asked anew."""
-    shown = [each for _, each in every]
-    asked = {
-        n for n, (run, each) in enumerate(every)
-        if each is not None and (run.a in touched or run.b in touched)
-    }  # fmt: skip
-    lines = {rim for n in asked for rim in (every[n][0].a, every[n][0].b)}
-    near = [
-        n for n, (run, each) in enumerate(every)
-        if each is not None and (run.a in lines or run.b in lines)
-    ]  # fmt: skip
-    hides = hiding(fabric.section, fabric.pieces, fabric.axes) if near else np.zeros(0, dtype=bool)
-    parts = open_parts(fabric.axes, [every[n][0] for n in near], hides)
-    for n, left in zip(near, parts, strict=True):
-        if n in asked:
-            shown[n] = left
-    return tuple(shown)
