@@ -48,13 +48,18 @@ class Gatherer:
 
 def gathered() -> dict[Text, set[str]]:
     """Return every text of the program with the files that say it."""
+    return searched().found
+
+
+def searched() -> Gatherer:
+    """Return what was found in the whole program, and what is said that cannot be read there."""
     gatherer = Gatherer()
     contexts = {path: _own_context(_tree(path)) for path in sorted(PACKAGE.rglob("*.py"))}
     for path in contexts:
         _of_file(path, contexts, gatherer)
     for context, source, file in _of_tables():
         gatherer.add(context, source, file)
-    return gatherer.found
+    return gatherer
 
 
 # ---- what stands in the code ---------------------------------------------------------------------
@@ -107,6 +112,8 @@ def _of_file(path: Path, contexts: dict[Path, str], gatherer: Gatherer) -> None:
         name = _name(call.func)
         if isinstance(call.func, ast.Attribute):
             if name == "tr":
+                if _name(call.func.value) != "self":  # nobody knows here what class it is
+                    gatherer.strange.append(f"{file}:{call.lineno} {ast.unparse(call)}")
                 _keep(call, (0,), owner, file, gatherer)
         elif name == "QT_TRANSLATE_NOOP":
             _keep(call, (1,), ast.literal_eval(call.args[0]), file, gatherer)
@@ -167,6 +174,8 @@ def _of_the_trade() -> Iterator[tuple[str, str, str]]:
     for kind in (model.Control, finding.Severity, report.Verdict, model.Bond):
         for each in kind:
             yield WORDS, each.value, "enclosure_app/model"
+    for each in model.Kind:
+        yield WORDS, each.value.replace("-", " "), "enclosure_app/model"
     for each in finding.Severity:
         yield WORDS, f"{each.value}s", "enclosure_app/model/finding.py"
     yield from _of_rules()
@@ -221,6 +230,8 @@ def _of_menus() -> Iterator[tuple[str, str, str]]:
     for row in table.TABLE:
         for text in (row.menu, row.text, row.tip):
             yield table.CONTEXT, text, "enclosure_app/window/action_table.py"
+    caution = import_module("enclosure_app.reports.text_report").CAUTION
+    yield "Pages", caution, "enclosure_app/reports/text_report.py"
     start = import_module("enclosure_app.window.start_page")
     for _, _, told in start.SAMPLES:
         for context in ("StartPage", "Filing"):

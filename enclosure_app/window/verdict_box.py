@@ -1,6 +1,6 @@
 """One step to a verdict: four words to click, and a reason typed in place where one is needed."""
 
-from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QPointF, QSize, Qt, Signal
 from PySide6.QtGui import QIcon, QKeyEvent, QPainter, QPalette, QPixmap
 from PySide6.QtWidgets import (
     QGridLayout,
@@ -83,7 +83,7 @@ class VerdictBox(QWidget):
         button.setObjectName("verdict")
         button.setIcon(badge_icon(state, self.palette()))
         button.setIconSize(QSize(_ICON, _ICON))
-        button.setToolTip(_tips(self)[state])
+        button.setToolTip(_tips()[state])
         button.clicked.connect(lambda: self.choose(state))
         return button
 
@@ -198,10 +198,15 @@ def paint_badge(painter: QPainter, centre: QPointF, state: State, palette: QPale
     painter.restore()
 
 
-def _tips(box: QWidget) -> dict[State, str]:
+def _tips() -> dict[State, str]:
     return {
-        State.TO_BE_MENDED: box.tr("It is a fault, and somebody is to mend it"),
-        State.MENDED: box.tr("It was mended; it is listed until the drawing shows it"),
-        State.ACCEPTED: box.tr("It is as found and may stand: say why"),
-        State.NO_FAULT: box.tr("The drawing or the check misleads: say how"),
+        State.TO_BE_MENDED: say("It is a fault, and somebody is to mend it"),
+        State.MENDED: say("It was mended; it is listed until the drawing shows it"),
+        State.ACCEPTED: say("It is as found and may stand: say why"),
+        State.NO_FAULT: say("The drawing or the check misleads: say how"),
     }
+
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("VerdictBox", text)

@@ -2,29 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
  <context>
-  <name />
-  <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
-   <source>It is a fault, and somebody is to mend it</source>
-   <translation>Es ist ein Mangel, und jemand soll ihn beheben</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
-   <source>It is as found and may stand: say why</source>
-   <translation>Es ist wie gefunden und darf bleiben: den Grund angeben</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
-   <source>It was mended; it is listed until the drawing shows it</source>
-   <translation>Es wurde behoben; es bleibt in der Liste, bis die Zeichnung es zeigt</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
-   <source>The drawing or the check misleads: say how</source>
-   <translation>Die Zeichnung oder die Prüfung führt in die Irre: angeben, wie</translation>
-  </message>
- </context>
- <context>
   <name>Actions</name>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -1488,6 +1465,11 @@
  <context>
   <name>Pages</name>
   <message>
+   <location filename="../../enclosure_app/reports/text_report.py" />
+   <source>Caution: this check is an aid. Local codes, the makers' instructions and licensed practice decide. Figures marked (unconfirmed) have not been compared with their source by anyone here. Look at work at height only with protection against falls.</source>
+   <translation>Vorsicht: Diese Prüfung ist eine Hilfe. Es entscheiden örtliche Vorschriften, die Angaben der Hersteller und zugelassene Fachleute. Als (unbestätigt) bezeichnete Werte hat hier niemand mit ihrer Quelle verglichen. Arbeiten in der Höhe nur mit Absturzsicherung ansehen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/pages.py" />
    <source>Checks section drawings of buildings: whether each control layer can be followed with a pen from one end to the other, whether every sheet laps over the one below it, and whether rain finds a way in.</source>
    <translation>Prüft Schnittzeichnungen von Gebäuden: ob sich jede Funktionsschicht mit einem Stift von einem Ende zum anderen verfolgen lässt, ob jede Bahn über die darunter greift und ob Regen einen Weg hinein findet.</translation>
@@ -2078,6 +2060,7 @@
    <translation>Im Menü Datei ein Detail wählen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/beside.py" />
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
    <source>Choose a product in the list first: what is to be drawn?</source>
    <translation>Zuerst in der Liste ein Produkt wählen: Was wird gezeichnet?</translation>
@@ -2099,8 +2082,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
-   <source>Click a place inside the building; click a mark again to take it away.</source>
-   <translation>Eine Stelle im Gebäude anklicken; ein Klick auf eine Marke nimmt sie wieder weg.</translation>
+   <source>Click a place inside the building; drag its mark, or click it away.</source>
+   <translation>Eine Stelle im Gebäude anklicken; die Marke ziehen oder wegklicken.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
@@ -2114,8 +2097,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
-   <source>Click a place outside the building; click a mark again to take it away.</source>
-   <translation>Eine Stelle außerhalb des Gebäudes anklicken; ein Klick auf eine Marke nimmt sie wieder weg.</translation>
+   <source>Click a place outside the building; drag its mark, or click it away.</source>
+   <translation>Eine Stelle außerhalb des Gebäudes anklicken; die Marke ziehen oder wegklicken.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
@@ -2408,6 +2391,11 @@
    <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
    <source>Move a point</source>
    <translation>Punkt verschieben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
+   <source>Move the mark</source>
+   <translation>Marke verschieben</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
@@ -2813,6 +2801,21 @@
   <name>VerdictBox</name>
   <message>
    <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>It is a fault, and somebody is to mend it</source>
+   <translation>Es ist ein Mangel, und jemand soll ihn beheben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>It is as found and may stand: say why</source>
+   <translation>Es ist wie gefunden und darf bleiben: den Grund angeben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>It was mended; it is listed until the drawing shows it</source>
+   <translation>Es wurde behoben; es bleibt in der Liste, bis die Zeichnung es zeigt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
    <source>Leave it</source>
    <translation>Lassen</translation>
   </message>
@@ -2825,6 +2828,11 @@
    <location filename="../../enclosure_app/window/verdict_box.py" />
    <source>Take the verdict back</source>
    <translation>Entscheidung zurücknehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <source>The drawing or the check misleads: say how</source>
+   <translation>Die Zeichnung oder die Prüfung führt in die Irre: angeben, wie</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/verdict_box.py" />
@@ -6028,6 +6036,11 @@
    <translation>Was hinter die Wasserschutzschicht gelangt, nässt Beplankung und Tragwerk, wo nichts es bald trocknet. Fäulnis und Schimmel kommen lange, bevor innen ein Fleck zu sehen ist.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>What is picked is on {layers}.</source>
+   <translation>Das Ausgewählte ist auf {layers}.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
    <location filename="../../enclosure_app/rules/gap.py" />
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
@@ -6224,6 +6237,11 @@
    <translation>Luftdichtheitsschicht</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model" />
+   <source>air space</source>
+   <translation>Luftraum</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
    <source>an object</source>
    <translation>ein Objekt</translation>
@@ -6285,6 +6303,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
+   <source>board</source>
+   <translation>Platte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
    <source>broken</source>
    <translation>unterbrochen</translation>
   </message>
@@ -6325,6 +6348,12 @@
    <translation>Zentimeter</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model" />
+   <source>cladding</source>
+   <translation>Bekleidung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>collar</source>
    <translation>Manschette</translation>
@@ -6344,6 +6373,11 @@
    <location filename="../../resources/products.toml" />
    <source>common practice, no source; vapour not less than 0.25 mm polyethylene, ISO 10456:2007, from memory</source>
    <translation>übliche Praxis, ohne Quelle; Dampf nicht unter 0,25 mm Polyethylen, ISO 10456:2007, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>concrete</source>
+   <translation>Beton</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -6386,6 +6420,12 @@
    <translation>Zweifel</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model" />
+   <source>drain</source>
+   <translation>Ablauf</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>drip edge</source>
    <translation>Tropfblech</translation>
@@ -6395,6 +6435,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>eave</source>
    <translation>Traufe</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>eave membrane</source>
+   <translation>Traufbahn</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -6493,6 +6538,7 @@
    <translation>Fuß und Zoll</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>flashing</source>
    <translation>Anschlussblech</translation>
@@ -6523,15 +6569,30 @@
    <translation>Rahmen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model" />
+   <source>framing</source>
+   <translation>Tragwerk</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/gap.py" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>gap</source>
    <translation>Lücke</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model" />
+   <source>gasket</source>
+   <translation>Dichtung</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/map_products.py" />
    <source>gives '{key}' and calls it unknown; keep one of them.</source>
    <translation>gibt '{key}' an und nennt es unbekannt; eines davon behalten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>glass</source>
+   <translation>Glas</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/unrolled.py" />
@@ -6557,6 +6618,11 @@
    <location filename="../../enclosure_app/drawing/unrolled.py" />
    <source>goes on to the right</source>
    <translation>geht rechts weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>ground</source>
+   <translation>Boden</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/junctions.py" />
@@ -6603,6 +6669,11 @@
    <location filename="../../enclosure_app/files" />
    <source>inside</source>
    <translation>innen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>insulation</source>
+   <translation>Dämmung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
@@ -6793,6 +6864,16 @@
    <location filename="../../enclosure_app/model" />
    <source>loose</source>
    <translation>lose</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>masonry</source>
+   <translation>Mauerwerk</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>mat</source>
+   <translation>Matte</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/findings_table.py" />
@@ -7002,6 +7083,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>opening</source>
    <translation>Öffnung</translation>
@@ -7037,6 +7119,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>parapet</source>
    <translation>Attika</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>penetration</source>
+   <translation>Durchdringung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
@@ -7122,6 +7209,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
+   <source>roofing</source>
+   <translation>Deckung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
    <source>sealant</source>
    <translation>Dichtstoff</translation>
   </message>
@@ -7151,6 +7243,7 @@
    <translation>Abschnitt ohne Ende (die Datei wurde vielleicht abgeschnitten)</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>sheet</source>
    <translation>Bahn</translation>
@@ -7165,6 +7258,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>sill</source>
    <translation>Fensterbank</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model" />
+   <source>sill pan</source>
+   <translation>Fensterbankwanne</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/unrolled.py" />
@@ -7344,6 +7442,7 @@
    <translation>darunter</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>underlayment</source>
    <translation>Unterdeckung</translation>
