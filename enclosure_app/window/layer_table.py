@@ -1,17 +1,16 @@
 """The drawing's layers: what each is said to be, changed in place, one or several at once."""
 
 from collections import defaultdict
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 
 from PySide6.QtCore import QEvent, QItemSelectionModel, QObject, QPoint, Qt, Signal
-from PySide6.QtGui import QAction, QKeyEvent
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
     QLabel,
     QLineEdit,
     QListView,
-    QMenu,
     QPushButton,
     QSizePolicy,
     QVBoxLayout,
@@ -22,15 +21,9 @@ from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.window.layer_delegate import LayerDelegate
+from enclosure_app.window.layer_menu import LayerMenu
 from enclosure_app.window.layer_preview import Lit
-from enclosure_app.window.layer_words import (
-    ROLE_TIPS,
-    ROLES,
-    drawn_words,
-    guessed_key,
-    meant_word,
-    why_words,
-)
+from enclosure_app.window.layer_words import chosen_words, guessed_key
 from enclosure_app.window.layers_model import LayersModel
 from enclosure_app.window.layers_told import LayerTold
 from enclosure_app.window.row_marks import controls_of
@@ -68,10 +61,12 @@ class LayerTable(QWidget):
         self.make.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.make.clicked.connect(self._make)
         self.make.installEventFilter(self)
-        self.menu = QMenu(self)
-        self.menu.setToolTipsVisible(True)
-        self.menu.aboutToShow.connect(self._fill_menu)
+        self.menu = LayerMenu(self)
+        self.menu.aboutToShow.connect(lambda: self.menu.fill(self.told, self.model.products))
         self.menu.aboutToHide.connect(self._light)
+        self.menu.taken.connect(lambda meant: self.said.emit(self.chosen, meant))
+        self.menu.pointed.connect(self._preview)
+        self.menu.picked.connect(lambda: self.picked.emit(self.chosen))
         self.other = QPushButton(self.tr("Other"), self)
         self.other.setToolTip(self.tr("A frame, break lines, notes, linework, or ignored"))
         self.other.setMenu(self.menu)
@@ -136,11 +131,15 @@ class LayerTable(QWidget):
 
     def _light(self) -> None:
         """Light the chosen layers up as what they are."""
-        groups: dict[str, set[str]] = defaultdict(set)
-        for told in self.told:
-            groups[told.meant].add(told.name)
-        self.lit.emit(tuple(self._as(meant, names) for meant, names in groups.items()))
+        self._light_as({told.name: told.meant for told in self.told})
         self._show_chosen()
+
+    def _light_as(self, meant: Mapping[str, str]) -> None:
+        """Light layers up as what each is to be shown as."""
+        groups: dict[str, set[str]] = defaultdict(set)
+        for name, each in meant.items():
+            groups[each].add(name)
+        self.lit.emit(tuple(self._as(each, names) for each, names in groups.items()))
 
     def _as(self, meant: str, names: set[str]) -> Lit:
         product = self.model.products.get(meant)
@@ -150,7 +149,7 @@ class LayerTable(QWidget):
 
     def _show_chosen(self) -> None:
         told, product = self.told, self._product
-        self.why.setText(self._words(told))
+        self.why.setText(chosen_words(told, self._picked, self.model.products))
         self.make.setVisible(bool(told))
         self.other.setVisible(bool(told))
         if product:
@@ -165,62 +164,17 @@ class LayerTable(QWidget):
             self.make.setAccessibleName(text)
         self.make.setEnabled(product is not None)
 
-    def _words(self, told: list[LayerTold]) -> str:
-        if not told and self._picked:
-            return say("What is picked is on {layers}.", layers=", ".join(self._picked))
-        if not told:
-            return self.tr("Choose a layer to see it lit up, and say what it is.")
-        if len(told) > 1:
-            amount = drawn_words(sum(t.lines for t in told), sum(t.texts for t in told))
-            return say("{count} layers: {amount}.", count=len(told), amount=amount)
-        (only,) = told
-        said = [why_words(only.guess, self.model.products)]
-        if only.narrower:
-            said.append(
-                say("The map says otherwise of some of its lines, by how these are drawn.")
-            )
-        if only.by_hand:
-            said.append(say("By hand, other products were given: {count}.", count=only.by_hand))
-        return " ".join(said)
-
     # ---- what is done --------------------------------------------------------------------------
 
     def _make(self) -> None:
         if self._product and self.chosen:
             self.said.emit(self.chosen, self._product.key)
 
-    def _fill_menu(self) -> None:
-        """Offer what the chosen layers can be, besides the product that is chosen."""
-        self.menu.clear()
-        told = self.told
-        guesses = {guessed_key(each.guess) for each in told} - {""}
-        if guesses:
-            one = meant_word(next(iter(guesses)), self.model.products)
-            text = say("As named: {guess}", guess=one) if len(guesses) == 1 else say("As named")
-            self._add(text, "", say("What its name suggests"))
-            self.menu.addSeparator()
-        for role in ROLES:
-            self._add(say(ROLES[role]), role, say(ROLE_TIPS[role]))
-        self.menu.addSeparator()
-        pick = self.menu.addAction(self.tr("Pick all that is on it"))
-        pick.triggered.connect(lambda: self.picked.emit(self.chosen))
-
-    def _add(self, text: str, meant: str, tip: str) -> None:
-        action = QAction(text, self.menu)
-        action.setToolTip(tip)
-        action.triggered.connect(lambda: self.said.emit(self.chosen, meant))
-        action.hovered.connect(lambda: self._preview(meant))
-        self.menu.addAction(action)
-
     def _preview(self, meant: str) -> None:
         """Show the chosen layers as what the menu would make of them."""
-        if meant:
-            self.lit.emit((self._as(meant, set(self.chosen)),))
-            return
-        groups: dict[str, set[str]] = defaultdict(set)
-        for told in self.told:
-            groups[guessed_key(told.guess) or told.meant].add(told.name)
-        self.lit.emit(tuple(self._as(each, names) for each, names in groups.items()))
+        self._light_as(
+            {told.name: meant or guessed_key(told.guess) or told.meant for told in self.told}
+        )
 
     def _open_menu(self, at: QPoint) -> None:
         if self.chosen:

@@ -1,11 +1,12 @@
 """What is said of a layer, in words: what it is, what its name suggests, how sure that is."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from enclosure_app.files.guesses import Guess, Sureness
 from enclosure_app.language import in_sentence, later, say, say_count
 from enclosure_app.model.layer import Role
 from enclosure_app.model.product import Product
+from enclosure_app.window.layers_told import LayerTold
 
 ROLES: Mapping[str, str] = {
     Role.FRAME: later("Frame of a section"),
@@ -76,3 +77,29 @@ def drawn_words(lines: int, texts: int) -> str:
     if texts:
         said.append(say_count(texts, "{count} text", "{count} texts"))
     return ", ".join(said)
+
+
+def chosen_words(
+    told: Sequence[LayerTold], picked: Sequence[str], products: Mapping[str, Product]
+) -> str:
+    """Return what there is to say of the layers that are chosen.
+
+    Args:
+        told: Those layers.
+        picked: The layers that is on what is picked in the drawing, for where none is chosen.
+        products: The products that layers may be of.
+    """
+    if not told and picked:
+        return say("What is picked is on {layers}.", layers=", ".join(picked))
+    if not told:
+        return say("Choose a layer to see it lit up, and say what it is.")
+    if len(told) > 1:
+        amount = drawn_words(sum(t.lines for t in told), sum(t.texts for t in told))
+        return say("{count} layers: {amount}.", count=len(told), amount=amount)
+    (only,) = told
+    said = [why_words(only.guess, products)]
+    if only.narrower:
+        said.append(say("The map says otherwise of some of its lines, by how these are drawn."))
+    if only.by_hand:
+        said.append(say("By hand, other products were given: {count}.", count=only.by_hand))
+    return " ".join(said)

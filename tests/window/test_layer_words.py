@@ -7,11 +7,13 @@ from enclosure_app.window.layer_words import (
     ROLE_TIPS,
     ROLES,
     beside_words,
+    chosen_words,
     drawn_words,
     guessed_key,
     meant_word,
     why_words,
 )
+from enclosure_app.window.layers_told import LayerTold
 
 PRODUCTS = load_products()
 
@@ -44,3 +46,16 @@ def test_how_much_is_on_a_layer() -> None:
     assert drawn_words(0, 2) == "2 texts"
     assert drawn_words(3, 1) == "3 lines, 1 text"
     assert drawn_words(0, 0) == "0 lines"
+
+
+def test_what_is_said_of_the_layers_that_are_chosen() -> None:
+    guess = guess_of("A-GLAZ", PRODUCTS)
+    glaz = LayerTold("A-GLAZ", 3, 0, "glass", guess, narrower=1, by_hand=2)
+    other = LayerTold("X", 4, 1, Role.LINEWORK, None)
+    assert chosen_words([], [], PRODUCTS).startswith("Choose a layer")
+    assert chosen_words([], ["A", "B"], PRODUCTS) == "What is picked is on A, B."
+    assert chosen_words([glaz, other], [], PRODUCTS) == "2 layers: 7 lines, 1 text."
+    assert chosen_words([glaz], ["B"], PRODUCTS) == (
+        "“glaz” in its name suggests glazing: likely. The map says otherwise of some of its "
+        "lines, by how these are drawn. By hand, other products were given: 2."
+    )
