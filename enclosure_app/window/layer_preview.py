@@ -11,7 +11,7 @@ from enclosure_app.model.layer import Role
 from enclosure_app.model.place import Points
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Section
-from enclosure_app.window.row_marks import line_pen
+from enclosure_app.window.line_pens import line_pen
 
 _PLAIN = QColor(214, 51, 132, 120)  # apart from every control's hue, by day and by night
 _THIN, _STEP = 2.0, 2.2  # dots: the innermost control's line, and how much wider the next one is

@@ -1,12 +1,12 @@
 """What rows of lists are painted with: their ground, and controls by hue, pattern and word."""
 
 from PySide6.QtCore import QPointF, QRect, Qt
-from PySide6.QtGui import QColor, QIcon, QPainter, QPalette, QPen, QPixmap
+from PySide6.QtGui import QIcon, QPainter, QPalette, QPixmap
 from PySide6.QtWidgets import QStyle, QStyleOptionViewItem
 
-from enclosure_app.drawing.theme import Pen
 from enclosure_app.model.product import Control, Product
 from enclosure_app.window.canvas.look import screen_theme
+from enclosure_app.window.line_pens import line_pen
 from enclosure_app.window.words import control_word
 
 SWATCH = 20  # dots long
@@ -22,15 +22,6 @@ def controls_of(product: Product) -> list[Control]:
 def is_dark(palette: QPalette) -> bool:
     """Whether the list that wears this palette is dark."""
     return palette.color(QPalette.ColorRole.Base).lightness() < 128
-
-
-def line_pen(pen: Pen, thick: float) -> QPen:
-    """Return a pen of the theme for the screen, `thick` dots wide, its pattern in scale."""
-    made = QPen(QColor(pen.colour), thick)
-    made.setCapStyle(Qt.PenCapStyle.FlatCap)
-    if pen.dash:
-        made.setDashPattern([max(part / pen.width * 0.5, 0.4) for part in pen.dash])
-    return made
 
 
 def control_icon(control: Control, palette: QPalette) -> QIcon:

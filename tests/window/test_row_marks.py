@@ -1,6 +1,6 @@
 """What rows of lists are painted with."""
 
-from PySide6.QtCore import QRect, Qt
+from PySide6.QtCore import QRect
 from PySide6.QtGui import QColor, QImage, QPainter, QPalette
 from pytestqt.qtbot import QtBot
 
@@ -14,7 +14,6 @@ from enclosure_app.window.row_marks import (
     control_icon,
     controls_of,
     is_dark,
-    line_pen,
     paint_controls,
 )
 
@@ -54,14 +53,6 @@ def test_what_follows_begins_after_the_marks_and_their_words(qtbot: QtBot) -> No
     _, worded = painted([Control.AIR, Control.HEAT], "#ffffff", words=True)
     assert 2 * SWATCH < bare < worded < 300
     assert painted([], "#ffffff", words=True)[1] == 0
-
-
-def test_a_pattern_stays_a_pattern_at_any_width(qtbot: QtBot) -> None:
-    theme = load_theme()
-    for control in Control:
-        pen = theme.control(control)
-        patterned = line_pen(pen, 3.0).style() is Qt.PenStyle.CustomDashLine
-        assert patterned is bool(pen.dash)
 
 
 def test_controls_come_in_the_usual_order() -> None:
