@@ -156,11 +156,16 @@ def unsealed_joint(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
 
 
 def stops_short(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:
-    """A cap, and a trail that fades in the direction in which the layer should go on (uphill)."""
+    """A cap, and a trail that fades in the direction in which the layer should go on (uphill).
+
+    Beside the trail stands how much of the layer is lacking.
+    """
     yield Stroke(spot.line((0, -1.6), (0, 1.6)), theme.pen("cap"), facts.source)
     for k, pen in enumerate(("cap", "doubt", "glyph", "remark", "tick")):
         u = 1.5 + 2.0 * k
         yield Stroke(spot.line((u, 0), (u + 1.1, 0)), theme.pen(pen), facts.source)
+    if facts.text:
+        yield spot.label(facts.text, -2.6, theme, u=5.0)
 
 
 def level_lap(spot: Spot, facts: Facts, theme: Theme) -> Iterator[Mark]:

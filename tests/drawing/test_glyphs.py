@@ -105,3 +105,11 @@ def test_a_drop_that_does_not_fall_clear_hangs_back_towards_the_wall() -> None:
 
 def test_a_rule_of_ones_own_has_no_glyph() -> None:
     assert list(glyph("own-rule", UPRIGHT, FACTS, THEME)) == []
+
+
+def test_what_is_lacking_stands_beside_the_trail_of_what_stops_short() -> None:
+    told = list(glyph("stops-short", UPRIGHT, Facts(text="200 mm"), THEME))
+    (label,) = [mark for mark in told if isinstance(mark, Label)]
+    assert label.text == "200 mm"
+    bare = glyph("stops-short", UPRIGHT, Facts(), THEME)
+    assert not any(isinstance(mark, Label) for mark in bare)
