@@ -94,6 +94,7 @@ class MainWindow(QMainWindow):
             messages=self.messages,
             toolbox=self.toolbox,
             sizes=self.views.sizes,
+            naming=self.views.naming,
             noting=self.noting,
             underlaying=self.underlaying,
             settings=self.settings,
@@ -153,7 +154,11 @@ class MainWindow(QMainWindow):
 
     def _connect_asking(self) -> None:
         """Connect whoever has something to say or to ask to the bar that says it."""
-        for refused in (self.checking.failed, self.filing.failed, self.place.refused):
+        naming = self.views.naming
+        naming.closed.connect(self.canvas.setFocus)
+        self.views.sections.tabBarDoubleClicked.connect(lambda _: self.do("name_section"))
+        asked = (self.checking.failed, self.filing.failed, self.place.refused, naming.refused)
+        for refused in asked:
             refused.connect(self.messages.say)
         for who in (self.keeping, self.noting):
             who.asked.connect(self.messages.ask)

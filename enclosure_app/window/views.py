@@ -21,6 +21,7 @@ from enclosure_app.window.docks import made_dock
 from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.lines_panel import LinesPanel
+from enclosure_app.window.name_strip import NameStrip
 from enclosure_app.window.ribbon_view import RibbonStrip
 from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.start_page import StartPage
@@ -52,9 +53,9 @@ class Views:
         self.pages = QStackedWidget(window)
         self.pages.addWidget(self.start)
         self.underlay, self.which_page = UnderlayStrip(place, window), PageChooser(window)
-        self.sizes = SizesForm(window)
+        self.sizes, self.naming = SizesForm(window), NameStrip(window)
         drawing = _row(window, self.canvas, self.sizes)
-        work = (self.sections, self.steps, self.underlay, drawing)
+        work = (self.sections, self.naming, self.steps, self.underlay, drawing)
         self.pages.addWidget(_column(window, *work))
         above = (self.messages, self.working, self.which_page)
         window.setCentralWidget(_column(window, *above, self.pages))

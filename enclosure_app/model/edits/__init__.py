@@ -5,7 +5,7 @@ from enclosure_app.model import edits
 after = edits.move_point(project, "Eave", "drawn-1", 1, (5.0, 10.0))
 """
 
-from enclosure_app.model.edits.copies import doubled
+from enclosure_app.model.edits.copies import doubled, put_in
 from enclosure_app.model.edits.ends import lengthen, nearest_end, run_on
 from enclosure_app.model.edits.lines import Beside, End, extend, join, offset, split, trim
 from enclosure_app.model.edits.looking_up import (
@@ -105,6 +105,7 @@ __all__ = [
     "new_names",
     "offset",
     "piece_of",
+    "put_in",
     "remove_break",
     "remove_mark",
     "remove_pieces",

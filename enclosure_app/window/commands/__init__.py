@@ -16,6 +16,7 @@ from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.commands.preferring import PreferenceCommands
+from enclosure_app.window.commands.sections import SectionCommands
 from enclosure_app.window.commands.sketching import SketchCommands
 
 Doing = Callable[..., object]
@@ -28,6 +29,7 @@ class Commands:
         self.files = FileCommands(parts)
         self.editing = EditCommands(parts)
         self.sketching = SketchCommands(parts)
+        self.sections = SectionCommands(parts)
         self.looking = LookCommands(parts)
         self.finding = FindingCommands(parts)
         self.layers = LayerCommands(parts)
@@ -42,6 +44,7 @@ class Commands:
             self.files,
             self.editing,
             self.sketching,
+            self.sections,
             self.looking,
             self.finding,
             self.layers,

@@ -1,11 +1,14 @@
 """What Edit in the menu does, and what gives lines a product."""
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 
 from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
+from enclosure_app.model.edits import put_in
+from enclosure_app.model.product import Product
+from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.tools.select import Select
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.giving import given_product
@@ -19,11 +22,39 @@ class EditCommands(QObject):
     def __init__(self, parts: Parts) -> None:
         super().__init__(parts.window)
         self._parts = parts
+        self._copied: tuple[tuple[Piece, ...], Mapping[str, Product]] | None = None
+        self._pasted = 0
 
     def delete(self) -> None:
         """Remove what is picked, or what the tool in hand takes out."""
         if self._parts.place.picked:
             Select(self._parts.place).delete()
+
+    def copy_picked(self) -> None:
+        """Keep what is picked, to be put in elsewhere."""
+        place, section = self._parts.place, self._parts.place.section
+        if section and place.picked:
+            pieces = tuple(p for p in section.pieces if p.name in place.picked)
+            self._copied, self._pasted = (pieces, section.products), 0
+
+    def cut_picked(self) -> None:
+        """Keep what is picked, and remove it."""
+        self.copy_picked()
+        self.delete()
+
+    def paste(self) -> None:
+        """Put in what was copied, and pick it; copies do not hide what they were made of."""
+        place, section = self._parts.place, self._parts.place.section
+        if section is None or self._copied is None:
+            place.refused.emit(self.tr("Nothing is copied yet: pick something and copy it first."))
+            return
+        pieces, products = self._copied
+        hidden = any(section.by_name.get(piece.name) is piece for piece in pieces)
+        self._pasted += hidden
+        step = self._pasted * place.aids.spacing(place.document.project.units) if hidden else 0.0
+        after = put_in(place.document.project, place.index, pieces, products, (step, -step))
+        place.document.apply(self.tr("Put in what was copied"), after)
+        place.pick([p.name for p in after.sections[place.index].pieces[-len(pieces) :]])
 
     def pick_all(self) -> None:
         """Pick every piece."""

@@ -14,6 +14,7 @@ from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.keeping import Keeping
 from enclosure_app.window.layer_maps import LayerMaps
+from enclosure_app.window.name_strip import NameStrip
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.sizes_form import SizesForm
@@ -38,6 +39,7 @@ class Parts:
     messages: MessageBar
     toolbox: Toolbox
     sizes: SizesForm
+    naming: NameStrip
     noting: Noting
     underlaying: Underlaying
     settings: Settings

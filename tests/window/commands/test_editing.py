@@ -62,3 +62,39 @@ def test_nothing_is_given_a_product_while_nothing_is_picked(three: MainWindow) -
     three.do("give_product")
     assert "Pick the lines first" in three.messages.words.text()
     assert three.document.project is before
+
+
+def test_what_is_copied_is_put_in_beside_the_originals_and_picked(
+    three: MainWindow,
+    qtbot,  # noqa: ANN001
+) -> None:
+    three.place.pick(("drawn-1",))
+    ctrl = Qt.KeyboardModifier.ControlModifier
+    qtbot.keyClick(three.canvas, Qt.Key.Key_C, ctrl)
+    qtbot.keyClick(three.canvas, Qt.Key.Key_V, ctrl)
+    qtbot.keyClick(three.canvas, Qt.Key.Key_V, ctrl)
+    section = three.document.project.sections[0]
+    assert three.place.picked == {"copy-2"}
+    assert [section.by_name[n].shape.points[0] for n in ("copy-1", "copy-2")] == [
+        (150.0, -50.0),
+        (200.0, -100.0),
+    ]
+    three.do("undo")
+    assert "copy-2" not in three.document.project.sections[0].by_name
+
+
+def test_what_is_cut_out_is_put_into_another_section_where_it_stood(three: MainWindow) -> None:
+    three.place.pick(("drawn-2",))
+    three.do("cut_picked")
+    assert "drawn-2" not in three.document.project.sections[0].by_name
+    three.parts.begin("ridge")
+    three.do("paste")
+    piece = three.document.project.sections[1].pieces[-1]
+    assert (piece.product, piece.shape.points[0]) == ("housewrap", (200.0, 0.0))
+
+
+def test_nothing_is_put_in_while_nothing_is_copied(three: MainWindow) -> None:
+    before = three.document.project
+    three.do("paste")
+    assert "Nothing is copied yet" in three.messages.words.text()
+    assert three.document.project is before

@@ -101,6 +101,11 @@ class DrawRun(TypingTool):
         self.changed.emit()
         return begun
 
+    @property
+    def begun(self) -> bool:
+        """Return whether there is a place to take back."""
+        return bool(self._points)
+
     def step_back(self) -> bool:
         """Take the last point back."""
         return bool(self._points and self._points.pop())

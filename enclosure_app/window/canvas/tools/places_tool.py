@@ -71,6 +71,11 @@ class PlacesTool(TypingTool):
         self.changed.emit()
         return begun
 
+    @property
+    def begun(self) -> bool:
+        """Return whether there is a place to take back."""
+        return bool(self.given)
+
     def step_back(self) -> bool:
         """Take the last place back."""
         return bool(self.given and self.given.pop())

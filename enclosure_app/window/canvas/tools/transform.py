@@ -90,6 +90,11 @@ class Transform(ProposingTool):
         self.forget()
         return begun
 
+    @property
+    def begun(self) -> bool:
+        """Return whether there is a place to take back."""
+        return bool(self.given)
+
     def step_back(self) -> bool:
         """Take the last place back."""
         return bool(self.given and self.given.pop())

@@ -8,7 +8,7 @@ from dataclasses import replace
 from math import atan2, degrees, dist
 
 from PySide6.QtCore import QPointF, QSizeF, Qt
-from PySide6.QtGui import QKeyEvent, QPainter
+from PySide6.QtGui import QKeyEvent, QKeySequence, QPainter
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.editing import turned
@@ -63,6 +63,11 @@ class TypingTool(Tool):
             self.take(self.pointer_at(at))
 
     @property
+    def begun(self) -> bool:
+        """Return whether there is a place that `step_back` takes back."""
+        return False
+
+    @property
     def signed(self) -> bool:
         """Return whether what is typed may begin with a minus sign or with "at"."""
         return False
@@ -90,7 +95,7 @@ class TypingTool(Tool):
         """Take letters of a length, Enter and Backspace."""
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             return self._enter()
-        if event.key() == Qt.Key.Key_Backspace:
+        if event.key() == Qt.Key.Key_Backspace or event.matches(QKeySequence.StandardKey.Undo):
             return self._back()
         if not self._takes(event.text()):
             return False
@@ -99,7 +104,9 @@ class TypingTool(Tool):
         return True
 
     def wants(self, event: QKeyEvent) -> bool:
-        """Take the letters of a length before any menu does."""
+        """Take the letters of a length before any menu does, and undo while it is about a place."""
+        if event.matches(QKeySequence.StandardKey.Undo):
+            return bool(self.typed) or self.begun
         plain = not event.modifiers() & ~Qt.KeyboardModifier.ShiftModifier
         keypad = event.modifiers() == Qt.KeyboardModifier.KeypadModifier
         return (plain or keypad) and self._takes(event.text())

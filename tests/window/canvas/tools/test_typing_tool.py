@@ -45,3 +45,18 @@ def test_letters_are_shortcuts_before_that(sheet: MainWindow, hand, qtbot) -> No
     sheet.do("tool_sheet")
     qtbot.keyClick(sheet, Qt.Key.Key_M)
     assert sheet.toolbox.name == "measure"
+
+
+def test_undo_takes_back_the_last_place_before_it_takes_back_a_step(
+    sheet: MainWindow,
+    hand,  # noqa: ANN001
+    qtbot,  # noqa: ANN001
+) -> None:
+    sheet.do("tool_inside")
+    hand.click((1500.0, 500.0))
+    sheet.do("tool_sheet")
+    hand.click((200.0, 300.0))
+    for points in (0, 0):
+        qtbot.keyClick(sheet.canvas, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+        assert bool(sheet.canvas.tool.begun) is bool(points)
+    assert sheet.document.project.sections[0].inside == ()
