@@ -20,6 +20,7 @@ from enclosure_app.model.section import Section
 from enclosure_app.planning.tracing import NotJoinedError, no_room, nothing_to_follow
 
 STRAIGHT = 600.0  # mm: what a leg may bridge at most, since that is clicked and seen
+ROUND = 4.0  # so many times the straight distance is a long way round
 MOST_WAYS = 6
 _SAME = 1e-3  # mm
 
@@ -51,6 +52,9 @@ def on_line(graph: LineworkGraph, place: Point, reach: float) -> Point:
 def legs(graph: LineworkGraph, a: Point, b: Point) -> Iterator[Way]:
     """Yield the ways from a place on a line to another, the shortest first; each when asked for.
 
+    Straight over what is not drawn is one of them where the places are near each other: the first
+    where drawn lines lead a long way round, as they do about the tail of a rafter, else the second.
+
     Raises:
         EnclosureError: both are one place.
         NotJoinedError: no lines join them, and they are too far apart to be bridged.
@@ -60,16 +64,16 @@ def legs(graph: LineworkGraph, a: Point, b: Point) -> Iterator[Way]:
             say("Both clicks lie on one place: click where the sheet starts and where it ends.")
         )
     found = ways_in_turn(graph, a, b, MOST_WAYS)
-    first = next(found, None)
-    if first is None:
-        return iter([_bridge(graph, a, b)])
-    return chain([first], found)
-
-
-def _bridge(graph: LineworkGraph, a: Point, b: Point) -> Way:
-    if dist(a, b) > STRAIGHT:
+    drawn, away = next(found, None), dist(a, b)
+    if drawn is None and away > STRAIGHT:
         raise NotJoinedError(parting(graph, a, b))
-    return Way((a, b), dist(a, b), ((a, b),))
+    bridge = Way((a, b), away, ((a, b),))
+    if drawn is None:
+        return iter([bridge])
+    if away > STRAIGHT or drawn.length < away + SNAP:
+        return chain([drawn], found)
+    first = [drawn, bridge] if drawn.length < ROUND * away else [bridge, drawn]
+    return chain(first, found)
 
 
 def run_of(several: Sequence[Way]) -> Points:

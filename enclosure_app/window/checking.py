@@ -22,6 +22,7 @@ from enclosure_app.window.opening import limits_of
 
 PAUSE = 50  # ms from a change to the check
 SLOW = 0.060  # seconds from which a check runs in a thread of its own
+MANY = 60  # pieces from which what was just opened is checked there, since nobody knows how long
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +65,8 @@ class Checking(QObject):
     """Keeps the results of a document up to date.
 
     `checked` says that there are new ones; `failed` says in a sentence why there are none;
-    `working` says whether a slow check is under way.
+    `working` says whether a slow check is under way. With `apart` off, what was just opened is
+    checked at once, however much it is.
     """
 
     checked = Signal()
@@ -72,11 +74,13 @@ class Checking(QObject):
     working = Signal(bool)
     _done = Signal(object)
 
-    def __init__(self, document: Document) -> None:
+    def __init__(self, document: Document, *, apart: bool = True) -> None:
         super().__init__(document)
         self._document = document
+        self._apart = apart
         self._last: Checked | None = None
         self._limits: Limits | None = None
+        self._opening = self._running_for = -1
         self._thread: ThreadPoolExecutor | None = None
         self._running: Future[Checked] | None = None
         self._timer = QTimer(self)
@@ -100,6 +104,11 @@ class Checking(QObject):
     def current(self) -> bool:
         """Whether the results are those of the project as it is now."""
         return self._last is not None and self._last.project is self._document.project
+
+    @property
+    def of_this_document(self) -> bool:
+        """Whether the results are of what is open now, though maybe of an earlier state of it."""
+        return self._opening == self._document.opening
 
     def check_now(self) -> None:
         """Check what changed; in a thread where the last check of it was slow."""
@@ -139,12 +148,19 @@ class Checking(QObject):
         return self._limits
 
     def _is_slow(self) -> bool:
-        return self._last is not None and max(self._last.seconds, default=0.0) > SLOW
+        """Whether a check may take long: the last one did, or much was opened just now."""
+        if self._last is None or self._opening != self._document.opening:
+            sections = self._document.project.sections
+            return self._apart and sum(len(section.pieces) for section in sections) > MANY
+        return max(self._last.seconds, default=0.0) > SLOW
 
     def _start(self, project: Project, limits: Limits) -> None:
-        if self._running and not self._running.done():
+        under_way = self._running is not None and not self._running.done()
+        if under_way and self._running_for == self._document.opening:
             return  # _take looks again when this one is done
-        self._thread = self._thread or ThreadPoolExecutor(1, "checking")
+        # one thread for what is open, and one for what was open before and comes to nothing
+        self._thread = self._thread or ThreadPoolExecutor(2, "checking")
+        self._running_for = self._document.opening
         self._running = self._thread.submit(judge, project, limits, self._last)
         self._running.add_done_callback(self._tell)
         self.working.emit(True)
@@ -155,6 +171,8 @@ class Checking(QObject):
             self._done.emit(future)
 
     def _take(self, future: Future[Checked]) -> None:
+        if future is not self._running:
+            return  # of what was open before
         self.working.emit(False)
         try:
             self._last = future.result()
@@ -162,10 +180,12 @@ class Checking(QObject):
             self.failed.emit(str(error))
             return
         if self.current:
+            self._opening = self._document.opening
             self.checked.emit()
         else:
             self.check_now()
 
     def _show(self, checked: Checked) -> None:
         self._last = checked
+        self._opening = self._document.opening
         self.checked.emit()

@@ -56,7 +56,7 @@ class MainWindow(QMainWindow):
         self._under_next: list[Path] = []
         self.document = Document(Project("", Units.MM, ()))
         self.place = Workplace(self.document)
-        self.checking = Checking(self.document)
+        self.checking = Checking(self.document, apart=self.working.apart)
         self.keeping = Keeping(self.document, self.settings.folder, self.working)
         self.noting = Noting(self.place)
         self.maps = LayerMaps(self.document, self.settings, self.working, self)
@@ -340,6 +340,7 @@ class MainWindow(QMainWindow):
         self._closed = True
         self.settings.keep_layout(self.saveGeometry(), self._layout_of_work())
         self.document.undo_stack.cleanChanged.disconnect(self._name_window)
+        self.hide()  # what has to come to its end does so unseen
         self.checking.close()
         self.keeping.close()
         self.working.close()

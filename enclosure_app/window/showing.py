@@ -1,6 +1,6 @@
 """Shows the document and what was found in it, in every view, and takes each view to a place."""
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point
@@ -15,6 +15,8 @@ from enclosure_app.window.next_step import next_step
 from enclosure_app.window.underlaying import scale_step
 from enclosure_app.window.views import Views
 from enclosure_app.window.words import coordinate, severity_count
+
+_LATE = 200  # ms of checking after which what is drawn is shown unjudged
 
 
 class Showing(QObject):
@@ -31,6 +33,9 @@ class Showing(QObject):
         self._look = Look()
         self._fit_next = True
         self._pointed: Point | None = None
+        self._late = QTimer(self)
+        self._late.setSingleShot(True)
+        self._late.setInterval(_LATE)
         self._connect()
 
     def _connect(self) -> None:
@@ -39,6 +44,8 @@ class Showing(QObject):
         place.turned.connect(self.show_results)
         place.picked_changed.connect(self._show_picked)
         self._checking.checked.connect(self.show_results)
+        self._checking.working.connect(self._tell_check)
+        self._late.timeout.connect(self._show_unjudged)
         views.findings.asked.connect(self._go_to_finding)
         views.findings.chosen.connect(place.show_only)
         views.ribbon.view.walked.connect(self.go_to)
@@ -53,7 +60,8 @@ class Showing(QObject):
         if section is None:
             return None
         at = self._place.index
-        found = results[at] if at < len(results) else unjudged(section)
+        judged = at < len(results) and self._checking.of_this_document
+        found = results[at] if judged else unjudged(section)
         return with_verdicts(found, self._place.document.project)
 
     def begin(self) -> None:
@@ -62,6 +70,8 @@ class Showing(QObject):
         self._place.index = 0
         self._fit_next = True
         self._checking.check_now()
+        if not self._checking.current:
+            self.show_results()  # the drawing is seen while it is judged
         self._views.canvas.setFocus()
 
     def show_added(self, index: int) -> None:
@@ -106,6 +116,19 @@ class Showing(QObject):
             self._fit_next = False
             views.canvas.fit()
         self.shown.emit()
+
+    def _tell_check(self, on: bool) -> None:
+        """Say that a check takes long; what was drawn since the last one is shown before it ends."""
+        number = len(self._place.document.project.sections)
+        several = self.tr("Checking {} sections").format(number)
+        words = several if number > 1 else self.tr("Checking the section")
+        self._views.working.tell_check(words if on else "")
+        self._late.start() if on else self._late.stop()
+
+    def _show_unjudged(self) -> None:
+        section = self._place.section
+        if section is not None and not self._checking.current:
+            self._views.canvas.show_result(unjudged(section), self._look)
 
     def go_to(self, at: Point) -> None:
         """Take the drawing to a place."""

@@ -52,12 +52,33 @@ def test_legs_become_one_clean_run_from_footing_to_ridge() -> None:
 
 
 def test_other_ways_are_sought_when_they_are_asked_for() -> None:
-    square = LineworkGraph.of([((0, 0), (100, 0), (100, 90)), ((0, 0), (0, 90), (100, 90))])
-    found = [way.points for way in islice(legs(square, (0.0, 0.0), (100.0, 90.0)), 5)]
-    assert {found[0], found[1]} == {
-        ((0, 0), (100, 0), (100, 90)),
-        ((0, 0), (0, 90), (100, 90)),
-    }
+    below, above = ((0, 0), (1000, 0), (1000, 900)), ((0, 0), (0, 900), (1000, 900))
+    net = LineworkGraph.of([below, above])
+    found = [way.points for way in islice(legs(net, (0.0, 0.0), (1000.0, 900.0)), 5)]
+    assert set(found) == {below, above}
+
+
+def test_straight_is_first_where_the_lines_lead_a_long_way_round() -> None:
+    """From the wall's head to the roof deck, drawn lines lead only about the tail of the rafter."""
+    tail = ((0.0, 1000.0), (-500.0, 700.0), (-600.0, 800.0), (0.0, 1160.0), (900.0, 1700.0))
+    net = LineworkGraph.of([WALL, tail])
+    straight, round_about = islice(legs(net, (0.0, 1000.0), (0.0, 1160.0)), 2)
+    assert straight.points == ((0, 1000), (0, 1160))
+    assert straight.gaps == (straight.points,)
+    assert (len(round_about.points), round_about.gaps) == (4, ())
+
+
+def test_straight_is_second_where_the_lines_lead_there_well_enough() -> None:
+    net = LineworkGraph.of([((0.0, 0.0), (0.0, 100.0), (100.0, 100.0))])
+    drawn, straight = islice(legs(net, (0.0, 0.0), (100.0, 100.0)), 2)
+    assert (len(drawn.points), drawn.gaps) == (3, ())
+    assert straight.points == ((0, 0), (100, 100))
+
+
+def test_straight_is_no_choice_over_a_great_distance_nor_along_a_line() -> None:
+    net = LineworkGraph.of([((0.0, 0.0), (0.0, 900.0), (900.0, 900.0))])
+    assert len(list(legs(net, (0.0, 0.0), (900.0, 900.0)))) == 1
+    assert len(list(legs(net, (0.0, 100.0), (0.0, 400.0)))) == 1
 
 
 def test_two_clicks_on_one_place_are_told() -> None:

@@ -7,9 +7,12 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.edits import add_section, remove_pieces
+from enclosure_app.resources import sample
 from enclosure_app.window import checking
 from enclosure_app.window.checking import judge
 from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.orders import Order, read_order
+from enclosure_app.window.settings import Settings
 
 Opened = Callable[..., MainWindow]
 
@@ -68,3 +71,28 @@ def test_an_empty_section_is_not_judged(opened: Opened) -> None:
     result = judge(add_section(project, empty), window.checking.limits).results[1]
     assert result.layers == {}
     assert result.findings == ()
+
+
+def test_what_is_much_is_seen_before_it_is_judged_and_the_window_goes_on(
+    settings: Settings, qtbot: QtBot
+) -> None:
+    """What was open before is not shown any more, nor waited for."""
+    window = MainWindow(settings)
+    qtbot.addWidget(window)
+    window.show()
+    project = read_order(
+        Order((sample("four-sections-faulty.dxf"),), layers=sample("layers-second-office.toml"))
+    )
+    ridge = read_order(Order((sample("ridge.dxf"),)))
+    window.document.open(ridge)
+    window.showing.begin()
+    assert sum(len(section.pieces) for section in project.sections) > checking.MANY
+    window.document.open(project)
+    window.showing.begin()
+    assert not window.checking.current
+    assert window.result is not None
+    assert window.result.section is project.sections[0]
+    assert window.result.findings == ()
+    qtbot.waitUntil(lambda: window.checking.current, timeout=20_000)
+    assert window.result.findings != ()
+    window.close()

@@ -135,6 +135,8 @@ class Trace(TypingTool):
 
     def turn(self, *, onward: bool) -> bool:
         """Take the next way of the leg that was clicked, or of the one that is shown."""
+        if self._is_over():
+            self.end()
         leg = self._ahead or (self._legs[-1] if self._legs else None)
         if leg is None:
             return False
@@ -253,6 +255,8 @@ class Trace(TypingTool):
         return self._start is not None and not same
 
     def _lay(self, **how: object) -> None:
+        if self._is_over():
+            self.end()  # it is meant for the sheet to come
         self.place.aid(**how)
         self._draw()
         self.changed.emit()

@@ -171,6 +171,17 @@ def test_the_outside_mark_knows_on_which_side_a_sheet_lies(drawn: MainWindow, ha
     assert run(drawn) == ((400.0, 300.0), (400.0, 1200.0))
 
 
+def test_a_side_that_is_chosen_for_another_product_leaves_the_sheet_before(
+    drawn: MainWindow,
+    hand,  # noqa: ANN001
+) -> None:
+    hand.click((400.0, 300.0))
+    hand.click((400.0, 1200.0))
+    drawn.lines.choose("underlayment")
+    hand.press(Qt.Key.Key_D)
+    assert run(drawn) == DIRECT[:2]
+
+
 def test_a_typed_length_is_the_distance_and_is_remembered(drawn: MainWindow, hand) -> None:  # noqa: ANN001
     hand.click((400.0, 300.0))
     hand.click((400.0, 1200.0))
