@@ -23,7 +23,7 @@ from enclosure_app.window.findings_filter import FindingsFilter
 from enclosure_app.window.findings_model import ROW, AnyRow, FindingsModel, Row
 from enclosure_app.window.layer_strip import LayerStrip
 from enclosure_app.window.rule_page import RulePage
-from enclosure_app.window.words import control_word
+from enclosure_app.window.words import control_within
 
 
 class FindingsPanel(QWidget):
@@ -156,7 +156,7 @@ class FindingsPanel(QWidget):
 
     def _what_is_unsure(self, result: SectionResult) -> str:
         told = self.tr("The {} layer could not be judged. {}")
-        lines = [told.format(control_word(r.control).lower(), r.why) for r in result.unjudged]
+        lines = [told.format(control_within(r.control), r.why) for r in result.unjudged]
         return "\n\n".join([*lines, self.tr("Nothing else was found.")])
 
     def decide(self, state: State) -> None:

@@ -6,7 +6,7 @@ from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.report import SectionResult, Verdict
-from enclosure_app.window.words import control_word
+from enclosure_app.window.words import control_within
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +74,7 @@ def _after_the_marks(result: SectionResult) -> Step:
     if broken:
         return Step(say("A layer is broken. Look where it opens."), "next_finding", say("Next"))
     if result.unjudged:
-        named = ", ".join(control_word(layer.control).lower() for layer in result.unjudged)
+        named = ", ".join(control_within(layer.control) for layer in result.unjudged)
         text = say("Nothing was found, but a layer could not be judged: {}. Look at it by eye.")
         return Step(text.format(named), f"only_{result.unjudged[0].control.value}", say("Show it"))
     return Step(

@@ -3,7 +3,7 @@
 import re
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.language import say
+from enclosure_app.language import say, written
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Product
 from enclosure_app.window.typed_length import read_length
@@ -116,4 +116,4 @@ def _plain(number: float, digits: int = 6) -> str:
     """Return the first figures of a number, never with an exponent."""
     text = f"{number:.{digits}g}"
     number = float(text)
-    return f"{number:.12f}".rstrip("0").rstrip(".") if "e" in text else text
+    return written(f"{number:.12f}".rstrip("0").rstrip(".") if "e" in text else text)

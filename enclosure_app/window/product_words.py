@@ -5,7 +5,7 @@ from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Control, Product
 from enclosure_app.window.product_figures import conductivity_text, thickness_text, vapour_text
-from enclosure_app.window.words import control_word, word
+from enclosure_app.window.words import control_within, control_word, word
 
 _THIN = 25.4 / 16  # mm: thinner is told in mm
 
@@ -31,7 +31,7 @@ def length_words(mm: float | None, *, imperial: bool) -> str:
 
 def told_words(product: Product, *, imperial: bool) -> str:
     """Return all that there is to tell of a product, without its name."""
-    controls = ", ".join(control_word(c).lower() for c in Control if c in product.controls)
+    controls = ", ".join(control_within(c) for c in Control if c in product.controls)
     parts = [controls or word("controls nothing"), held_words(product, imperial=imperial)]
     return " · ".join([*parts, *figures_told(product, imperial=imperial), source_words(product)])
 

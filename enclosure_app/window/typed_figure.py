@@ -11,6 +11,7 @@ from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import written
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.limits import Limit
 from enclosure_app.window.typed_length import read_length
@@ -47,18 +48,18 @@ def _written_length(mm: float, units: Units) -> str:
         sixteenths = mm / 25.4 * 16
         if isclose(sixteenths, round(sixteenths), abs_tol=_SAME):
             return format_length(mm, units)
-        return f"{mm:.6g} mm"
-    return f"{mm / units.in_mm:.6g} {units.value}"
+        return written(f"{mm:.6g} mm")
+    return written(f"{mm / units.in_mm:.6g} {units.value}")
 
 
 def _written_slope(slope: float, units: Units) -> str:
     rise = slope * _RUN
     quarters = rise * 4
     if units.imperial and isclose(quarters, round(quarters), abs_tol=_SAME):
-        return f"{rise:.6g}:12"
+        return written(f"{rise:.6g}:12")
     if slope and isclose(1 / slope, round(1 / slope), abs_tol=_SAME):
         return f"1:{1 / slope:.0f}"
-    return f"{degrees(atan(slope)):.8g}°"
+    return written(f"{degrees(atan(slope)):.8g}°")
 
 
 def _read_slope(text: str) -> float:

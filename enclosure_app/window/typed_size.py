@@ -5,7 +5,7 @@ from math import atan, degrees
 
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.errors import EnclosureError
-from enclosure_app.language import say
+from enclosure_app.language import say, written
 from enclosure_app.model.drawing import Units
 from enclosure_app.window.typed_length import read_angle, read_length, read_pitch
 
@@ -27,8 +27,9 @@ def written_size(asked: Asked, value: float, units: Units) -> str:
     if asked.unit == "mm":
         return format_length(value, units)
     if asked.unit == "degrees":
-        return f"{value:g}°"
-    return f"{value * 12:.4g} in 12" if units.imperial else f"{degrees(atan(value)):.1f}°"
+        return written(f"{value:g}°")
+    in_words = f"{value * 12:.4g} in 12" if units.imperial else f"{degrees(atan(value)):.1f}°"
+    return written(in_words)
 
 
 def read_size(asked: Asked, text: str, units: Units) -> float:

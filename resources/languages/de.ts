@@ -1226,6 +1226,14 @@
   </message>
  </context>
  <context>
+  <name>LayerMenu</name>
+  <message>
+   <location filename="../../enclosure_app/window/layer_menu.py" />
+   <source>Pick all that is on it</source>
+   <translation>Alles darauf auswählen</translation>
+  </message>
+ </context>
+ <context>
   <name>LayerRow</name>
   <message>
    <location filename="../../enclosure_app/window/layer_strip.py" />
@@ -1250,11 +1258,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_table.py" />
-   <source>Choose a layer to see it lit up, and say what it is.</source>
-   <translation>Einen Layer wählen, um ihn hervorgehoben zu sehen, und angeben, was er ist.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
    <source>Find a layer</source>
    <translation>Layer suchen</translation>
   </message>
@@ -1267,11 +1270,6 @@
    <location filename="../../enclosure_app/window/layer_table.py" />
    <source>Other</source>
    <translation>Anderes</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
-   <source>Pick all that is on it</source>
-   <translation>Alles darauf auswählen</translation>
   </message>
  </context>
  <context>
@@ -3335,12 +3333,12 @@
    <translation>Wie es sein soll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/layer_menu.py" />
    <source>As named</source>
    <translation>Wie benannt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/layer_menu.py" />
    <source>As named: {guess}</source>
    <translation>Wie benannt: {guess}</translation>
   </message>
@@ -3481,7 +3479,7 @@
    <translation>Von</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/layer_words.py" />
    <source>By hand, other products were given: {count}.</source>
    <translation>Von Hand wurden andere Produkte gegeben: {count}.</translation>
   </message>
@@ -3570,6 +3568,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>Check: what is flatter is level</source>
    <translation>Prüfung: was flacher ist, ist waagerecht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>Choose a layer to see it lit up, and say what it is.</source>
+   <translation>Einen Layer wählen, um ihn hervorgehoben zu sehen, und angeben, was er ist.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -5216,7 +5219,7 @@
   <message>
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>Sheet</source>
-   <translation>Bahn</translation>
+   <translation>Blatt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
@@ -5546,7 +5549,7 @@
    <translation>Die Unterkante von „{sheet}“ tropft zu nah an der Wand darunter ab.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/layer_words.py" />
    <source>The map says otherwise of some of its lines, by how these are drawn.</source>
    <translation>Von einigen seiner Linien sagt die Zuordnung anderes, je nachdem, wie sie gezeichnet sind.</translation>
   </message>
@@ -6036,7 +6039,7 @@
    <translation>Was hinter die Wasserschutzschicht gelangt, nässt Beplankung und Tragwerk, wo nichts es bald trocknet. Fäulnis und Schimmel kommen lange, bevor innen ein Fleck zu sehen ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/layer_words.py" />
    <source>What is picked is on {layers}.</source>
    <translation>Das Ausgewählte ist auf {layers}.</translation>
   </message>
@@ -6058,7 +6061,7 @@
    <translation>Was gefunden wird</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/layer_menu.py" />
    <source>What its name suggests</source>
    <translation>Was sein Name nahelegt</translation>
   </message>
@@ -7643,7 +7646,7 @@
    <translation>{count} Element</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/layer_words.py" />
    <source>{count} layers: {amount}.</source>
    <translation>{count} Layer: {amount}.</translation>
   </message>

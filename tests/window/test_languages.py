@@ -10,6 +10,9 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.window.languages import AS_SYSTEM, TONGUES, speak_in, tongue_of
+from enclosure_app.window.product_figures import thickness_text
+from enclosure_app.window.typed_length import read_length
+from enclosure_app.window.typed_size import Asked, read_size, written_size
 
 ENGLISH, GERMAN = TONGUES
 
@@ -65,3 +68,20 @@ def test_english_comes_back_whole() -> None:
     speak_in(application, ENGLISH)
     assert QCoreApplication.translate("Actions", "&File") == "&File"
     assert format_length(1234.5, Units.M) == "1.234 m"
+
+
+@pytest.mark.usefixtures("german")
+@pytest.mark.parametrize("units", list(Units))
+@pytest.mark.parametrize("mm", [0.6, 12.5, 1234.5, 25.4])
+def test_what_is_written_with_a_comma_is_read_with_one(mm: float, units: Units) -> None:
+    text = thickness_text(mm, units)
+    assert "." not in text
+    assert read_length(text, units) == pytest.approx(mm, rel=1e-5)
+
+
+@pytest.mark.usefixtures("german")
+def test_a_pitch_is_read_as_it_is_written() -> None:
+    asked = Asked("pitch", "Pitch of the roof", 0.5, 0.1, 1.2, "slope")
+    text = written_size(asked, 0.5, Units.MM)
+    assert text == "26,6°"
+    assert read_size(asked, text, Units.MM) == pytest.approx(0.5, abs=0.002)

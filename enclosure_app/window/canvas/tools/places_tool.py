@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter
 
 from enclosure_app.drawing.lengths import format_length
+from enclosure_app.language import written
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink import pen
@@ -52,7 +53,7 @@ class PlacesTool(TypingTool):
         end = self.pointer.at
         angle = degrees(atan2(end[1] - start[1], end[0] - start[0]))
         length = format_length(dist(start, end), self.place.document.project.units)
-        return f"{length}   ∠ {angle:.1f}°"
+        return f"{length}   ∠ {written(f'{angle:.1f}')}°"
 
     def take(self, pointer: Pointer) -> None:
         """Take a place; after the last one, do the work."""

@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter
 
 from enclosure_app.drawing.lengths import format_length
+from enclosure_app.language import written
 from enclosure_app.model.edits import (
     copy_pieces,
     doubled,
@@ -186,7 +187,7 @@ class Turn(Transform):
         """Return by how much it turns."""
         if len(self.given) < 2 or self.pointer is None:
             return ""
-        return f"∠ {self._angle(self.pointer):.1f}°"
+        return written(f"∠ {self._angle(self.pointer):.1f}°")
 
     def meant(self, names: Collection[str], pointer: Pointer) -> Wish | None:
         """Turn by the angle between the two places."""
@@ -235,7 +236,7 @@ class Flip(Transform):
         """Return the angle of the line."""
         if not self.given or self.pointer is None:
             return ""
-        return f"∠ {_direction(self.given[0], self.pointer.at):.1f}°"
+        return written(f"∠ {_direction(self.given[0], self.pointer.at):.1f}°")
 
     def meant(self, names: Collection[str], pointer: Pointer) -> Wish | None:
         """Flip over the line."""
