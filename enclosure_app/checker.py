@@ -8,6 +8,7 @@ from typing import TypeVar
 
 import numpy as np
 
+from enclosure_app.geometry.rows import unlike
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.finding import Finding, Severity
@@ -144,8 +145,10 @@ def _each_again(
     """Return what is drawn of each of `items`; `last` are items drawn before, and as drawn."""
     old, drawn = last
     if len(items) == len(old):
-        rows = zip(items, old, drawn, strict=True)
-        return tuple(known if item is was else draw(item, pose) for item, was, known in rows)
+        again = list(drawn)
+        for place in unlike(old, items):
+            again[place] = draw(items[place], pose)
+        return tuple(again)
     table = {id(was): known for was, known in zip(old, drawn, strict=True)}
     return tuple(table.get(id(item)) or draw(item, pose) for item in items)
 

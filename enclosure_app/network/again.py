@@ -12,11 +12,13 @@ import numpy as np
 
 from enclosure_app.geometry.closed_curve import difference
 from enclosure_app.geometry.rims import Floats
+from enclosure_app.geometry.rows import unlike
 from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.bodies import Bodies, bodies_again, bodies_of
 from enclosure_app.network.ground_again import Sides
+from enclosure_app.network.laps import Lap
 from enclosure_app.network.layer import Layer, same_layer, trace_again, trace_layer
 from enclosure_app.network.network import Network, hides, over_whom, pairs_laid, rain_on
 from enclosure_app.network.order import building_order
@@ -73,7 +75,7 @@ def question_again(last: Network, section: Section, names: frozenset[str]) -> Ne
     moved = Moved(names, _areas(last.section, section, names))
     bodies = bodies_again(last.bodies or bodies_of(last.section), section, sorted(names))
     layers = _layers(last, section, moved, bodies)
-    laid = tuple(dict.fromkeys(pairs_laid(layers)))
+    laid = last.laid if _as_laid(last.layers, layers) else tuple(dict.fromkeys(pairs_laid(layers)))
     return Network(
         section=section,
         tolerances=last.tolerances,
@@ -86,14 +88,25 @@ def question_again(last: Network, section: Section, names: frozenset[str]) -> Ne
     )
 
 
+def _as_laid(last: Mapping[Control, Layer], layers: Mapping[Control, Layer]) -> bool:
+    """Whether every lap of every layer shows the same sheet outside as before."""
+    rows = [(last[control].laps, layers[control].laps) for control in layers]
+    pairs = {(id(old), id(new)): (old, new) for old, new in rows}.values()
+    return all(len(old) == len(new) for old, new in pairs) and all(
+        _laid(old[n]) == _laid(new[n]) for old, new in pairs for n in unlike(old, new)
+    )
+
+
+def _laid(lap: Lap) -> tuple[str, str, bool]:
+    return lap.inner.name, lap.outer.name, lap.outward is None
+
+
 def concerned(last: Network, network: Network, moved: frozenset[str]) -> set[str]:
     """Return the pieces that moved, and those of which a lap or a joint is not what it was."""
     names = set(moved)
-    told: set[int] = set()
-    for control, layer in network.layers.items():
-        if id(layer.laps) in told:
-            continue
-        told.add(id(layer.laps))
+    for control, layer in {
+        id(each.work): (c, each) for c, each in network.layers.items()
+    }.values():
         before = last.layers[control]
         for lap in _others(before.laps, layer.laps):
             names |= {lap.outer.name, lap.inner.name}
@@ -108,8 +121,7 @@ T = TypeVar("T")
 def _others(old: tuple[T, ...], new: tuple[T, ...]) -> list[T]:
     """Return what is in only one of two tuples: each as an object, whatever it is equal to."""
     if len(old) == len(new):
-        pairs = zip(old, new, strict=True)
-        return [each for was, now in pairs if was is not now for each in (was, now)]
+        return [each for n in unlike(old, new) for each in (old[n], new[n])]
     of_old, of_new = {id(each) for each in old}, {id(each) for each in new}
     return [
         *(each for each in old if id(each) not in of_new),
@@ -158,8 +170,9 @@ def _sides(last: Network, water: Layer) -> Sides | None:
         if len(ends)
         else ends.reshape(0, 2, 2)
     )
-    over = over_whom(water) if water.laps is not before.laps else _over(last)
-    return Sides(water.is_outside, box, _over(last) if over == _over(last) else over)
+    control = Control.WATER
+    same = _as_laid({control: before}, {control: water})
+    return Sides(water.is_outside, box, _over(last) if same else over_whom(water))
 
 
 def _areas(last: Section, section: Section, names: Iterable[str]) -> Floats:

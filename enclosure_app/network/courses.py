@@ -6,12 +6,14 @@ A long way on which a few stretches have changed is followed over these alone.
 from bisect import bisect_left
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
+from itertools import islice
 
 from enclosure_app.network.edges import Spot
 from enclosure_app.network.water import Course, Node, Place, Walked, Water
 
 _SHARED = 60  # runs that a route still tells after it has joined one told before,
 _MANY = 2000  # and only while no more runs than these have been told
+_WINDOW = 256  # runs: how far along the old way it is first looked for
 _LONG = 100  # runs: a shorter way is simply followed again
 
 Key = tuple[Spot, tuple[Place, ...]]
@@ -124,15 +126,16 @@ def _followed(
 ) -> Course:
     """Follow a long way from its first changed node on, until it runs on as it did."""
     walked, taken = _as_far_as(old, bad[0]), old.visits[bad[0]][1]
-    place = {node: n for n, node in enumerate(old.nodes)} if bad[-1] + 1 < len(old.nodes) else {}
-    furthest = bad[-1]
+    begun, window = len(walked.nodes), 0
+    place: dict[Node, int] = {}
     while True:
-        node = water.node(walked.spot)
-        here = place.get(node)
-        if here is not None and here > furthest and _goes_on(walked, old, here):
+        if len(walked.nodes) - begun >= window:
+            window = max(_WINDOW, window * 8)
+            first = bad[-1] + 1
+            place = {node: first + n for n, node in enumerate(old.nodes[first : first + window])}
+        here = place.get(water.node(walked.spot))
+        if here is not None and _goes_on(walked, old, here, begun):
             return _joined_up(walked, old, here, taken)
-        if here is not None:
-            furthest = max(furthest, here)
         course = water.go_on(walked, *told)
         if course is not None:
             return course
@@ -150,11 +153,16 @@ def _as_far_as(old: Course, visit: int) -> Walked:
     )
 
 
-def _goes_on(walked: Walked, old: Course, visit: int) -> bool:
-    """Whether the way goes on from here as the old one did: as far up, after as many joinings."""
-    return walked.spot == old.visits[visit][0] and len(walked.known) == bisect_left(
-        old.known, visit
-    )
+def _goes_on(walked: Walked, old: Course, visit: int, begun: int) -> bool:
+    """Whether the way goes on from here as the old one did: as far up, after as many joinings.
+
+    Nor must what was walked since it `begun` to differ lie further along the old way.
+    """
+    if walked.spot != old.visits[visit][0]:
+        return False
+    since = set(islice(walked.nodes, begun, None))
+    known = bisect_left(old.known, visit)
+    return len(walked.known) == known and since.isdisjoint(old.nodes[visit:])
 
 
 def _joined_up(walked: Walked, old: Course, visit: int, taken: int) -> Course:

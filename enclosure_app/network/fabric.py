@@ -67,14 +67,14 @@ class Fabric:
         """Return which owner an axis rim belongs to."""
         return int(self.axes.owner[rim])
 
-    def samples(self, shares: Sequence[float]) -> tuple[Floats, Floats, Bools]:
-        """Return points at shares (0 to 1) of every run, and which pairs are drawn opposed.
+    def samples(self, shares: Sequence[float], which: Ints) -> tuple[Floats, Floats, Bools]:
+        """Return points at shares (0 to 1) of some runs, and which pairs are drawn opposed.
 
         The points (k, m, 2) of the two sides are matched in place: those of the second side are
         taken backwards where the two were drawn in opposite directions (k,).
         """
-        of_a = self._on_axes(self.table[:, :3], shares)
-        of_b = self._on_axes(self.table[:, 3:], shares)
+        of_a = self._on_axes(self.table[which, :3], shares)
+        of_b = self._on_axes(self.table[which, 3:], shares)
         heading_a, heading_b = of_a[:, -1] - of_a[:, 0], of_b[:, -1] - of_b[:, 0]
         opposed = (heading_a * heading_b).sum(axis=1) < 0
         of_b[opposed] = of_b[opposed, ::-1]

@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -107,12 +108,13 @@ def meetings(fabric: Fabric, links: Links, last: Meetings | None = None) -> Meet
     """Return where pieces meet; those that are the same as in `last` are the very same objects."""
     rows = _meeting_rows(fabric, links)
     source = same_rows(last.rows, rows) if last else np.full(len(rows), NEW)
-    old = last.found if last else ()
-    found = [
-        Meeting(int(a), int(b), (x, y), int(run)) if known == NEW else old[known]
-        for known, (a, b, run, x, y, _) in zip(source.tolist(), rows.tolist(), strict=True)
-    ]
-    return Meetings(rows, tuple(found))
+    known: list[Any] = list(last.found) if last else []
+    fresh = np.flatnonzero(source == NEW)
+    if len(known) != len(rows):
+        known = [known[n] if n != NEW else None for n in source.tolist()]
+    for number, (a, b, run, x, y, _) in zip(fresh.tolist(), rows[fresh].tolist(), strict=True):
+        known[number] = Meeting(int(a), int(b), (x, y), int(run))
+    return Meetings(rows, tuple(known))
 
 
 def _meeting_rows(fabric: Fabric, links: Links) -> Floats:

@@ -7,18 +7,18 @@ from the trace, counted towards the outside mark, is larger along the lap.
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from math import hypot, inf
-from typing import Any
 
 import numpy as np
 
 from enclosure_app.geometry.closed_curve import ClosedCurve, difference
 from enclosure_app.geometry.rims import Bools, Floats, Ints
-from enclosure_app.geometry.rows import NEW, same_rows
+from enclosure_app.geometry.rows import unlike
 from enclosure_app.geometry.runs import SideBySide
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.network.fabric import Fabric
 
 SHARES = (0.0, 0.3, 0.7, 1.0)  # of the length of a lap, where it is looked at
+_WITHIN = slice(1, -1)  # the very ends may lie beside other sheets
 HEM = 15.0  # mm: what ends this short behind a lap is a hem, not a sheet that goes on
 TOLD_APART = 0.2  # mm: sheets drawn closer than this do not show which is outside
 UNDERSIDE = -0.17  # the outward side faces down when its normal drops by more than 10 degrees
@@ -98,13 +98,15 @@ class Laps:
     """The runs of two sheets side by side, as laps, and what they were told from.
 
     `by_run` has None where one of the two is no sheet. `points` (k, 2, m, 2) are places along both
-    sides of every run, `stands` how each trace stands to these, `lead` (k,) by how much the first
-    side lies further out than the second, mm.
+    sides of every run, matched in place; the second side is taken backwards where the two were
+    drawn `opposed` (k,). `stands` tell how each trace stands to the inner ones of these, `lead` (k,)
+    by how much the first side lies further out than the second, mm.
     """
 
     runs: tuple[SideBySide, ...] = ()
     by_run: tuple[Lap | None, ...] = ()
-    points: Floats = field(default_factory=lambda: np.zeros((0, 2, 0, 2)))
+    points: Floats = field(default_factory=lambda: np.zeros((0, 2, len(SHARES), 2)))
+    opposed: Bools = field(default_factory=lambda: np.zeros(0, dtype=bool))
     stands: tuple["Stand", ...] = ()
     lead: Floats = field(default_factory=lambda: np.zeros(0))
 
@@ -138,19 +140,33 @@ def find_laps(fabric: Fabric, traces: Sequence[Side], last: Laps | None = None) 
     """
     if not fabric.runs:
         return Laps()
-    last = last if last and last.runs else None
-    of_a, of_b, opposed = fabric.samples(SHARES)
-    within = slice(1, -1)  # the very ends may lie beside other sheets
-    points = np.stack([of_a[:, within], of_b[:, within]], axis=1)
-    stands = _stands(points, traces, last)
+    last = last if last and len(last.runs) == len(fabric.runs) else None
+    fresh = np.array(unlike(last.runs, fabric.runs) if last else range(len(fabric.runs)), np.intp)
+    points, opposed = _sampled(fabric, fresh, last)
+    stands = _stands(points[:, :, _WITHIN], traces, (fresh, last))
     lead = _lead(stands)
-    by_run = _known(fabric, lead, last)
-    fresh = np.array([n for n, lap in enumerate(by_run) if lap is _NEW], dtype=np.intp)
+    if last:
+        turned = np.flatnonzero(_told(lead) != _told(last.lead))
+        fresh = np.union1d(fresh, turned)
+    by_run: list[Lap | None] = list(last.by_run) if last else [None] * len(fabric.runs)
     lines = fabric.run_lines(fresh)
     for number, line_a, line_b in zip(fresh.tolist(), *lines, strict=True):
-        sampled = _Sampled(of_a[number], of_b[number], (line_a, line_b), bool(opposed[number]))
-        by_run[number] = _lap(fabric, number, sampled, float(lead[number]))
-    return Laps(fabric.runs, tuple(by_run), points, stands, lead)
+        of_a, of_b = points[number]
+        sides = _Sampled(of_a, of_b, (line_a, line_b), opposed=bool(opposed[number]))
+        sheets = _are_sheets(fabric, fabric.runs[number])
+        by_run[number] = _lap(fabric, number, sides, float(lead[number])) if sheets else None
+    return Laps(fabric.runs, tuple(by_run), points, opposed, stands, lead)
+
+
+def _sampled(fabric: Fabric, fresh: Ints, last: Laps | None) -> tuple[Floats, Bools]:
+    """Return places along both sides of every run; the last ones but for the `fresh` runs."""
+    of_a, of_b, opposed = fabric.samples(SHARES, fresh)
+    points = np.stack([of_a, of_b], axis=1)
+    if last is None:
+        return points, opposed
+    every, turned = last.points.copy(), last.opposed.copy()
+    every[fresh], turned[fresh] = points, opposed
+    return every, turned
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,37 +183,35 @@ def _is_sheet(fabric: Fabric, rim: int) -> bool:
     return isinstance(fabric.pieces[fabric.axis_owner(rim)].shape, Line)
 
 
-def _stands(points: Floats, traces: Sequence[Side], last: Laps | None) -> tuple[Stand, ...]:
+def _stands(
+    points: Floats, traces: Sequence[Side], given: tuple[Ints, Laps | None]
+) -> tuple[Stand, ...]:
     """Tell how each trace stands to points (k, 2, m, 2), from how it stood the last time if it can."""
+    fresh, last = given
     known = last.stands if last and len(last.stands) == len(traces) else [None] * len(traces)
-    source = np.full(len(points), NEW)
-    if last is not None:
-        rows = len(last.points), len(points)
-        source = same_rows(last.points.reshape(rows[0], -1), points.reshape(rows[1], -1))
     return tuple(
-        _stand(points, source, side, stood) for side, stood in zip(traces, known, strict=True)
+        _stand(points, fresh, side, stood) for side, stood in zip(traces, known, strict=True)
     )
 
 
-def _stand(points: Floats, source: Ints, side: Side, last: Stand | None) -> Stand:
+def _stand(points: Floats, fresh: Ints, side: Side, last: Stand | None) -> Stand:
+    """Tell how a trace stands to points; only those of the `fresh` runs are others than before."""
     curve, mark = side[0], np.array([side[1]])
-    held, away = np.zeros(points.shape[:3], dtype=bool), np.zeros(points.shape[:3])
     changed = difference(last.curve, curve) if last else None
-    kept = np.flatnonzero(source != NEW) if changed else np.zeros(0, dtype=np.intp)
-    fresh = np.setdiff1d(np.arange(len(points)), kept)
-    shape = (-1, *points.shape[1:3])
-    if last and changed:
-        places = points[kept].reshape(-1, 2)
-        held[kept] = changed.encloses(places, last.held[source[kept]].reshape(-1)).reshape(shape)
-        away[kept] = changed.distance(places, last.away[source[kept]].reshape(-1)).reshape(shape)
-        mark_held = changed.encloses(mark, np.array([last.mark_held]))
-    else:
-        mark_held = curve.encloses(mark)
-    if len(fresh):
-        places = points[fresh].reshape(-1, 2)
-        held[fresh] = curve.encloses(places).reshape(shape)
-        away[fresh] = curve.distance(places).reshape(shape)
+    if last is None or changed is None:
+        held, away = _told_of(curve, points)
+        return Stand(curve, bool(curve.encloses(mark)[0]), held, away)
+    shape, places = last.held.shape, points.reshape(-1, 2)
+    held = changed.encloses(places, last.held.reshape(-1)).reshape(shape)
+    away = changed.distance(places, last.away.reshape(-1)).reshape(shape)
+    held[fresh], away[fresh] = _told_of(curve, points[fresh])
+    mark_held = changed.encloses(mark, np.array([last.mark_held]))
     return Stand(curve, bool(mark_held[0]), held, away)
+
+
+def _told_of(curve: ClosedCurve, points: Floats) -> tuple[Bools, Floats]:
+    places, shape = points.reshape(-1, 2), points.shape[:3]
+    return curve.encloses(places).reshape(shape), curve.distance(places).reshape(shape)
 
 
 def _lead(stands: Sequence[Stand]) -> Floats:
@@ -206,21 +220,6 @@ def _lead(stands: Sequence[Stand]) -> Floats:
     nearest = np.abs(table).min(axis=2).argmin(axis=0)
     a, b = table[nearest, np.arange(table.shape[1])].T
     return np.asarray(a - b)
-
-
-_NEW = object()
-
-
-def _known(fabric: Fabric, lead: Floats, last: Laps | None) -> list[Any]:
-    """Return the laps that are as they were, `_NEW` for those to be told anew, None for no laps."""
-    if last is None or len(last.runs) != len(fabric.runs):
-        return [_NEW if _are_sheets(fabric, run) else None for run in fabric.runs]
-    as_told = _told(lead) == _told(last.lead)
-    rows = zip(fabric.runs, last.runs, last.by_run, as_told.tolist(), strict=True)
-    return [
-        lap if run is old and (told or lap is None) else _NEW if _are_sheets(fabric, run) else None
-        for run, old, lap, told in rows
-    ]
 
 
 def _told(lead: Floats) -> Ints:

@@ -1,7 +1,7 @@
 """One control layer of one section, traced and proved: all that rules ask about it."""
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping, Set
+from collections.abc import Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass, field, replace
 from itertools import product
 
@@ -9,6 +9,7 @@ import numpy as np
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.rims import Bools, Floats
+from enclosure_app.geometry.rows import unlike
 from enclosure_app.language import later, say
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Point
@@ -69,12 +70,8 @@ class Layer:
 
     def __post_init__(self) -> None:
         """Index the laps by their inner sheet, unless that has been done."""
-        if self.by_inner is not None:
-            return
-        table: defaultdict[str, list[Lap]] = defaultdict(list)
-        for lap in self.laps:
-            table[lap.inner.name].append(lap)
-        object.__setattr__(self, "by_inner", {name: tuple(laps) for name, laps in table.items()})
+        if self.by_inner is None:
+            object.__setattr__(self, "by_inner", _by_inner(self.laps))
 
     def laps_over(self, name: str) -> tuple[Lap, ...]:
         """Return the laps in which another sheet lies over the piece called `name`."""
@@ -82,9 +79,15 @@ class Layer:
 
     def about(self, names: Set[str]) -> "Layer":
         """Return the layer with only those laps and joints that one of the named pieces is part of."""
-        laps = (lap for lap in self.laps if lap.outer.name in names or lap.inner.name in names)
-        joints = (joint for joint in self.joints if joint.a in names or joint.b in names)
-        return replace(self, laps=tuple(laps), joints=tuple(joints))
+        if self.work is None:
+            return self
+        owners = np.array([name in names for name in self.fabric.names], dtype=bool)
+        a, b = self.work.joints.seams.meetings.rows[:, :2].astype(np.intp).T
+        met = np.flatnonzero(owners[a] | owners[b]).tolist()
+        sides = self.fabric.axes.owner[self.fabric.table[:, [0, 3]].astype(np.intp)]
+        runs = np.flatnonzero(owners[sides[:, 0]] | owners[sides[:, 1]]).tolist()
+        laps = (lap for lap in map(self.work.laps.by_run.__getitem__, runs) if lap is not None)
+        return replace(self, laps=tuple(laps), joints=tuple(self.joints[n] for n in met))
 
     def sealed(self, lap: Lap) -> bool:
         """Whether the joint that a lap makes is sealed."""
@@ -102,6 +105,23 @@ class Layer:
             raise ValueError("A layer without a trace has no sides.")
         mark = np.array([self.trace.outside])
         return np.asarray(self.walk.curve.encloses(points) == self.walk.curve.encloses(mark)[0])
+
+
+def _by_inner(laps: Sequence[Lap]) -> Mapping[str, tuple[Lap, ...]]:
+    table: defaultdict[str, list[Lap]] = defaultdict(list)
+    for lap in laps:
+        table[lap.inner.name].append(lap)
+    return {name: tuple(found) for name, found in table.items()}
+
+
+def _by_inner_again(last: Layer, laps: Sequence[Lap]) -> Mapping[str, tuple[Lap, ...]] | None:
+    """Return the index of the laps, from the last one where as many were laps; else None."""
+    if last.by_inner is None or len(last.laps) != len(laps):
+        return None
+    changed = [lap for n in unlike(last.laps, laps) for lap in (last.laps[n], laps[n])]
+    names = {lap.inner.name for lap in changed}
+    found = _by_inner([lap for lap in laps if lap.inner.name in names] if names else ())
+    return {**{n: laps for n, laps in last.by_inner.items() if n not in names}, **found}
 
 
 def same_layer(layer: Layer, control: Control) -> Layer:
@@ -126,6 +146,8 @@ def trace_again(
 
     It is the very same that `trace_layer` would return; None where that has to be asked.
     """
+    if not last.fabric.pieces:
+        return replace(last, fabric=replace(last.fabric, section=section))
     fabric = reweave(last.fabric, section, moved, tolerances, bodies)
     if fabric is None or last.work is None:
         return None
@@ -172,6 +194,7 @@ def _traced(fabric: Fabric, tolerances: Tolerances, meets: Meets, last: Last | N
             for meeting, joint in zip(met.found, joints.joints, strict=True)
             if joint.sealed
         ),
+        by_inner=_by_inner_again(last[0], laps.laps) if last else None,
         work=Work(meets, seals, traced, laps, joints, proof),
     )
 

@@ -7,6 +7,7 @@ from math import dist
 import numpy as np
 
 from enclosure_app.geometry.rims import Bools
+from enclosure_app.geometry.rows import unlike
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.product import Bond, Product
 from enclosure_app.model.report import Joint, JointKind
@@ -76,11 +77,14 @@ def joints_of(seams: Seams, last: Joints | None = None, moved: Bools | None = No
 
 def _stale(seams: Seams, last: Seams, moved: Bools) -> list[int]:
     """Return the numbers of the joints that have to be told anew."""
-    rows = zip(seams.meetings.found, last.meetings.found, strict=True)
-    changed = [
-        n for n, (new, old) in enumerate(rows)
-        if new is not old or seams.lap(new) is not last.lap(old)
-    ]  # fmt: skip
+    changed = np.zeros(len(seams.meetings.found), dtype=bool)
+    changed[unlike(last.meetings.found, seams.meetings.found)] = True
+    told = np.zeros(len(seams.laps) + 1, dtype=bool)  # the last one for what only touches
+    if len(seams.laps) == len(last.laps):
+        told[unlike(last.laps, seams.laps)] = True
+    else:
+        told[:-1] = True
+    changed |= told[seams.meetings.rows[:, 2].astype(np.intp)]
     dirty = moved.copy()
     for owners in (seams.meetings.rows[changed, :2], last.meetings.rows[changed, :2]):
         dirty[owners.astype(np.intp).reshape(-1)] = True

@@ -4,8 +4,9 @@ The walk starts at the lower of its two cut ends (the left one where they are le
 never meets the frame starts at its lowest lift.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -180,16 +181,19 @@ def _legs(
         source = same_rows(known[0].rows, rows)
         source[known[1][owner]] = NEW
     fresh = np.flatnonzero(source == NEW)
-    lines = dict(zip(fresh.tolist(), _lines(fabric, stretches, fresh), strict=True))
-    points, steps = [], []
-    for leg, old in enumerate(source.tolist()):
-        if old != NEW and known is not None:
-            points.append(known[0].points[old])
-            steps.append(known[0].steps[old])
-        else:
-            points.append(np.array(lines[leg]))
-            steps.append(_run(fabric, int(owner[leg]), lines[leg][:: -1 if order.back else 1]))
+    points: list[Any] = _taken_up(known[0].points if known else (), source)
+    steps: list[Any] = _taken_up(known[0].steps if known else (), source)
+    for leg, line in zip(fresh.tolist(), _lines(fabric, stretches, fresh), strict=True):
+        points[leg] = np.array(line)
+        steps[leg] = _run(fabric, int(owner[leg]), line[:: -1 if order.back else 1])
     return Legs(rows, tuple(points), tuple(steps))
+
+
+def _taken_up(old: Sequence[Any], source: Ints) -> list[Any]:
+    """Return what stood at each place of `source`, None where that is new."""
+    if np.array_equal(source, np.arange(len(old))):
+        return list(old)
+    return [None if number == NEW else old[number] for number in source.tolist()]
 
 
 def _run(fabric: Fabric, owner: int, points: Points) -> Run | None:

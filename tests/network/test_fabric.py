@@ -73,7 +73,7 @@ def test_samples_are_matched_across_the_lap_whichever_way_the_sheets_were_drawn(
     up, down = ((5, 60), (5, 200)), ((5, 200), (5, 60))
     for points, opposed in ((up, False), (down, True)):
         fabric = woven(LOW, sheet("up", *points))
-        of_a, of_b, back = fabric.samples((0.0, 0.5, 1.0))
+        of_a, of_b, back = fabric.samples((0.0, 0.5, 1.0), np.arange(len(fabric.runs)))
         assert of_a.tolist() == [[[0, 60], [0, 80], [0, 100]]]
         assert of_b.tolist() == [[[5, 60], [5, 80], [5, 100]]]
         assert back.tolist() == [opposed]
