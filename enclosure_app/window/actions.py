@@ -7,6 +7,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu
 
 from enclosure_app.window.action_table import TABLE, Row, say
+from enclosure_app.window.trade_words import taught
 
 
 class Doings(Protocol):
@@ -61,7 +62,7 @@ class Actions:
         action.setObjectName(row.name)
         action.setShortcuts([QKeySequence(keys) for keys in row.keys])
         if row.tip:
-            action.setToolTip(tip_with_keys(say(row.tip), action))
+            action.setToolTip(taught(tip_with_keys(say(row.tip), action)))
             action.setStatusTip(say(row.tip))
         action.setCheckable(row.check or bool(row.choice))
         if row.choice:

@@ -15,3 +15,10 @@ def test_undo_names_its_step_in_the_menu(sheet: MainWindow, hand) -> None:  # no
     sheet.do("tool_inside")
     hand.click((500.0, 500.0))
     assert sheet.actions_by_name["undo"].text() == "Undo Mark inside"
+
+
+def test_tips_name_the_keys_and_teach_the_words_that_stand_in_them(window: MainWindow) -> None:
+    tip = window.actions_by_name["tool_sheet"].toolTip().splitlines()
+    assert tip[0].endswith("(S)")
+    assert any(line.startswith("Sheet: A membrane") for line in tip[1:])
+    assert window.actions_by_name["why"].toolTip() == "Why is this a fault?"
