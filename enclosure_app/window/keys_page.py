@@ -52,11 +52,11 @@ def named(keys: Iterable[str]) -> str:
 
 def _table(title: str, lines: Iterable[Line]) -> str:
     rows = "".join(
-        f"<tr><td style='padding:3px 24px 3px 0'>{escape(does)}</td>"
-        f"<td><b>{escape(keys)}</b></td></tr>"
+        f"<tr><td width='58%' style='padding:3px 24px 3px 0'>{escape(does)}</td>"
+        f"<td style='padding:3px 0'><b>{escape(keys)}</b></td></tr>"
         for does, keys in lines
     )
-    return f"<h3>{escape(title)}</h3><table>{rows}</table>"
+    return f"<h3>{escape(title)}</h3><table width='100%'>{rows}</table>"
 
 
 def say(text: str) -> str:
