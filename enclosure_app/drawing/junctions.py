@@ -8,16 +8,18 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from enclosure_app.drawing.placement import box_around
 from enclosure_app.drawing.polylines import foot
 from enclosure_app.drawing.unrolled import Unrolled, stretches
 from enclosure_app.language import later, say
 from enclosure_app.model.place import Area, Point, Points
-from enclosure_app.model.section import Piece, Section
+from enclosure_app.model.section import Piece, Section, Stroke
 
 _NEAR, _NEAR_TEXT = (
     120.0,
     400.0,
 )  # mm from the layer within which something drawn, or a text, names it
+_MOST, _SECTIONS = 2000, 8  # strokes that name something, and sections they are kept of
 _APART = 0.08  # of the walk, that two junctions of one name are apart at least
 
 # What names a junction, in the words of drawings, and the name; the first that fits counts.
@@ -71,11 +73,13 @@ def junctions(section: Section, laid: Unrolled) -> tuple[Junction, ...]:
 def _places(section: Section, laid: Unrolled) -> Iterator[tuple[float, float, str]]:
     """Yield for everything named how far off the layer it is, where along it, and its name."""
     ways = [(part.points, part.start) for part in laid.parts if len(part.points) > 1]
+    around = [box_around(way).inset(-_NEAR_TEXT) for way, _ in ways]
     for named in _all_named(section, laid):
         feet = [
             (nearest.off, start + nearest.along)
             for point in named.points
-            for way, start in ways
+            for (way, start), box in zip(ways, around, strict=True)
+            if box.holds(point)
             for nearest in (foot(way, point),)
         ]
         off, along = min(feet, default=(named.near + 1.0, 0.0))
@@ -101,9 +105,27 @@ def _all_named(section: Section, laid: Unrolled) -> Iterator[_Named]:
         name = _name_in(f"{piece.layer} {product.name} {product.key}")
         if name and piece.name not in followed:
             yield _Named(name, _points(piece), _NEAR)
-    for stroke in section.strokes:
-        if name := _name_in(stroke.layer):
-            yield _Named(name, stroke.points, _NEAR)
+    for name, points in _named_strokes(section.strokes):
+        yield _Named(say(name), points, _NEAR)
+
+
+_kept: dict[int, tuple[tuple[Stroke, ...], tuple[tuple[str, Points], ...]]] = {}
+
+
+def _named_strokes(strokes: tuple[Stroke, ...]) -> tuple[tuple[str, Points], ...]:
+    """Return the strokes whose layer names a junction; looked for once in the same strokes.
+
+    An office's drawing may have a hundred thousand strokes, and a ribbon is painted at each change.
+    """
+    held = _kept.get(id(strokes))
+    if held is None or held[0] is not strokes:
+        names = {layer: _known_in(layer) for layer in {stroke.layer for stroke in strokes}}
+        found = [(names[s.layer], s.points) for s in strokes if names[s.layer]]
+        held = (strokes, tuple(found[:_MOST]))
+        while len(_kept) >= _SECTIONS:
+            _kept.pop(next(iter(_kept)))
+        _kept[id(strokes)] = held
+    return held[1]
 
 
 def _points(piece: Piece) -> tuple[Point, ...]:
@@ -111,5 +133,11 @@ def _points(piece: Piece) -> tuple[Point, ...]:
 
 
 def _name_in(text: str) -> str:
+    known = _known_in(text)
+    return say(known) if known else ""
+
+
+def _known_in(text: str) -> str:
+    """Return the name of the junction that a text speaks of, in English, "" if it speaks of none."""
     plain = text.replace("_", " ").replace("-", " ")
-    return next((say(name) for pattern, name in _PATTERNS if pattern.search(plain)), "")
+    return next((name for pattern, name in _PATTERNS if pattern.search(plain)), "")

@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from enclosure_app.drawing.rule_examples import EXAMPLES
 from enclosure_app.window.findings_model import AnyRow, GoneRow
 from enclosure_app.window.trade_words import explained
 from enclosure_app.window.verdict_box import VerdictBox
@@ -49,6 +50,7 @@ class AdviceBox(QWidget):
         if row is None:
             return
         self._rule = row.rule
+        self.button.setEnabled(row.rule in EXAMPLES)
         self._advice.setText(row.advice)
         self._advice.setToolTip(explained(row.advice))
         self._basis.setText(row.basis)

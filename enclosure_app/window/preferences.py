@@ -29,6 +29,7 @@ class Preferences(QDialog):
     def __init__(self, document: Document, settings: Settings, parent: QWidget | None) -> None:
         super().__init__(parent)
         self._document = document
+        self._seen: object = None
         self.setWindowTitle(self.tr("Preferences"))
         self.resize(*_SIZE)
         self.rules, self.figures = RulesPage(self), FiguresPage(self)
@@ -49,6 +50,7 @@ class Preferences(QDialog):
     def show_project(self) -> None:
         """Show what is in force in the project as it is now."""
         project = self._document.project
+        self._seen = _seen_of(project)
         begun = bool(project.sections)
         for page in (self.rules, self.figures):
             page.setEnabled(begun)
@@ -61,8 +63,13 @@ class Preferences(QDialog):
         self.rules.show_severities(project.severities, usual.severities)
         self.figures.show_figures(limits, project.figures, project.book, project.units)
 
+    def _follow(self) -> None:
+        """Show the project again, if somebody looks and if there is something else to be seen."""
+        if self.isVisible() and self._seen != _seen_of(self._document.project):
+            self.show_project()
+
     def _connect(self) -> None:
-        self._document.changed.connect(self.show_project)
+        self._document.changed.connect(self._follow)
         self.rules.chosen.connect(self._set_severity)
         self.figures.figure.connect(self._set_figure)
         self.figures.book.connect(self._set_book)
@@ -86,3 +93,9 @@ class Preferences(QDialog):
     def _apply(self, text: str, after: Project) -> None:
         if after != self._document.project:
             self._document.apply(text, after)
+
+
+def _seen_of(project: Project) -> object:
+    """Return what of a project stands in its preferences."""
+    own = project.book, project.figures, project.severities
+    return (*own, project.units, bool(project.sections))

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from enclosure_app.drawing.junctions import Junction, junctions
+from enclosure_app.drawing.junctions import Junction, _named_strokes, junctions
 from enclosure_app.drawing.unrolled import stretches, unrolled
 from enclosure_app.model.section import Stroke, Text
 from tests.drawing import eave
@@ -76,6 +76,16 @@ def test_one_junction_is_named_once_and_two_apart_twice() -> None:
     near = [Text("sill", (150.0, y), 30.0) for y in (900.0, 950.0)]
     far = Text("sill", (150.0, 1900.0), 30.0)
     assert [name for name, _ in found(texts=(*near, far))] == ["sill", "sill"]
+
+
+def test_a_hundred_thousand_strokes_are_looked_through_once() -> None:
+    far = Stroke(((5000.0, 0.0), (5001.0, 0.0)), "A-GRID")
+    board = Stroke(((200.0, 1200.0), (220.0, 1200.0)), "A-FASCIA")
+    section = replace(eave.section(), texts=(), strokes=(far,) * 100_000 + (board,))
+    assert [j.name for j in junctions(section, WATER)] == ["fascia"]
+    assert _named_strokes(section.strokes) is _named_strokes(section.strokes)
+    others = (board,)
+    assert _named_strokes(others) == (("fascia", board.points),)
 
 
 def test_a_section_named_after_its_junction_names_its_only_fold() -> None:

@@ -39,6 +39,9 @@ def test_it_is_as_high_as_its_sentences_and_hides_without_a_finding(box: AdviceB
 
 
 def test_of_what_is_gone_it_says_how_to_take_it_off_the_list(box: AdviceBox) -> None:
+    box.show_row(GoneRow(Decision("an-older-rule:water:x", State.MENDED, "Ida")))
+    assert not box.button.isEnabled()  # there is no page of it
     box.show_row(GoneRow(Decision("level-lap:water:x", State.MENDED, "Ida")))
+    assert box.button.isEnabled()
     assert box.verdict.take_back.isVisible()
     assert not box.verdict.choices.isVisible()
