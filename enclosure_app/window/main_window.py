@@ -88,6 +88,7 @@ class MainWindow(QMainWindow):
             place=self.place,
             checking=self.checking,
             filing=self.filing,
+            sections=self.views.section_row,
             working=self.working,
             canvas=self.canvas,
             findings=self.findings,
@@ -139,7 +140,7 @@ class MainWindow(QMainWindow):
         views.steps.taken.connect(self.do)
         views.start.wanted.connect(self.do)
         views.start.sample.connect(self.filing.open_sample)
-        views.start.recent.connect(lambda path: self.filing.open_lately(Path(path)))
+        views.start.recent.connect(self._open_lately)
         self.working.changed.connect(self._close_at_last)
         self.lines.chosen.connect(lambda key: setattr(self.place, "product", key))
         self.lines.given.connect(self.commands.editing.give_product)
@@ -304,6 +305,11 @@ class MainWindow(QMainWindow):
         if self.tools.isHidden():
             return kept[1] if kept else QByteArray()
         return self.saveState(_STATE)
+
+    def _open_lately(self, path: str) -> None:
+        """Open a file of the first page; one that is there no more is there no more."""
+        self.filing.open_lately(Path(path))
+        self.views.start.show_recent(self.settings.recent)
 
     def _close_at_last(self) -> None:
         """Close when what is being saved is saved, if that was wished meanwhile."""

@@ -50,7 +50,7 @@ class Showing(QObject):
         views.findings.chosen.connect(place.show_only)
         views.ribbon.view.walked.connect(self.go_to)
         views.canvas.pointed.connect(self._point)
-        views.sections.currentChanged.connect(self.turn_to)
+        views.section_row.turned.connect(self.turn_to)
         views.lines.lit.connect(self._light)
 
     @property
@@ -142,18 +142,14 @@ class Showing(QObject):
             self._views.canvas.rain.start()
 
     def _name_sections(self) -> None:
-        """Name the sections on tabs, with how many faults each has; a single one needs none."""
-        tabs, results = self._views.sections, self._checking.results
-        tabs.blockSignals(True)
-        while tabs.count() > len(results):
-            tabs.removeTab(tabs.count() - 1)
-        while tabs.count() < len(results):
-            tabs.addTab("")
-        for number, result in enumerate(results):
-            tabs.setTabText(number, _told(result))
-        tabs.setCurrentIndex(self._place.index)
-        tabs.setVisible(len(results) > 1)
-        tabs.blockSignals(False)
+        """Name the sections, with how many faults each has; a single one needs no name."""
+        place, results = self._place, self._checking.results
+        judged = results if self._checking.of_this_document else ()
+        names = [
+            _told(judged[at]) if at < len(judged) else section.name
+            for at, section in enumerate(place.document.project.sections)
+        ]
+        self._views.section_row.show_sections(names, place.index)
 
     def _point(self, at: Point | None) -> None:
         self._pointed = at or self._pointed

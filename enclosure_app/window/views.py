@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QMainWindow,
     QMenu,
     QStackedWidget,
-    QTabBar,
     QVBoxLayout,
     QWidget,
 )
@@ -23,6 +22,7 @@ from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.lines_panel import LinesPanel
 from enclosure_app.window.name_strip import NameStrip
 from enclosure_app.window.ribbon_view import RibbonStrip
+from enclosure_app.window.section_row import SectionRow
 from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.start_page import StartPage
 from enclosure_app.window.underlay_pages import PageChooser
@@ -48,14 +48,15 @@ class Views:
         self.steps, self.messages = StepBar(window), MessageBar(window)
         self.working = WorkingBar(working, window)
         self.start = StartPage(filing.parts, window)
-        self.sections = _tabs(window)
+        self.section_row = SectionRow(window)
+        self.sections = self.section_row.tabs
         self.hint, self.where = QLabel(window), _coordinates(window)
         self.pages = QStackedWidget(window)
         self.pages.addWidget(self.start)
         self.underlay, self.which_page = UnderlayStrip(place, window), PageChooser(window)
         self.sizes, self.naming = SizesForm(window), NameStrip(window)
         drawing = _row(window, self.canvas, self.sizes)
-        work = (self.sections, self.naming, self.steps, self.underlay, drawing)
+        work = (self.section_row, self.naming, self.steps, self.underlay, drawing)
         self.pages.addWidget(_column(window, *work))
         above = (self.messages, self.working, self.which_page)
         window.setCentralWidget(_column(window, *above, self.pages))
@@ -108,14 +109,6 @@ def _row(window: QMainWindow, drawing: QWidget, form: QWidget) -> QWidget:
     row.addWidget(drawing, 1)
     row.addWidget(form)
     return whole
-
-
-def _tabs(window: QMainWindow) -> QTabBar:
-    tabs = QTabBar(window)
-    tabs.setDrawBase(False)
-    tabs.setExpanding(False)
-    tabs.setAccessibleName(say("Sections"))
-    return tabs
 
 
 def _coordinates(window: QMainWindow) -> QLabel:

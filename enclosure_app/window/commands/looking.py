@@ -29,6 +29,14 @@ class LookCommands(QObject):
         """Look wider."""
         self._parts.canvas.zoom(1 / _CLOSER)
 
+    def next_section(self) -> None:
+        """Turn to the next section."""
+        self._parts.sections.step(1)
+
+    def last_section(self) -> None:
+        """Turn to the section before."""
+        self._parts.sections.step(-1)
+
     def day(self) -> None:
         """Show everything light."""
         self._parts.show_ground("day")

@@ -16,6 +16,7 @@ from enclosure_app.window.keeping import Keeping
 from enclosure_app.window.layer_maps import LayerMaps
 from enclosure_app.window.name_strip import NameStrip
 from enclosure_app.window.noting import Noting
+from enclosure_app.window.section_row import SectionRow
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.toolbox import Toolbox
@@ -33,6 +34,7 @@ class Parts:
     place: Workplace
     checking: Checking
     filing: Filing
+    sections: SectionRow
     working: Working
     canvas: Canvas
     findings: FindingsPanel
