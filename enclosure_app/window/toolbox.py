@@ -22,7 +22,8 @@ from enclosure_app.window.canvas.tools.select import Select
 from enclosure_app.window.canvas.tools.set_scale import SetScale
 from enclosure_app.window.canvas.tools.tool import Tool
 from enclosure_app.window.canvas.tools.trace import Trace
-from enclosure_app.window.canvas.tools.transform import Flip, Move, Turn
+from enclosure_app.window.canvas.tools.transform import Move
+from enclosure_app.window.canvas.tools.turning import Flip, Turn
 from enclosure_app.window.canvas.workplace import Workplace
 
 TOOLS: dict[str, Callable[[Workplace], Tool]] = {
