@@ -221,6 +221,25 @@ def record(kind: type[R], /, **forms: Form[Any]) -> Form[R]:
     return Form(read, write)
 
 
+def brief(kind: type[R], /, **forms: Form[Any]) -> Form[R]:
+    """Return a form (see `record`) that leaves out of the file what is as it usually is."""
+    whole = record(kind, **forms)
+    usual = {
+        each.name: forms[each.name].write(each.default)
+        for each in fields(kind)
+        if each.default is not MISSING
+    }
+
+    def write(held: R) -> dict[str, Any]:
+        return {
+            name: value
+            for name, value in whole.write(held).items()
+            if name not in usual or value != usual[name]
+        }
+
+    return Form(whole.read, write)
+
+
 def table_of(value: object) -> dict[str, Any]:
     """Return the value, which must be an object.
 

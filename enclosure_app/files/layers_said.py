@@ -4,6 +4,7 @@ What the person did by hand stands: a piece that was given another product than 
 whatever was drawn or moved, unless the layer is no longer of any product at all.
 """
 
+from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from types import MappingProxyType
@@ -15,9 +16,11 @@ from enclosure_app.files.frames import Frame
 from enclosure_app.files.guesses import guess_row
 from enclosure_app.files.layer_map import LayerMap
 from enclosure_app.files.line_meanings import Meanings, Meant
+from enclosure_app.files.meaning import LAYERS, notes_on_layers
 from enclosure_app.files.reframing import reframed, uniquely_named
 from enclosure_app.files.repiecing import pieces_of
 from enclosure_app.files.sections import near_frame, strokes_in
+from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.layer import LayerRow, Role, exactly, row_of
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
@@ -78,7 +81,8 @@ def said(
     parts = [_said_of(section, project.layers, rows) for section in project.sections]
     sections = uniquely_named([each for part in parts for each in part.sections])
     counts = (sum(getattr(part, name) for part in parts) for name in _COUNTS)
-    return Said(replace(project, sections=sections, layers=tuple(rows)), *counts)
+    after = replace(project, sections=sections, layers=tuple(rows))
+    return Said(replace(after, notes=_notes(after)), *counts)
 
 
 def mapped(project: Project, layer_map: LayerMap) -> Said:
@@ -115,6 +119,24 @@ def with_products(project: Project, products: Mapping[str, Product]) -> Project:
     longer = {key: MappingProxyType({**held, **products}) for key, held in lists.items()}
     sections = tuple(replace(s, products=longer[id(s.products)]) for s in project.sections)
     return replace(project, sections=sections)
+
+
+def _notes(project: Project) -> tuple[Note, ...]:
+    """Return a project's notes with what they tell of layers as it is now."""
+    others = tuple(note for note in project.notes if note.about != LAYERS)
+    by_guess = any(n.about == LAYERS and n.level is NoteLevel.GUESSED for n in project.notes)
+    guesses = guessed_rows(project) if by_guess else ()
+    guessed: dict[str, set[str]] = defaultdict(set)
+    plain: set[str] = set()
+    for section in project.sections:
+        for piece in section.pieces:
+            row = row_of(project.layers, piece.layer)
+            if row in guesses and row.product == piece.product:
+                guessed[piece.product].add(piece.layer)
+        plain.update(stroke.layer for stroke in section.strokes)
+    unsaid = {layer for layer in plain if row_of(project.layers, layer) is None} - {""}
+    products = project.sections[0].products if project.sections else {}
+    return (*others, *notes_on_layers(products, guessed, unsaid))
 
 
 _COUNTS = ("made", "changed", "freed", "by_hand")

@@ -1,7 +1,7 @@
 """What the layers of a drawing mean: as the layer map says, or as their names suggest."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.dxf_words import listed
@@ -15,6 +15,8 @@ from enclosure_app.model.product import Product
 from enclosure_app.model.section import Piece
 
 SHOWN_LAYERS = 8
+LAYERS = "layers"
+"""What notes on layers are about."""
 
 
 class Meaning:
@@ -55,23 +57,38 @@ class Meaning:
         if self._map is None:
             for piece in pieces:
                 guessed[piece.product].add(piece.layer)
-        notes = [
-            Note(
-                NoteLevel.GUESSED,
-                say(
-                    "Taken for {product}: {layers}.",
-                    product=say(self.products[key].name),
-                    layers=layers_named(layers),
-                ),
-            )
-            for key, layers in guessed.items()
-        ]
-        unmatched = self._unmatched - self._matched
-        if unmatched:
-            layers = layers_named(unmatched)
-            text = say("Nothing is said of {layers}: linework only.", layers=layers)
-            notes.append(Note(NoteLevel.IGNORED, text))
-        return tuple(notes)
+        return notes_on_layers(self.products, guessed, self._unmatched - self._matched)
+
+
+def notes_on_layers(
+    products: Mapping[str, Product],
+    guessed: Mapping[str, Collection[str]],
+    unmatched: Collection[str],
+) -> tuple[Note, ...]:
+    """Return what is told of layers.
+
+    Args:
+        products: The products by key.
+        guessed: The layers that are taken for each product by their names, by its key.
+        unmatched: The layers of which nothing is said.
+    """
+    notes = [
+        Note(
+            NoteLevel.GUESSED,
+            say(
+                "Taken for {product}: {layers}.",
+                product=say(products[key].name),
+                layers=layers_named(layers),
+            ),
+            LAYERS,
+        )
+        for key, layers in guessed.items()
+    ]
+    if unmatched:
+        layers = layers_named(unmatched)
+        text = say("Nothing is said of {layers}: linework only.", layers=layers)
+        notes.append(Note(NoteLevel.IGNORED, text, LAYERS))
+    return tuple(notes)
 
 
 def layers_named(names: Iterable[str]) -> str:

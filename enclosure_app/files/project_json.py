@@ -7,10 +7,10 @@ the README and, once a version has been given away, a step to `project_migration
 from collections.abc import Mapping
 from dataclasses import replace
 from math import hypot
-from typing import Any, TypeVar
+from typing import Any
 
 from enclosure_app.files import json_forms as form
-from enclosure_app.files.json_forms import Form, record, several
+from enclosure_app.files.json_forms import Form, brief, record, several
 from enclosure_app.files.map_tables import meant
 from enclosure_app.files.project_products import kept, products_in
 from enclosure_app.files.rule_book import books, limit_units, unknown_book
@@ -22,8 +22,6 @@ from enclosure_app.model.place import Area, Line, Point, Shape
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.project import Decision, Project, State, Underlay
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
-
-R = TypeVar("R")
 
 ABOUT = (
     "A project of enclosure-app. Lengths are millimetres, y up; angles are degrees, anticlockwise; "
@@ -58,21 +56,6 @@ def _write_shape(shape: Shape) -> dict[str, Any]:
 
 def _written(held: Mapping[str, object], forms: Mapping[str, Form[Any]]) -> dict[str, Any]:
     return {name: forms[name].write(value) for name, value in held.items()}
-
-
-def _brief(whole: Form[R], usual: R) -> Form[R]:
-    """Return a form that leaves out of the file what is as it usually is, but for its first key."""
-    common = whole.write(usual)
-    common.pop(next(iter(common)))
-
-    def write(held: R) -> dict[str, Any]:
-        return {
-            name: value
-            for name, value in whole.write(held).items()
-            if name not in common or value != common[name]
-        }
-
-    return Form(whole.read, write)
 
 
 def _read_pair(value: object) -> tuple[str, str]:
@@ -134,32 +117,27 @@ _PIECE = record(
     handles=several(form.text),
     layer=form.text,
 )
-_STROKE = _brief(
-    record(
-        Stroke,
-        points=form.points,
-        layer=form.text,
-        handle=form.text,
-        linetype=form.text,
-        color=form.whole,
-        block=form.text,
-        width=form.number,
-        filled=form.flag,
-    ),
-    Stroke(()),
+_STROKE = brief(
+    Stroke,
+    points=form.points,
+    layer=form.text,
+    handle=form.text,
+    linetype=form.text,
+    color=form.whole,
+    block=form.text,
+    width=form.number,
+    filled=form.flag,
 )
-_ROW = _brief(
-    record(
-        LayerRow,
-        match=form.text,
-        product=form.maybe(form.text),
-        role=form.maybe(form.word(Role)),
-        linetype=form.maybe(form.text),
-        color=form.maybe(form.whole),
-        block=form.maybe(form.text),
-        handles=several(form.text),
-    ),
-    LayerRow(""),
+_NOTE = brief(Note, level=form.word(NoteLevel), text=form.text, about=form.text)
+_ROW = brief(
+    LayerRow,
+    match=form.text,
+    product=form.maybe(form.text),
+    role=form.maybe(form.word(Role)),
+    linetype=form.maybe(form.text),
+    color=form.maybe(form.whole),
+    block=form.maybe(form.text),
+    handles=several(form.text),
 )
 _TEXT = record(
     Text,
@@ -193,7 +171,7 @@ _PROJECT = record(
     units=form.word(Units),
     source=form.text,
     layouts=several(form.text),
-    notes=several(record(Note, level=form.word(NoteLevel), text=form.text)),
+    notes=several(_NOTE),
     book=form.text,
     layers=several(_ROW),
     figures=form.by_name(form.number),

@@ -37,10 +37,15 @@ class NoteLevel(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """One thing the reader repaired, ignored or guessed, in a sentence."""
+    """One thing the reader repaired, ignored or guessed, in a sentence.
+
+    `about` is ``"layers"`` for what it took layers for, which changes when the person says what
+    they are; "" for what stays true.
+    """
 
     level: NoteLevel
     text: str
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -135,7 +135,7 @@ def projects(draw: st.DrawFn) -> Project:
         units=draw(st.sampled_from(Units)),
         sections=draw(many(sections(shared))),
         source=draw(texts),
-        notes=draw(many(st.builds(Note, st.sampled_from(NoteLevel), texts))),
+        notes=draw(many(st.builds(Note, st.sampled_from(NoteLevel), texts, texts))),
         book=draw(st.sampled_from(["", *books()])),
         figures=MappingProxyType(
             draw(st.dictionaries(st.sampled_from([*limit_units()]), numbers, max_size=2))

@@ -93,3 +93,17 @@ def test_every_place_that_is_wrong_is_named(
     with pytest.raises(Mistakes) as caught:
         how.read(value)
     assert list(caught.value.found) == found
+
+
+def test_a_brief_record_leaves_out_what_is_as_usual_and_reads_the_same() -> None:
+    brief = form.brief(
+        Post, at=form.point, colour=form.word(Colour), names=form.several(form.text)
+    )
+    for post, keys in (
+        (Post((0.0, 0.0)), {"at"}),
+        (Post((1.0, 2.0), Colour.GREEN), {"at", "colour"}),
+        (Post((1.0, 2.0), names=("a",)), {"at", "names"}),
+    ):
+        written = brief.write(post)
+        assert set(written) == keys
+        assert brief.read(written) == post

@@ -258,3 +258,17 @@ def test_a_drawing_of_an_office_reads_the_same_by_guess_after_a_map_was_tried(
     tried = said(opened, rows_saying(opened.layers, layers_of(opened), role=Role.LINEWORK)).project
     assert all(section.pieces == () for section in tried.sections)
     assert content(said(tried, opened.layers).project) == content(opened)
+
+
+def test_notes_tell_what_the_layers_are_taken_for_now() -> None:
+    opened = read("parapet.dxf")
+    told = {note.text for note in opened.notes}
+    assert "Taken for Plywood: layer “Plywood”." in told
+    after = saying(saying(opened, "Plywood", product="osb"), "Vented space", role=Role.LINEWORK)
+    now = {note.text for note in after.notes}
+    assert "Taken for Plywood: layer “Plywood”." not in now
+    assert "Taken for Gypsum board: layer “Plasterboard”." in now
+    (plain,) = (text for text in now if text.startswith("Nothing is said of"))
+    assert "“Vented space”" in plain
+    others = {note.text for note in opened.notes if not note.about}
+    assert others == {note.text for note in after.notes if not note.about}
