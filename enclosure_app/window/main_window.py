@@ -16,6 +16,7 @@ from enclosure_app.model.section import DOWN
 from enclosure_app.resources import resource
 from enclosure_app.window.action_table import CHANGE
 from enclosure_app.window.actions import Actions
+from enclosure_app.window.canvas.picking import piece_at
 from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
@@ -41,7 +42,8 @@ from enclosure_app.window.views import Views
 from enclosure_app.window.working import Lane, Working
 
 _STATE = 2  # of the layout that is kept; another number forgets an older one
-_MENU = ("give_product", "pick_same", "tool_points", "tool_move", "tool_turn", "delete")
+_MENU = ("give_product", "pick_same", "tool_points", "copy_picked", "paste", "delete")
+_REACH = 6.0  # dots from the mouse to what a menu is asked about
 _MENU_OF_TOOLS = ("tool_sheet", "tool_inside", "tool_outside", "fit")
 
 
@@ -262,8 +264,13 @@ class MainWindow(QMainWindow):
         self._check_gravity()
 
     def _show_menu(self, at: QPoint, pointer: Pointer) -> None:
-        del pointer
+        """Show what can be done with what the mouse is on, which is picked if it is not yet."""
+        section = self.place.section
+        name = piece_at(section, pointer.bare, pointer.reach(_REACH)) if section else ""
+        if name and name not in self.place.picked:
+            self.place.pick((name,))
         menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         menu.addActions([self.actions_by_name[name] for name in _MENU])
         menu.addMenu(self.actions_by_name.menus[CHANGE])
         menu.addSeparator()

@@ -74,6 +74,7 @@ class Toolbox(QObject):
         tool = TOOLS[name](self._canvas.place)
         tool.changed.connect(self._hint)
         tool.done.connect(self._back)
+        tool.wanted.connect(self.take)
         before, self.name = self._canvas.tool, name
         self._canvas.take_tool(tool)
         before.deleteLater()

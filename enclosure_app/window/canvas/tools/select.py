@@ -52,8 +52,8 @@ class Select(Tool):
         """Return what to do next."""
         if self.place.picked or self.place.picked_lines:
             return say(
-                "Drag to move what is picked, with Ctrl to copy it; arrows move it a little; "
-                "Delete removes it; Shift picks more."
+                "Drag it, with Ctrl a copy; arrows move it a little; a double click shows its points; "
+                "Shift picks more."
             )
         return say("Click a sheet or a line to pick it, or drag a box around several.")
 
@@ -100,6 +100,14 @@ class Select(Tool):
         self._pick_box(start, pointer) if self._to else self._pick_line(pointer)
         self._to = None
         self.changed.emit()
+
+    def double(self, pointer: Pointer) -> None:
+        """Go on with the points of the piece that is there."""
+        section = self.place.section
+        name = piece_at(section, pointer.bare, pointer.reach(_REACH)) if section else ""
+        if name:
+            self.place.pick((name,))
+            self.wanted.emit("points")
 
     def key(self, event: QKeyEvent) -> bool:
         """Delete what is picked, or move it by arrows."""

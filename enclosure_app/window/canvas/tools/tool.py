@@ -52,10 +52,15 @@ class Pointer:
 
 
 class Tool(QObject):
-    """One gesture. `changed`: it looks different now. `done`: it has done its work."""
+    """One gesture.
+
+    `changed`: it looks different now. `done`: it has done its work. `wanted`: the name of the tool
+    that is to go on.
+    """
 
     changed = Signal()
     done = Signal()
+    wanted = Signal(str)
     catches = False  # whether the pointer is to catch ends, middles, crossings
     catches_beside = False  # and places beside a line, where a sheet is drawn off a board
     cursor = Qt.CursorShape.ArrowCursor

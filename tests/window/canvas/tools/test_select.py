@@ -5,6 +5,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QMenu
 
 from enclosure_app.model.edits import add_piece, remove_pieces
 from enclosure_app.model.place import Area, Line
@@ -163,3 +164,23 @@ def test_shift_drags_straight_across(two: MainWindow, hand, qtbot) -> None:  # n
     shape = two.document.project.sections[0].by_name["drawn-1"].shape
     assert shape.points[0][1] == pytest.approx(300.0)
     assert shape.points[0][0] == pytest.approx(700.0, abs=4.0)
+
+
+def test_a_double_click_goes_on_with_its_points(two: MainWindow, hand) -> None:  # noqa: ANN001
+    hand.click((400.0, 800.0))
+    hand.double((400.0, 800.0))
+    assert two.toolbox.name == "points"
+    hand.drag((400.0, 1500.0), (500.0, 1500.0), (600.0, 1400.0))
+    assert two.document.project.sections[0].by_name["drawn-1"].shape.points[1] == pytest.approx(
+        hand.at((600.0, 1400.0))
+    )
+
+
+def test_a_menu_is_about_the_piece_under_the_mouse(two: MainWindow, hand, qtbot) -> None:  # noqa: ANN001
+    two.place.pick(("drawn-1",))
+    qtbot.mouseClick(two.canvas, Qt.MouseButton.RightButton, pos=hand.dot((900.0, 800.0)))
+    assert two.place.picked == {"drawn-2"}
+    menu = QApplication.activePopupWidget()
+    assert isinstance(menu, QMenu)
+    assert two.actions_by_name["delete"] in menu.actions()
+    menu.close()
