@@ -63,15 +63,16 @@ class LayerDelegate(QStyledItemDelegate):
         plain = told.meant == Role.LINEWORK
         quiet, ink = QPalette.ColorRole.PlaceholderText, QPalette.ColorRole.Text
         metrics = painter.fontMetrics()
-        beside = model.beside(told)
         left = room.right() - x
         painter.setPen(palette.color(quiet if plain else ink))
         meant = metrics.elidedText(model.meant(told), Qt.TextElideMode.ElideRight, left)
         painter.drawText(QRect(x, room.top(), left, room.height()), _LEFT, meant)
         left -= metrics.horizontalAdvance(meant) + 12
         painter.setPen(palette.color(quiet))
-        if metrics.horizontalAdvance(beside) <= left:
-            painter.drawText(room, _RIGHT, beside)
+        for beside in (model.beside(told), model.difference(told)):
+            if metrics.horizontalAdvance(beside) <= left:
+                painter.drawText(room, _RIGHT, beside)
+                break
 
     def sizeHint(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex

@@ -55,6 +55,13 @@ def beside_words(meant: str, guess: Guess | None, products: Mapping[str, Product
     return say("named as {guess}?", guess=in_sentence(meant_word(guessed_key(guess), products)))
 
 
+def difference_word(meant: str, guess: Guess | None) -> str:
+    """Return in two words whether a layer is what its name suggests, "" where it suggests nothing."""
+    if guess is None:
+        return ""
+    return say("as named") if guessed_key(guess) == meant else say("not as named")
+
+
 def why_words(guess: Guess | None, products: Mapping[str, Product]) -> str:
     """Return in a sentence what a layer's name suggests, by which words, and how sure that is."""
     if guess is None:

@@ -8,7 +8,13 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
-from enclosure_app.window.layer_words import beside_words, drawn_words, meant_word, why_words
+from enclosure_app.window.layer_words import (
+    beside_words,
+    difference_word,
+    drawn_words,
+    meant_word,
+    why_words,
+)
 from enclosure_app.window.layers_told import LayersTold, LayerTold
 
 Index = QModelIndex | QPersistentModelIndex
@@ -70,6 +76,10 @@ class LayersModel(QAbstractListModel):
     def beside(self, told: LayerTold) -> str:
         """Return how that stands beside what its name suggests."""
         return beside_words(told.meant, told.guess, self.products)
+
+    def difference(self, told: LayerTold) -> str:
+        """Return the same in two words, where there is no room for more."""
+        return difference_word(told.meant, told.guess)
 
     def _renew(self) -> None:
         wanted = self._sought.casefold().split()

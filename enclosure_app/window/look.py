@@ -119,6 +119,7 @@ def style_sheet(c: Colours) -> str:
     QPushButton#link {{ background: transparent; border: 0; color: {c.accent}; padding: 2px 0;
                text-align: left; }}
     QPushButton#link:hover {{ text-decoration: underline; }}
+    QPushButton#link:disabled {{ color: {c.line}; text-decoration: none; }}
     QPushButton#link:focus {{ border-bottom: 2px solid {c.accent}; border-radius: 0; }}
     QDockWidget {{ font-weight: 600; color: {c.ink}; }}
     QDockWidget > QWidget {{ background: {c.panel}; }}

@@ -8,6 +8,7 @@ from enclosure_app.window.layer_words import (
     ROLES,
     beside_words,
     chosen_words,
+    difference_word,
     drawn_words,
     guessed_key,
     meant_word,
@@ -30,6 +31,9 @@ def test_what_a_layer_is_stands_beside_what_its_name_suggests() -> None:
     assert beside_words("glass", guess, PRODUCTS) == "as named, likely"
     assert beside_words(Role.LINEWORK, guess, PRODUCTS) == "named as glazing?"
     assert beside_words("glass", None, PRODUCTS) == ""
+    assert difference_word("glass", guess) == "as named"
+    assert difference_word("felt", guess) == "not as named"
+    assert difference_word("felt", None) == ""
 
 
 def test_why_names_the_words_and_what_else_they_may_mean() -> None:
