@@ -78,6 +78,7 @@ class FiguresPage(QWidget):
 
     def _make_table(self) -> None:
         table = self.table
+        table.setTabKeyNavigation(False)  # Tab leads on, the arrows go through the rows
         table.setColumnCount(3)
         table.setHorizontalHeaderLabels(
             [self.tr("What"), self.tr("Required"), self.tr("Where it is from")]
@@ -96,6 +97,7 @@ class FiguresPage(QWidget):
 
     def _lay_out(self) -> None:
         self.sought.setPlaceholderText(self.tr("Find a figure: lap, upturn, drip…"))
+        self.sought.setAccessibleName(self.tr("Find a figure"))
         self.told.setWordWrap(True)
         self.told.setObjectName("quiet")
         form = QFormLayout()

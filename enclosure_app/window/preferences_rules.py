@@ -57,6 +57,7 @@ class RulesPage(QWidget):
             grid.addWidget(choice, row, 1)
         grid.setRowStretch(len(RULES), 1)
         area = QScrollArea(self)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # it follows what the keys reach
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(rows)

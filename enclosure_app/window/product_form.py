@@ -60,6 +60,7 @@ class ProductForm(QWidget):
         self.wrong = QLabel(self)
         self.wrong.setWordWrap(True)
         self.area = QScrollArea(self)
+        self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # it follows what the keys reach
         self.keep = QPushButton(self.tr("Keep it"), self)
         self.keep.setObjectName("main")
         self.keep.clicked.connect(self._keep)

@@ -48,6 +48,7 @@ class SizesForm(QFrame):
         self.title, self.wrong = _label(self, "panel-title"), _label(self, "message")
         self.buttons = QVBoxLayout()
         self._room = QScrollArea(self)
+        self._room.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # it follows what the keys reach
         self._done = QPushButton(say("Done"), self)
         self._done.setObjectName("main")
         self._done.clicked.connect(self.leave)

@@ -4,12 +4,14 @@ from collections.abc import Callable, Iterator
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractScrollArea,
     QApplication,
-    QLabel,
+    QDialog,
     QTabBar,
+    QTabWidget,
     QWidget,
 )
 from pytestqt.qtbot import QtBot
@@ -25,9 +27,9 @@ def takes_keys(widget: QWidget) -> bool:
 
 
 def told(widget: QWidget) -> str:
-    """Return what a screen reader says of a widget."""
-    text = widget.text() if isinstance(widget, QAbstractButton | QLabel) else ""
-    return widget.accessibleName() or text
+    """Return what a screen reader says of a widget: its name, its text, or its label's."""
+    seen_by_reader = QAccessible.queryAccessibleInterface(widget)
+    return str(seen_by_reader.text(QAccessible.Text.Name))
 
 
 def known(widget: QWidget) -> str:
@@ -40,10 +42,16 @@ def with_its_group(widget: QWidget | None) -> set[QWidget | None]:
     return {widget, *group.buttons()} if group and group.exclusive() else {widget}
 
 
+def in_front(window: MainWindow) -> QWidget:
+    """Return the dialog that is open, or the window itself."""
+    dialogs = [each for each in window.findChildren(QDialog) if each.isVisible()]
+    return dialogs[-1] if dialogs else window
+
+
 def seen(window: MainWindow) -> Iterator[QWidget]:
-    for widget in window.findChildren(QWidget):
+    for widget in in_front(window).findChildren(QWidget):
         inside = isinstance(widget.parent(), QAbstractScrollArea)  # a viewport speaks for nothing
-        if takes_keys(widget) and not inside:
+        if takes_keys(widget) and not inside and not isinstance(widget, QTabWidget):
             yield widget
 
 
@@ -70,7 +78,46 @@ def asked(window: MainWindow) -> None:
     window.messages.ask("Go on?", {"Yes": lambda: None})
 
 
-STATES = (begun, judged, several, explained, asked)
+def reasoned(window: MainWindow) -> None:
+    judged(window)
+    window.do("decide_accepted")
+
+
+def preferring(window: MainWindow) -> None:
+    judged(window)
+    window.do("preferences")
+
+
+def figuring(window: MainWindow) -> None:
+    """Show the required figures among the preferences."""
+    preferring(window)
+    (tabs,) = in_front(window).findChildren(QTabWidget)
+    tabs.setCurrentIndex(1)
+
+
+def own_product(window: MainWindow) -> None:
+    judged(window)
+    add = (b for b in window.lines.findChildren(QAbstractButton) if b.text() == "Add your own")
+    next(add).click()
+
+
+def sizing(window: MainWindow) -> None:
+    """Show the form of sizes of a ready-made part."""
+    window.filing.parts.actions()[0].trigger()
+
+
+STATES = (
+    begun,
+    judged,
+    several,
+    explained,
+    asked,
+    reasoned,
+    preferring,
+    figuring,
+    own_product,
+    sizing,
+)
 
 
 @pytest.mark.parametrize("state", STATES, ids=lambda state: state.__name__)
@@ -86,7 +133,8 @@ def test_tab_reaches_all_that_takes_keys(
     window: MainWindow, state: Callable[[MainWindow], None], qtbot: QtBot
 ) -> None:
     state(window)
-    window.activateWindow()
+    in_front(window).activateWindow()
+    qtbot.waitUntil(in_front(window).isActiveWindow)
     wanted = set(seen(window))
     start = next(iter(wanted))
     start.setFocus(Qt.FocusReason.TabFocusReason)
