@@ -154,6 +154,8 @@ def style_sheet(c: Colours) -> str:
     QTableView::item:selected {{ background: {c.soft}; color: {c.ink}; }}
     QTabWidget::pane {{ border: 0; border-top: 1px solid {c.line}; background: {c.panel}; }}
     QSplitter::handle {{ background: {c.line}; }}
+    QProgressBar {{ background: {c.line}; border: 0; border-radius: 3px; }}
+    QProgressBar::chunk {{ background: {c.accent}; border-radius: 3px; }}
     QToolTip {{ background: {c.raised}; color: {c.ink}; border: 1px solid {c.line}; padding: 5px; }}
     QWidget#panel, QWidget#lines, QWidget#findings {{ background: {c.panel}; }}
     QLabel#panel-title {{ font-weight: 600; color: {c.ink}; }}

@@ -82,11 +82,12 @@ class Reader:
             return self._answer(process.stdout, progress)
         except (EOFError, OSError, pickle.UnpicklingError):
             self._let_go(process)
-            _buried(process)
             progress.go_on()
             raise EnclosureError(_died(order)) from None
         finally:
             progress.when_stopped(_nothing)
+            if process is not self._process:
+                _buried(process)
 
     def close(self) -> None:
         """End the process."""

@@ -28,7 +28,7 @@ def large(tmp_path_factory: pytest.TempPathFactory) -> Path:
     drawing = ezdxf.new("R2010")
     drawing.header["$INSUNITS"] = 4
     space = drawing.modelspace()
-    for n in range(20_000):
+    for n in range(12_000):
         x, y = 40 * (n % 200), 40 * (n // 200)
         space.add_line((x, y), (x + 30, y), {"layer": "X"})
     path = tmp_path_factory.mktemp("large") / "large.dxf"
