@@ -125,6 +125,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Copy what is picked</source>
+   <translation>Kopieren, was gewählt ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Copy what is picked to one place after another</source>
    <translation>Das Ausgewählte an eine Stelle nach der anderen kopieren</translation>
   </message>
@@ -147,6 +152,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Cut in two</source>
    <translation>In zwei teilen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Cut out what is picked</source>
+   <translation>Ausschneiden, was gewählt ist</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -255,6 +265,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Into the section in view, at the same place; beside the originals where they stand</source>
+   <translation>In den gezeigten Schnitt, an dieselbe Stelle; neben die Vorlagen, wo diese stehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>It is mended</source>
    <translation>Es ist behoben</translation>
   </message>
@@ -340,6 +355,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Name this section…</source>
+   <translation>Diesen Schnitt benennen…</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>New empty sheet</source>
    <translation>Neues leeres Blatt</translation>
   </message>
@@ -352,6 +372,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Next part of the window</source>
    <translation>Nächster Teil des Fensters</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Next section</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -450,8 +475,18 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Put in what was copied</source>
+   <translation>Einsetzen, was kopiert ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Read the notes…</source>
    <translation>Hinweistexte lesen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Remove this section</source>
+   <translation>Diesen Schnitt entfernen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -497,6 +532,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Seal a joint</source>
    <translation>Anschluss abdichten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Section before</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -708,8 +748,18 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/editing.py" />
+   <source>Nothing is copied yet: pick something and copy it first.</source>
+   <translation>Noch ist nichts kopiert: zuerst etwas wählen und kopieren.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/editing.py" />
    <source>Pick the lines first that are made of this product.</source>
    <translation>Zuerst die Linien auswählen, die aus diesem Produkt sind.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/editing.py" />
+   <source>Put in what was copied</source>
+   <translation>Einsetzen, was kopiert ist</translation>
   </message>
  </context>
  <context>
@@ -723,6 +773,11 @@
    <location filename="../../enclosure_app/window/preferences_figures.py" />
    <source>Choose a figure to read more; click it twice to type another.</source>
    <translation>Einen Wert wählen, um mehr zu lesen; zweimal anklicken, um einen anderen einzugeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <source>Find a figure</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/preferences_figures.py" />
@@ -1763,8 +1818,73 @@
   </message>
  </context>
  <context>
+  <name>SectionCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sections.py" />
+   <source>Name of the section</source>
+   <translation>Name des Schnitts</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sections.py" />
+   <source>Name the section</source>
+   <translation>Den Schnitt benennen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sections.py" />
+   <source>Remove {}</source>
+   <translation>{} entfernen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/sections.py" />
+   <source>This is the only section: delete what is in it, or begin a new sheet.</source>
+   <translation>Das ist der einzige Schnitt: löschen, was darin ist, oder ein neues Blatt beginnen.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SectionRow</name>
+  <message>
+   <location filename="../../enclosure_app/window/section_row.py" />
+   <source>Before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/section_row.py" />
+   <source>Next</source>
+   <translation>Weiter</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/section_row.py" />
+   <source>Sections</source>
+   <translation>Schnitte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/section_row.py" />
+   <source>The next section</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/section_row.py" />
+   <source>The section before</source>
+   <translation type="unfinished" />
+  </message>
+ </context>
+ <context>
+  <name>Showing</name>
+  <message>
+   <location filename="../../enclosure_app/window/showing.py" />
+   <source>Checking the section</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/showing.py" />
+   <source>Checking {} sections</source>
+   <translation type="unfinished" />
+  </message>
+ </context>
+ <context>
   <name>Sizes</name>
   <message>
+   <location filename="../../enclosure_app/window/name_strip.py" />
    <location filename="../../enclosure_app/window/sizes_form.py" />
    <source>Done</source>
    <translation>Fertig</translation>
@@ -2084,7 +2204,7 @@
    <translation>Eine Stelle im Gebäude anklicken; die Marke ziehen oder wegklicken.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/turning.py" />
    <source>Click a place on the line to flip over.</source>
    <translation>Eine Stelle auf der Linie anklicken, an der gespiegelt wird.</translation>
   </message>
@@ -2099,7 +2219,7 @@
    <translation>Eine Stelle außerhalb des Gebäudes anklicken; die Marke ziehen oder wegklicken.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/turning.py" />
    <source>Click a second place on the line, or type its angle; Shift keeps it upright or level, Ctrl leaves the original.</source>
    <translation>Eine zweite Stelle auf der Linie anklicken oder ihren Winkel eingeben; Umschalt hält sie senkrecht oder waagerecht, Strg lässt das Original stehen.</translation>
   </message>
@@ -2134,7 +2254,7 @@
    <translation>Senkrecht darunter anklicken oder den Winkel eingeben: bei -90 ist unten auf dem Blatt unten.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/turning.py" />
    <source>Click the centre to turn about.</source>
    <translation>Die Mitte anklicken, um die gedreht wird.</translation>
   </message>
@@ -2219,7 +2339,7 @@
    <translation>Anklicken, wo eine Bahn geteilt werden soll.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/turning.py" />
    <source>Click where that place goes, or type the angle; Shift keeps to 15 degrees.</source>
    <translation>Anklicken, wohin diese Stelle kommt, oder den Winkel eingeben; Umschalt hält 15 Grad ein.</translation>
   </message>
@@ -2326,8 +2446,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/select.py" />
-   <source>Drag to move what is picked, with Ctrl to copy it; arrows move it a little; Delete removes it; Shift picks more.</source>
-   <translation>Ziehen verschiebt das Ausgewählte, mit Strg kopiert es; die Pfeile verschieben es ein wenig; Entf löscht es; Umschalt wählt mehr aus.</translation>
+   <source>Drag it, with Ctrl a copy; arrows move it a little; a double click shows its points; Shift picks more.</source>
+   <translation>Ziehen verschiebt, mit Strg als Kopie; Pfeile schieben ein wenig; ein Doppelklick zeigt die Punkte; Umschalt wählt dazu.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
@@ -2340,7 +2460,7 @@
    <translation>„{}“ daneben zeichnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/turning.py" />
    <source>Flip</source>
    <translation>Spiegeln</translation>
   </message>
@@ -2501,7 +2621,7 @@
    <translation>„{}“ nachziehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/turning.py" />
    <source>Turn</source>
    <translation>Drehen</translation>
   </message>
@@ -2516,7 +2636,7 @@
    <translation>Eingeben, wie weit diese beiden Stellen wirklich auseinander sind, etwa 1200 oder 4' 6"; mit „at 0“ dahinter wird die Linie auch waagerecht gelegt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/tools/transform.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/turning.py" />
    <source>Type the angle, such as 22.5, or click a place that is to be turned.</source>
    <translation>Den Winkel eingeben, etwa 22.5, oder eine Stelle anklicken, die gedreht werden soll.</translation>
   </message>
@@ -2849,11 +2969,6 @@
    <location filename="../../enclosure_app/window/views.py" />
    <source>Panels</source>
    <translation>Leisten</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/views.py" />
-   <source>Sections</source>
-   <translation>Schnitte</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/views.py" />
@@ -6271,6 +6386,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/layers.py" />
+   <location filename="../../enclosure_app/window/layer_words.py" />
    <source>as named</source>
    <translation>wie benannt</translation>
   </message>
@@ -7043,6 +7159,11 @@
    <location filename="../../enclosure_app/model/edits/looking_up.py" />
    <source>none yet</source>
    <translation>noch keine</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>not as named</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/words.py" />
