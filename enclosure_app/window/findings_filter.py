@@ -28,6 +28,12 @@ class FindingsFilter(QWidget):
         self.verdicts.activated.connect(self._choose)
         self._count()
 
+    def clear(self) -> None:
+        """Let everything pass."""
+        for button in self.severities.values():
+            button.setChecked(True)
+        self._model.filter_by(hidden=frozenset(), rule="", state=None, gone=False)
+
     def _made_button(self) -> QPushButton:
         button = QPushButton(self)
         button.setCheckable(True)

@@ -33,6 +33,8 @@ from enclosure_app.window.ribbon_told import stops, told_at
 _EDGE = 6.0  # mm on either side of the bands
 _BAND = (5.6, 13.0)  # mm below the top of a ribbon, between which its band lies
 _STEP = 0.01  # of the walk, that an arrow key goes
+_LEAST = 1.35  # bands that the strip shows at first in a window of the height _SMALL,
+_SMALL, _SHARE = 768, 0.4  # and the share of what a window is higher that goes to the strip
 _NOTCH = 0.02  # of the walk, that one notch of the wheel goes
 _ONWARD = {Qt.Key.Key_Right: _STEP, Qt.Key.Key_Left: -_STEP}
 _TURN = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
@@ -68,6 +70,12 @@ class RibbonView(QWidget):
         self._at: tuple[int, float] | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("The layers unrolled"))
+        self.setStatusTip(
+            self.tr(
+                "Click, turn the wheel or use the arrows to walk along a layer; Page Down leaps to "
+                "the next lap or gap, Shift and the wheel turn to the other layers."
+            )
+        )
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
 
@@ -316,10 +324,16 @@ class RibbonStrip(QScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.view.reached.connect(self._scroll_to)
 
+    def wished_height(self, room: int) -> int:
+        """Return how high the strip is at first in a window `room` dots high: one band, or all."""
+        most = round(len(Control) * HEIGHT * DOTS) + 8
+        least = round(_LEAST * HEIGHT * DOTS)
+        return max(least, min(most, least + round(_SHARE * (room - _SMALL))))
+
     def _scroll_to(self, number: int) -> None:
         """Scroll so that a whole band is seen."""
         self.verticalScrollBar().setValue(round(number * HEIGHT * DOTS))
 
     def sizeHint(self) -> QSize:
         """Return the room for one and a half bands, so that it is seen that there are more."""
-        return QSize(600, round(1.35 * HEIGHT * DOTS))
+        return QSize(600, round(_LEAST * HEIGHT * DOTS))

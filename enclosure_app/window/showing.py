@@ -7,6 +7,7 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.verdicts import with_verdicts
+from enclosure_app.window.canvas.flag_hand import FlagHand
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking, unjudged
@@ -33,6 +34,7 @@ class Showing(QObject):
         self._look = Look()
         self._fit_next = True
         self._pointed: Point | None = None
+        self.flags = FlagHand(views.canvas)
         self._late = QTimer(self)
         self._late.setSingleShot(True)
         self._late.setInterval(_LATE)
@@ -50,6 +52,7 @@ class Showing(QObject):
         views.findings.chosen.connect(place.show_only)
         views.ribbon.view.walked.connect(self.go_to)
         views.canvas.pointed.connect(self._point)
+        self.flags.taken.connect(self._show_flagged)
         views.section_row.turned.connect(self.turn_to)
         views.lines.lit.connect(self._light)
 
@@ -107,6 +110,7 @@ class Showing(QObject):
         self._look = Look(self._place.document.project.units, self._look.dark, self._place.only)
         self._name_sections()
         views.canvas.show_result(result, self._look)
+        self.flags.show_result(result, self._look)
         views.findings.show_result(result, self._look)
         views.ribbon.view.show_result(result, self._look)
         scale = scale_step(self._place.document.project, result.section)
@@ -140,6 +144,13 @@ class Showing(QObject):
         self._views.ribbon.view.show_place(finding.at, finding.control)
         if finding.control is Control.WATER:
             self._views.canvas.rain.start()
+
+    def _show_flagged(self, key: str) -> None:
+        """Choose the finding whose flag was clicked in the drawing, in the list and in the band."""
+        self._views.findings.choose(key)
+        finding = self._views.findings.current
+        if finding:
+            self._views.ribbon.view.show_place(finding.at, finding.control)
 
     def _name_sections(self) -> None:
         """Name the sections, with how many faults each has; a single one needs no name."""

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from math import dist
 
+import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication
@@ -144,3 +145,11 @@ def test_the_mouse_is_told_what_it_is_over(opened: Opened) -> None:
 def test_every_control_has_its_band_where_it_is_drawn(opened: Opened) -> None:
     window = opened()
     assert window.ribbon.view.height() >= 4 * 100
+
+
+@pytest.mark.parametrize(("room", "bands"), [(768, 1.35), (1080, 2.6), (2160, 4.0)])
+def test_the_strip_begins_with_one_band_or_with_all_where_there_is_room(
+    opened: Opened, room: int, bands: float
+) -> None:
+    strip = opened().ribbon
+    assert strip.wished_height(room) / (25.6 * DOTS) == pytest.approx(bands, abs=0.2)

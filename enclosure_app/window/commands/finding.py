@@ -28,11 +28,19 @@ class FindingCommands(QObject):
 
     def next_finding(self) -> None:
         """Go to the next finding."""
-        self._parts.findings.step(1)
+        self._step(1)
 
     def last_finding(self) -> None:
         """Go to the finding before."""
-        self._parts.findings.step(-1)
+        self._step(-1)
+
+    def _step(self, by: int) -> None:
+        """Go to the next finding or the one before; where all are left out, show all of them first."""
+        findings = self._parts.findings
+        if findings.model.total and not findings.model.rows:
+            self._parts.place.show_only(None)
+            findings.filter.clear()
+        findings.step(by)
 
     def why(self) -> None:
         """Show the page of the rule of the finding that is chosen."""

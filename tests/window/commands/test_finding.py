@@ -7,6 +7,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.model.finding import Severity
+from enclosure_app.model.product import Control
 from enclosure_app.model.project import Decision, State
 from enclosure_app.window.main_window import MainWindow
 
@@ -36,6 +38,18 @@ def test_keys_walk_through_the_findings(shown: MainWindow, qtbot: QtBot) -> None
     second = shown.findings.current
     qtbot.keyClick(shown, Qt.Key.Key_N, Qt.KeyboardModifier.ShiftModifier)
     assert shown.findings.current == first != second
+
+
+def test_where_every_finding_is_left_out_the_next_one_shows_them_again(
+    shown: MainWindow, qtbot: QtBot
+) -> None:
+    shown.place.show_only(Control.AIR)
+    shown.findings.filter.severities[Severity.FAULT].click()
+    assert shown.findings.model.rows == ()
+    qtbot.keyClick(shown, Qt.Key.Key_N)
+    assert shown.place.only is None
+    assert len(shown.findings.model.rows) == 3
+    assert shown.findings.current is not None
 
 
 def test_a_verdict_is_one_key_and_one_step(shown: MainWindow, qtbot: QtBot) -> None:
