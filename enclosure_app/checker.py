@@ -68,6 +68,11 @@ class Check:
     found: Found
 
 
+def few_moved(last: Check, section: Section, limits: Limits) -> bool:
+    """Whether a section differs from that of its last check by no more than a few moved pieces."""
+    return last.limits is limits and moved_between(last.result.section, section) is not None
+
+
 def check(section: Section, limits: Limits, last: Check | None = None) -> Check:
     """Check one section; its marks must lie in the frame.
 

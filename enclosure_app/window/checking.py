@@ -1,7 +1,8 @@
-"""Checks the project again after each change: soon, off the window's own thread where it is slow.
+"""Checks the project again after each change: at once, or off the window's own thread where it is slow.
 
-A section that did not change is the very same object and keeps its result. What a slow check says
-of a project that has changed since is dropped.
+A section that did not change is the very same object and keeps its result; one in which a few
+pieces moved is checked from its last check. What a slow check says of a project that has changed
+since is dropped.
 """
 
 from collections.abc import Sequence
@@ -9,6 +10,7 @@ from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass
 from time import perf_counter
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -20,19 +22,47 @@ from enclosure_app.model.section import Section
 from enclosure_app.window.document import Document
 from enclosure_app.window.opening import limits_of
 
+if TYPE_CHECKING:
+    from enclosure_app.checker import Check
+
 PAUSE = 50  # ms from a change to the check
 SLOW = 0.060  # seconds from which a check runs in a thread of its own
 MANY = 60  # pieces from which what was just opened is checked there, since nobody knows how long
 
 
 @dataclass(frozen=True, slots=True)
+class Judged:
+    """The result of one section, and by what check it was found, None where there was none.
+
+    `whole` is how long it took to check it as a whole, `again` to check it again after a few pieces
+    moved (s); None as long as that has not been tried.
+    """
+
+    result: SectionResult
+    check: "Check | None" = None
+    whole: float = 0.0
+    again: float | None = None
+
+    def expected(self, section: Section, limits: Limits) -> float:
+        """Return how long it will take to check the section as it is now (s)."""
+        if section is self.result.section and self.check and self.check.limits is limits:
+            return 0.0
+        quick = self.check is not None and _few_moved(self.check, section, limits)
+        return self.again if quick and self.again is not None else self.whole
+
+
+@dataclass(frozen=True, slots=True)
 class Checked:
-    """The results of one project, one for each section, and how long each check took (s)."""
+    """The results of one project, one for each section."""
 
     project: Project
     limits: Limits
-    results: tuple[SectionResult, ...] = ()
-    seconds: tuple[float, ...] = ()
+    judged: tuple[Judged, ...] = ()
+
+    @property
+    def results(self) -> tuple[SectionResult, ...]:
+        """The results alone."""
+        return tuple(each.result for each in self.judged)
 
 
 def unjudged(section: Section) -> SectionResult:
@@ -42,23 +72,42 @@ def unjudged(section: Section) -> SectionResult:
 
 def judge(project: Project, limits: Limits, last: Checked | None = None) -> Checked:
     """Check every section that is not the same as in `last`."""
-    known = {}
-    if last and last.limits is limits:
-        pairs = zip(last.results, last.seconds, strict=True)
-        known = {id(result.section): (result, took) for result, took in pairs}
-    found = [known.get(id(section)) or _timed(section, limits) for section in project.sections]
-    return Checked(
-        project, limits, tuple(result for result, _ in found), tuple(took for _, took in found)
-    )
+    before = _before(project, last)
+    known = {id(each.result.section): each for each in last.judged} if last else {}
+    same = last is not None and last.limits is limits
+    found = [
+        (known.get(id(section)) if same else None) or _judged(section, limits, old)
+        for section, old in zip(project.sections, before, strict=True)
+    ]
+    return Checked(project, limits, tuple(found))
 
 
-def _timed(section: Section, limits: Limits) -> tuple[SectionResult, float]:
-    from enclosure_app.checker import check_section  # noqa: PLC0415  after the window is seen
+def _before(project: Project, last: Checked | None) -> Sequence[Judged | None]:
+    """Return what was last said of each section of a project, None where nothing was."""
+    if last is None or len(last.judged) != len(project.sections):
+        return [None] * len(project.sections)
+    return last.judged
 
+
+def _few_moved(last: "Check", section: Section, limits: Limits) -> bool:
+    from enclosure_app.checker import few_moved  # noqa: PLC0415  after the window is seen
+
+    return few_moved(last, section, limits)
+
+
+def _judged(section: Section, limits: Limits, before: Judged | None) -> Judged:
+    from enclosure_app.checker import check  # noqa: PLC0415  as above
+
+    if len(section.frame) < 3 or not section.pieces:
+        return Judged(unjudged(section))
+    last = before.check if before else None
+    quick = last is not None and _few_moved(last, section, limits)
     start = perf_counter()
-    sound = len(section.frame) > 2 and bool(section.pieces)
-    result = check_section(section, limits) if sound else unjudged(section)
-    return result, perf_counter() - start
+    found = check(section, limits, last)
+    took = perf_counter() - start
+    if before is not None and quick:
+        return Judged(found.result, found, before.whole, took)
+    return Judged(found.result, found, took, before.again if before else None)
 
 
 class Checking(QObject):
@@ -85,7 +134,6 @@ class Checking(QObject):
         self._running: Future[Checked] | None = None
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
-        self._timer.setInterval(PAUSE)
         self._timer.timeout.connect(self.check_now)
         self._done.connect(self._take)
         document.changed.connect(self._soon)
@@ -111,7 +159,7 @@ class Checking(QObject):
         return self._opening == self._document.opening
 
     def check_now(self) -> None:
-        """Check what changed; in a thread where the last check of it was slow."""
+        """Check what changed; in a thread where that will take long."""
         self._timer.stop()
         project = self._document.project
         try:
@@ -124,9 +172,9 @@ class Checking(QObject):
             self.failed.emit(str(error))
 
     def _soon(self) -> None:
-        """Check after a pause, counted from the first change, so that a drag is judged as it goes."""
+        """Check at once where that is quick, else after a pause, counted from the first change."""
         if not self._timer.isActive():
-            self._timer.start()
+            self._timer.start(PAUSE if self._is_slow() else 0)
 
     def close(self) -> None:
         """End the thread; its last check is not waited for longer than it takes."""
@@ -148,11 +196,17 @@ class Checking(QObject):
         return self._limits
 
     def _is_slow(self) -> bool:
-        """Whether a check may take long: the last one did, or much was opened just now."""
+        """Whether a check will take long, by how long it took before; of what is new, by its size."""
+        project = self._document.project
         if self._last is None or self._opening != self._document.opening:
-            sections = self._document.project.sections
-            return self._apart and sum(len(section.pieces) for section in sections) > MANY
-        return max(self._last.seconds, default=0.0) > SLOW
+            return self._apart and sum(len(each.pieces) for each in project.sections) > MANY
+        before = _before(project, self._last)
+        return any(
+            len(section.pieces) > MANY
+            if old is None
+            else old.expected(section, self._last.limits) > SLOW
+            for section, old in zip(project.sections, before, strict=True)
+        )
 
     def _start(self, project: Project, limits: Limits) -> None:
         under_way = self._running is not None and not self._running.done()
