@@ -32,10 +32,7 @@ IN_THE_WINDOW = (
     # begun last: tried together through real mouse and key events, until each has its own file
     "window.application",
     "window.bars",
-    "window.canvas.linework",
-    "window.commands.files",
     "window.opening",
-    "window.printing",
 )
 TESTED_ELSEWHERE = {
     **dict.fromkeys(IN_THE_WINDOW, "window/test_main_window.py"),
