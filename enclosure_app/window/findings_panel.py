@@ -86,6 +86,7 @@ class FindingsPanel(QWidget):
 
     def choose(self, key: str) -> None:
         """Choose the finding with this key, as if it had been clicked."""
+        self.pages.setCurrentIndex(0)
         self._choose(self.model.place_of(key))
 
     def step(self, by: int) -> None:
@@ -93,6 +94,7 @@ class FindingsPanel(QWidget):
         count = len(self.model.rows)
         if count:
             index = self.list.currentIndex()
+            self.pages.setCurrentIndex(0)
             now = index.row() if index.isValid() else (-1 if by > 0 else 0)
             self._choose((now + by) % count)
             self._go(self.list.currentIndex())

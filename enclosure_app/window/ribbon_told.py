@@ -6,6 +6,7 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.unrolled import Lapped, Part, Unrolled, joint_between, lapped
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.report import LayerResult, SectionResult
+from enclosure_app.window.joint_told import lap_words, product_words
 from enclosure_app.window.trade_words import taught
 
 
@@ -20,7 +21,7 @@ def told_at(
     told = _lap_words(result, layer, laid, lap, units) if lap else ""
     course = _part_at(laid.courses, along)
     if not told and course:
-        told = _product(result, course.piece)
+        told = product_words(result, course.piece)
     return taught(told) if told else ""
 
 
@@ -41,22 +42,15 @@ def _lap_words(
     result: SectionResult, layer: LayerResult, laid: Unrolled, lap: Lapped, units: Units
 ) -> str:
     """Return how long a lap is and which sheet is over which."""
-    switch = min(laid.courses, key=lambda course: abs(course.end - (lap.start + lap.end) / 2))
-    at = laid.courses.index(switch)
-    if at + 1 >= len(laid.courses):
-        return ""
-    after = laid.courses[at + 1]
-    joint = joint_between(layer, switch.piece, after.piece)
-    length = format_length(joint.length if joint else lap.end - lap.start, units)
-    outer, inner = (switch, after) if lap.earlier_outside else (after, switch)
-    return say("Lap of {}: {} over {}").format(
-        length, _product(result, outer.piece), _product(result, inner.piece)
+    middle = (lap.start + lap.end) / 2
+    before = min(laid.courses, key=lambda course: abs(course.end - middle))
+    at = laid.courses.index(before) + 1
+    joint = (
+        joint_between(layer, before.piece, laid.courses[at].piece)
+        if at < len(laid.courses)
+        else None
     )
-
-
-def _product(result: SectionResult, name: str) -> str:
-    piece = result.section.by_name.get(name)
-    return result.section.product(piece).name if piece else ""
+    return lap_words(result, joint, units) if joint else ""
 
 
 def say(text: str) -> str:

@@ -30,7 +30,7 @@ def test_a_lap_is_told_with_which_sheet_is_over_which(number: int) -> None:
     under = joint.b if joint.over == joint.a else joint.a
     names = [RESULT.section.product(RESULT.section.by_name[n]).name for n in (joint.over, under)]
     line = told(eave.WATER, (lap.start + lap.end) / 2)[0]
-    assert line == f"Lap of {joint.length:.0f} mm: {names[0]} over {names[1]}"
+    assert line == f"Lap of {joint.length:.0f} mm: {names[0]} over {names[1]}, sealed"
 
 
 def test_a_lift_is_told_with_its_width_and_the_word_is_taught() -> None:

@@ -16,6 +16,10 @@ from enclosure_app.window.canvas.canvas import Canvas
 from enclosure_app.window.canvas.composition import flags_of, numbers_of, only_control
 from enclosure_app.window.canvas.look import DOTS, Look
 from enclosure_app.window.canvas.tools.select import Select
+from enclosure_app.window.joint_told import lap_at, lap_words
+from enclosure_app.window.trade_words import taught
+
+_REACH = 7.0  # dots within which a lap is pointed at
 
 
 class FlagHand(QObject):
@@ -75,8 +79,8 @@ class FlagHand(QObject):
             self._held = False  # it belongs to the press
             return True
         if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
-            finding = self.finding_at(QPointF(event.pos()))
-            QToolTip.showText(event.globalPos(), self.told(finding), self._canvas)
+            told = self.told_at(QPointF(event.pos()))
+            QToolTip.showText(event.globalPos(), told, self._canvas)
             return True
         return False
 
@@ -94,6 +98,16 @@ class FlagHand(QObject):
         self._canvas.setFocus()
         self.taken.emit(finding.key)
         return True
+
+    def told_at(self, dot: QPointF) -> str:
+        """Return what is at a dot of the view, in words: a finding's flag, or a lap."""
+        finding = self.finding_at(dot)
+        if finding or self._result is None:
+            return self.told(finding)
+        camera = self._canvas.camera
+        shown = only_control(self._result, self._look.only)
+        lap = lap_at(shown, camera.place(dot), _REACH / camera.zoom)
+        return taught(lap_words(self._result, lap, self._look.units)) if lap else ""
 
     def told(self, finding: Finding | None) -> str:
         """Return a finding's sentence, what to do, and what was decided."""

@@ -8,6 +8,7 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.drawing.marks import Flag
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.model.product import Control
+from enclosure_app.model.report import JointKind
 from enclosure_app.window.canvas.composition import flags_of, numbers_of
 from enclosure_app.window.canvas.look import DOTS, Look
 from enclosure_app.window.main_window import MainWindow
@@ -100,3 +101,19 @@ def test_the_mouse_is_told_what_a_flag_stands_for(opened: Opened, qtbot: QtBot) 
     window.do("decide_mended")
     qtbot.waitUntil(lambda: "Mended by Ida" in hand.told(finding))
     assert hand.told(None) == ""
+
+
+def test_the_mouse_is_told_which_sheet_is_over_which_at_a_lap(
+    opened: Opened, qtbot: QtBot
+) -> None:
+    window = opened()
+    qtbot.waitUntil(lambda: window.findings.model.total == 3)
+    result, hand = window.result, window.showing.flags
+    assert result is not None
+    laps = [j for j in result.layers[Control.WATER].joints if j.kind is JointKind.LAP]
+    for lap in laps:
+        window.canvas.go_to(lap.at, 200.0)
+        told = hand.told_at(window.canvas.camera.seen(lap.run_a[len(lap.run_a) // 2]))
+        assert told.startswith("Lap of "), told
+    window.canvas.fit()
+    assert hand.told_at(QPointF(3, 3)) == ""

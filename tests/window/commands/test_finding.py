@@ -1,16 +1,19 @@
 """Going through findings and deciding about them, by keys, as one step that can be undone."""
 
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.files.project_file import load_project, save_project
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Decision, State
 from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.printing import drawn
 
 Opened = Callable[..., MainWindow]
 _CTRL = Qt.KeyboardModifier.ControlModifier
@@ -130,3 +133,27 @@ def test_nothing_is_decided_about_nothing(opened: Opened, qtbot: QtBot) -> None:
     window = opened()
     qtbot.keyClick(window, Qt.Key.Key_1, _CTRL)
     assert window.document.project.decisions == ()
+
+
+def test_a_verdict_is_saved_opened_again_and_on_the_sheet(
+    shown: MainWindow, qtbot: QtBot, tmp_path: Path
+) -> None:
+    finding = shown.findings.current
+    assert finding is not None
+    qtbot.keyClick(shown, Qt.Key.Key_2, _CTRL)
+    made = decision(shown)
+    kept = tmp_path / "eave.enclosure.json"
+    save_project(shown.document.project, kept)
+    again = load_project(kept)
+    assert again.decisions == (made,)
+    (result,) = drawn(again, tuple(shown.checking.results)).sections
+    assert result.state(finding) is State.MENDED
+
+
+def test_a_rule_s_page_makes_way_for_the_finding_that_is_gone_to(
+    shown: MainWindow, qtbot: QtBot
+) -> None:
+    qtbot.keyClick(shown, Qt.Key.Key_W)
+    assert shown.findings.pages.currentIndex() == 1
+    qtbot.keyClick(shown, Qt.Key.Key_N)
+    assert shown.findings.pages.currentIndex() == 0
