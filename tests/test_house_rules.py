@@ -31,7 +31,6 @@ DRAWN = ("drawing", "reports", "window")  # the only places where a colour may s
 IN_THE_WINDOW = (
     # begun last: tried together through real mouse and key events, until each has its own file
     "window.application",
-    "window.bars",
     "window.opening",
 )
 TESTED_ELSEWHERE = {

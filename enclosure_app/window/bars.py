@@ -3,9 +3,13 @@
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
+from enclosure_app.window.flow_layout import FlowLayout
 from enclosure_app.window.next_step import Step
+
+_LEAST = 320  # dots: so much room the words of a message have at least
 
 
 class StepBar(QWidget):
@@ -47,15 +51,18 @@ class MessageBar(QWidget):
         self.words = QLabel(self)
         self.words.setWordWrap(True)
         self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.answers = QHBoxLayout()
+        self.answers = FlowLayout()
         close = QPushButton(self.tr("Understood"), self)
         close.clicked.connect(self.hide)
         self.close_button = close
-        line = QHBoxLayout(self)
-        line.setContentsMargins(14, 7, 10, 7)
-        line.addWidget(self.words, 1)
-        line.addLayout(self.answers)
-        line.addWidget(close)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(14, 7, 10, 7)
+        self._grid.setHorizontalSpacing(6)
+        self._grid.setColumnStretch(0, 1)
+        self._grid.addWidget(self.words, 0, 0)
+        self._grid.addLayout(self.answers, 0, 1)
+        self._grid.addWidget(close, 0, 2, Qt.AlignmentFlag.AlignTop)
+        self._below = False
         self.setAccessibleName(self.tr("Message"))
         self.hide()
 
@@ -73,6 +80,24 @@ class MessageBar(QWidget):
             button.clicked.connect(self.hide)
             button.clicked.connect(lambda _=False, do=does: do())
             self.answers.addWidget(button)
+        self._arrange()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the answers where there is room for them."""
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """Put the answers beside the words, or below them where the words would be squeezed."""
+        beside = self.answers.sizeHint().width() + self.close_button.sizeHint().width()
+        below = self.width() - beside < _LEAST
+        if below != self._below:
+            self._below = below
+            self._grid.removeItem(self.answers)
+            if below:
+                self._grid.addLayout(self.answers, 1, 0, 1, 3)
+            else:
+                self._grid.addLayout(self.answers, 0, 1)
 
     def _clear(self) -> None:
         while (item := self.answers.takeAt(0)) is not None:
