@@ -30,8 +30,6 @@ DRAWN = ("drawing", "reports", "window")  # the only places where a colour may s
 # Modules without a test file of their own, each with the one that tries it.
 IN_THE_WINDOW = (
     # begun last: tried together through real mouse and key events, until each has its own file
-    "window.application",
-    "window.opening",
 )
 TESTED_ELSEWHERE = {
     **dict.fromkeys(IN_THE_WINDOW, "window/test_main_window.py"),

@@ -9,6 +9,7 @@ from enclosure_app.files.layer_map import LayerMap
 from enclosure_app.files.layers_said import guessed_rows
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.files.rule_book import load_limits
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.project import Project, project_from
@@ -70,6 +71,6 @@ def limits_of(project: Project) -> Limits:
     """
     limits = load_limits(project.book) if project.book else load_limits()
     if project.figures:
-        limits = limits.overridden(project.figures, "this project's own figure")
+        limits = limits.overridden(project.figures, say("this project's own figure"))
     severities = {**limits.severities, **project.severities}
     return replace(limits, severities=MappingProxyType(severities))
