@@ -9,6 +9,7 @@ from enclosure_app.window.canvas.canvas import Canvas
 from enclosure_app.window.canvas.tools.beside import Beside
 from enclosure_app.window.canvas.tools.cut_short import CutShort
 from enclosure_app.window.canvas.tools.cutting import Cut, CutBack, Join, RunOn
+from enclosure_app.window.canvas.tools.draw_board import DrawBoard
 from enclosure_app.window.canvas.tools.draw_frame import DrawFrame
 from enclosure_app.window.canvas.tools.draw_run import DrawRun
 from enclosure_app.window.canvas.tools.edit_points import EditPoints
@@ -31,7 +32,7 @@ TOOLS: dict[str, Callable[[Workplace], Tool]] = {
     "points": EditPoints,
     "trace": Trace,
     "sheet": DrawRun,
-    "area": lambda place: DrawRun(place, closed=True),
+    "area": DrawBoard,
     "beside": Beside,
     "move": Move,
     "copy": lambda place: Move(place, keeps=True),

@@ -91,17 +91,6 @@ def test_shift_keeps_to_fifteen_degrees(sheet: MainWindow, hand) -> None:  # noq
     assert b[1] == pytest.approx(a[1])
 
 
-def test_a_board_is_closed_by_a_double_click(sheet: MainWindow, hand) -> None:  # noqa: ANN001
-    sheet.lines.choose("plywood")
-    sheet.do("tool_area")
-    corners = [(200.0, 200.0), (230.0, 200.0), (230.0, 900.0), (200.0, 900.0)]
-    for place in corners:
-        hand.click(place)
-    hand.double(corners[-1])
-    (piece,) = drawn(sheet)
-    assert piece.shape == Area(tuple(hand.at(place) for place in corners))
-
-
 def test_ends_are_caught(sheet: MainWindow, hand) -> None:  # noqa: ANN001
     sheet.canvas.catching = True
     sheet.do("tool_sheet")
