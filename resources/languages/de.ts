@@ -376,7 +376,7 @@
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Next section</source>
-   <translation type="unfinished" />
+   <translation>Nächster Schnitt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -536,7 +536,7 @@
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Section before</source>
-   <translation type="unfinished" />
+   <translation>Voriger Schnitt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -777,7 +777,7 @@
   <message>
    <location filename="../../enclosure_app/window/preferences_figures.py" />
    <source>Find a figure</source>
-   <translation type="unfinished" />
+   <translation>Wert suchen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/preferences_figures.py" />
@@ -1124,6 +1124,24 @@
    <location filename="../../enclosure_app/window/findings_panel.py" />
    <source>What is wrong, in walking order</source>
    <translation>Was nicht stimmt, der Reihe nach</translation>
+  </message>
+ </context>
+ <context>
+  <name>JointTold</name>
+  <message>
+   <location filename="../../enclosure_app/window/joint_told.py" />
+   <source>Lap of {}: {} and {}</source>
+   <translation>Überlappung von {}: {} und {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/joint_told.py" />
+   <source>Lap of {}: {} over {}</source>
+   <translation>Überlappung von {}: {} über {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/joint_told.py" />
+   <source>sealed</source>
+   <translation>abgedichtet</translation>
   </message>
  </context>
  <context>
@@ -1759,11 +1777,6 @@
   <name>RibbonTold</name>
   <message>
    <location filename="../../enclosure_app/window/ribbon_told.py" />
-   <source>Lap of {}: {} over {}</source>
-   <translation>Überlappung von {}: {} über {}</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/ribbon_told.py" />
    <source>Lift: {} wide</source>
    <translation>Absetzen: {} breit</translation>
   </message>
@@ -1774,6 +1787,11 @@
    <location filename="../../enclosure_app/window/ribbon_view.py" />
    <source>A layer is unrolled here once it runs from one edge to the other.</source>
    <translation>Hier wird eine Schicht abgewickelt, sobald sie von einem Rand zum anderen läuft.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/ribbon_view.py" />
+   <source>Click, turn the wheel or use the arrows to walk along a layer; Page Down leaps to the next lap or gap, Shift and the wheel turn to the other layers.</source>
+   <translation>Klick, Mausrad oder Pfeile gehen an einer Schicht entlang; Bild ab springt zur nächsten Überlappung oder Lücke, Umschalt und Rad wechseln zu den anderen Schichten.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/ribbon_view.py" />
@@ -1845,7 +1863,7 @@
   <message>
    <location filename="../../enclosure_app/window/section_row.py" />
    <source>Before</source>
-   <translation type="unfinished" />
+   <translation>Davor</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/section_row.py" />
@@ -1860,12 +1878,12 @@
   <message>
    <location filename="../../enclosure_app/window/section_row.py" />
    <source>The next section</source>
-   <translation type="unfinished" />
+   <translation>Der nächste Schnitt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/section_row.py" />
    <source>The section before</source>
-   <translation type="unfinished" />
+   <translation>Der vorige Schnitt</translation>
   </message>
  </context>
  <context>
@@ -1873,12 +1891,12 @@
   <message>
    <location filename="../../enclosure_app/window/showing.py" />
    <source>Checking the section</source>
-   <translation type="unfinished" />
+   <translation>Der Schnitt wird geprüft</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/showing.py" />
    <source>Checking {} sections</source>
-   <translation type="unfinished" />
+   <translation>{} Schnitte werden geprüft</translation>
   </message>
  </context>
  <context>
@@ -2158,6 +2176,11 @@
  <context>
   <name>Tools</name>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <source>A sheet needs two points that are apart: click another one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
    <source>Add a point</source>
    <translation>Punkt einfügen</translation>
@@ -2259,7 +2282,7 @@
    <translation>Die Mitte anklicken, um die gedreht wird.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
+   <location filename="../../enclosure_app/window/canvas/tools/draw_board.py" />
    <source>Click the first corner of the board.</source>
    <translation>Die erste Ecke der Platte anklicken.</translation>
   </message>
@@ -2267,6 +2290,16 @@
    <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
    <source>Click the first of two sheets of one product that meet end to end.</source>
    <translation>Die erste von zwei Bahnen eines Produkts anklicken, die Ende an Ende liegen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_board.py" />
+   <source>Click the next corner, or type a length, such as 1200 or 1200 at 45. Enter closes the outline; Shift keeps to 15 degrees.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_board.py" />
+   <source>Click the next corner, or type a length. Enter makes the board {} thick, on the side of the mouse.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
@@ -2529,6 +2562,11 @@
    <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
    <source>No picture here can be brought to scale: put one under the drawing, or unlock it.</source>
    <translation>Kein Bild hier lässt sich in den Maßstab bringen: eines unter die Zeichnung legen oder eines entsperren.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_board.py" />
+   <source>No thickness is known of this product: click a third corner.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
@@ -7163,7 +7201,7 @@
   <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>not as named</source>
-   <translation type="unfinished" />
+   <translation>nicht wie benannt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/words.py" />
@@ -7539,6 +7577,11 @@
    <location filename="../../resources/products.toml" />
    <source>thickness: common practice, no source; conductivity ISO 10456:2007, from memory</source>
    <translation>Dicke: übliche Praxis, ohne Quelle; Wärmeleitfähigkeit ISO 10456:2007, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/opening.py" />
+   <source>this project's own figure</source>
+   <translation>eigener Wert dieses Projekts</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
