@@ -2178,7 +2178,7 @@
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
    <source>A sheet needs two points that are apart: click another one.</source>
-   <translation type="unfinished" />
+   <translation>Eine Bahn braucht zwei Punkte, die auseinander liegen: einen anderen anklicken.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
@@ -2294,12 +2294,12 @@
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_board.py" />
    <source>Click the next corner, or type a length, such as 1200 or 1200 at 45. Enter closes the outline; Shift keeps to 15 degrees.</source>
-   <translation type="unfinished" />
+   <translation>Die nächste Ecke anklicken oder eine Länge eingeben, etwa 1200 oder 1200 at 45. Eingabe schließt den Umriss; Umschalt hält 15 Grad ein.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_board.py" />
    <source>Click the next corner, or type a length. Enter makes the board {} thick, on the side of the mouse.</source>
-   <translation type="unfinished" />
+   <translation>Die nächste Ecke anklicken oder eine Länge eingeben. Eingabe macht die Platte {} dick, auf der Seite der Maus.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
@@ -2566,7 +2566,7 @@
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_board.py" />
    <source>No thickness is known of this product: click a third corner.</source>
-   <translation type="unfinished" />
+   <translation>Von diesem Produkt ist keine Dicke bekannt: eine dritte Ecke anklicken.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
