@@ -80,6 +80,7 @@ class MessageBar(QWidget):
             button.clicked.connect(self.hide)
             button.clicked.connect(lambda _=False, do=does: do())
             self.answers.addWidget(button)
+            button.show()  # what is hidden asks for no room
         self._arrange()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
