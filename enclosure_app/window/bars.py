@@ -104,4 +104,5 @@ class MessageBar(QWidget):
         while (item := self.answers.takeAt(0)) is not None:
             widget = item.widget()
             if widget:
+                widget.hide()
                 widget.deleteLater()
