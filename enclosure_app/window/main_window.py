@@ -184,11 +184,23 @@ class MainWindow(QMainWindow):
         self.lines.show_section(None)
         self.views.hint.setText(self.canvas.tool.hint)
         self.actions_by_name["catching"].setChecked(True)
+        self._help_as_before()
         self.actions_by_name["tool_select"].setChecked(True)
         self.show_ground(self.settings.ground)
         self._restore_place()
         self._show_project()
         self.keeping.look_for_unsaved()
+
+    def _help_as_before(self) -> None:
+        """Let the grid, angles and distances be what they were when the window was last open."""
+        aids = self.settings.aids
+        self.place.aids = aids
+        self.actions_by_name["grid_shown"].setChecked(aids.grid_shown)
+        self.actions_by_name["keep_angles"].setChecked(aids.kept)
+        self.place.aided.connect(self._keep_aids)
+
+    def _keep_aids(self) -> None:
+        self.settings.aids = self.place.aids
 
     # ---- what is shown -------------------------------------------------------------------------
 

@@ -1,8 +1,11 @@
 """What the window remembers between days: its layout, its colours, the files that were open."""
 
+from math import isfinite
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
+
+from enclosure_app.window.canvas.aids import Aids
 
 _KEPT = 8
 _COPY_AFTER = 20  # seconds
@@ -96,6 +99,35 @@ class Settings:
     @layer_map.setter
     def layer_map(self, path: Path) -> None:
         self._store.setValue("layer_map", str(path.resolve()))
+
+    @property
+    def aids(self) -> Aids:
+        """What helps a hand to draw, as it was left; each sheet is laid anew by whoever traces."""
+        usual = Aids()
+        return Aids(
+            beside=self._number("beside", usual.beside),
+            grid=self._number("grid", usual.grid),
+            grid_shown=self._switch("grid_shown"),
+            step=self._number("step", usual.step),
+            kept=self._switch("kept"),
+            bead=self._number("bead", usual.bead),
+        )
+
+    @aids.setter
+    def aids(self, aids: Aids) -> None:
+        for name in ("beside", "grid", "grid_shown", "step", "kept", "bead"):
+            self._store.setValue(f"aids/{name}", getattr(aids, name))
+
+    def _number(self, name: str, usual: float) -> float:
+        """Return what was kept, which some stores give as a text; the usual where it is no number."""
+        try:
+            kept = float(str(self._store.value(f"aids/{name}", usual)))
+        except ValueError:
+            return usual
+        return kept if isfinite(kept) and kept >= 0 else usual
+
+    def _switch(self, name: str) -> bool:
+        return str(self._store.value(f"aids/{name}", False)).lower() == "true"
 
     def layout(self) -> tuple[QByteArray, QByteArray] | None:
         """Return the kept geometry and layout of the window, None the first time."""

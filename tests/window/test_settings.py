@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QByteArray, QSettings
 
+from enclosure_app.window.canvas.aids import Aids
 from enclosure_app.window.settings import Settings
 
 
@@ -61,3 +62,17 @@ def test_a_layout_comes_back_whole_or_not_at_all(store: QSettings) -> None:
     assert settings.layout() == (QByteArray(b"place"), QByteArray(b"panels"))
     store.setValue("layout", 7)
     assert settings.layout() is None
+
+
+def test_what_helps_a_hand_to_draw_is_as_it_was_left(store: QSettings) -> None:
+    Settings(store).aids = Aids(beside=5.0, grid=25.4, grid_shown=True, kept=True)
+    store.sync()
+    again = Settings(QSettings(store.fileName(), QSettings.Format.IniFormat))
+    assert again.aids == Aids(beside=5.0, grid=25.4, grid_shown=True, kept=True)
+
+
+@pytest.mark.parametrize("spoilt", ["far", "-3", "nan", ""])
+def test_a_spoilt_distance_is_the_usual_one(store: QSettings, spoilt: str) -> None:
+    store.setValue("aids/beside", spoilt)
+    store.setValue("aids/kept", "perhaps")
+    assert Settings(store).aids == Aids()

@@ -62,6 +62,7 @@ def kept_ray(anchor: Point, at: Point, step: float, along: float = 0.0) -> Ray:
     (degrees) of what was drawn before.
     """
     angle = degrees(atan2(at[1] - anchor[1], at[0] - anchor[0]))
+    step = max(step, 1.0)
     upright = round(angle / step) * step
     square = along + round((angle - along) / 90.0) * 90.0
     best = min((upright, square), key=lambda each: abs(each - angle))

@@ -45,3 +45,13 @@ def test_spacing_and_distances_are_typed_in_place(sheet: MainWindow, qtbot) -> N
     qtbot.keyClick(sheet.views.sizes.fields["bead"], Qt.Key.Key_Return)
     aids = sheet.place.aids
     assert (aids.grid, aids.beside, aids.step, aids.bead) == pytest.approx((25.4, 5.0, 30.0, 8.0))
+
+
+def test_the_next_window_helps_as_this_one_did(sheet: MainWindow, settings, qtbot) -> None:  # noqa: ANN001
+    sheet.do("grid_shown")
+    sheet.place.aid(beside=5.0)
+    other = MainWindow(settings)
+    qtbot.addWidget(other)
+    assert other.place.aids == sheet.place.aids
+    assert other.actions_by_name["grid_shown"].isChecked()
+    other.close()
