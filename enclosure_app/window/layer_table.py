@@ -110,10 +110,6 @@ class LayerTable(QWidget):
         """The names of the layers that are chosen."""
         return [told.name for told in self.told]
 
-    def choose_none(self) -> None:
-        """Choose no layer."""
-        self.list.clearSelection()
-
     def _choose(self, names: set[str]) -> None:
         if names == set(self.chosen):
             return

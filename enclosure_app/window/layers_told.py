@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from enclosure_app.files.guesses import Guess, guess_of
 from enclosure_app.files.line_meanings import meant_by
-from enclosure_app.model.layer import LayerRow, Role, narrower_rows, row_of
+from enclosure_app.model.layer import LayerRow, narrower_rows, row_of
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
@@ -134,8 +134,3 @@ def _lines_of(section: Section) -> Counter[str]:
         every = (*section.strokes, *section.taken)
         counts.update(stroke.layer for stroke in every if not stroke.handle)
     return counts
-
-
-def is_plain(told: LayerTold) -> bool:
-    """Whether nothing is said of a layer: it is linework."""
-    return told.meant == Role.LINEWORK

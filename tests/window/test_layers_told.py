@@ -9,7 +9,7 @@ from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section, Stroke, Text
-from enclosure_app.window.layers_told import LayersTold, is_plain
+from enclosure_app.window.layers_told import LayersTold
 
 FRAME = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))
 RUN = ((0.0, 5.0), (50.0, 5.0))
@@ -49,8 +49,7 @@ def test_each_layer_is_told_once_by_name_with_what_is_on_it() -> None:
     assert amounts == {"A-ANNO": (0, 1), "a-other": (2, 1), "A-WRAP": (2, 0), "HIDE": (1, 0)}
     assert told["A-WRAP"].meant == "housewrap"
     assert told["HIDE"].meant == Role.IGNORE
-    assert is_plain(told["a-other"])
-    assert not is_plain(told["HIDE"])
+    assert told["a-other"].meant == Role.LINEWORK
     guess = told["A-WRAP"].guess
     assert guess is not None
     assert (guess.row.product, guess.sureness) == ("housewrap", Sureness.LIKELY)
