@@ -25,6 +25,7 @@ class _Scrolled(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # it follows what the keys reach in it
         self.setWidget(panel)
+        self._panel = panel
         panel.installEventFilter(self)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -35,11 +36,11 @@ class _Scrolled(QScrollArea):
 
     def minimumSizeHint(self) -> QSize:
         """Return the width that the panel needs, and a height at which it scrolls."""
-        return QSize(self.widget().minimumSizeHint().width(), _LEAST)
+        return QSize(self._panel.minimumSizeHint().width(), _LEAST)
 
     def sizeHint(self) -> QSize:
         """Return what the panel would like."""
-        return self.widget().sizeHint()
+        return self._panel.sizeHint()
 
 
 def made_dock(
