@@ -55,7 +55,7 @@ class AdviceBox(QWidget):
         self._advice.setToolTip(explained(row.advice))
         self._basis.setText(row.basis)
         self._basis.setVisible(bool(row.basis))
-        self.verdict.show_verdict(row.decision, gone=isinstance(row, GoneRow))
+        self.verdict.show_verdict(row.decision, about=row.key, gone=isinstance(row, GoneRow))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Be as high as the sentences need at the new width."""

@@ -45,6 +45,11 @@ class Row:
         return f"{name} · {control}" if control else name
 
     @property
+    def key(self) -> str:
+        """The key of the finding."""
+        return self.finding.key
+
+    @property
     def rule(self) -> str:
         """The name of the rule that found it."""
         return self.finding.rule
@@ -92,6 +97,11 @@ class GoneRow:
     measured: str = ""
     required: str = ""
     basis: str = ""
+
+    @property
+    def key(self) -> str:
+        """The key that the finding had."""
+        return self.decision.key
 
     @property
     def rule(self) -> str:
@@ -241,8 +251,8 @@ class FindingsModel(QAbstractListModel):
         return len(self._all.gone)
 
     def place_of(self, key: str) -> int:
-        """Return which row shows the finding with this key, -1 if none does."""
-        keys = [row.finding.key for row in self.rows]
+        """Return which row shows the finding with this key, or what was decided, -1 if none does."""
+        keys = [row.key for row in self._shown]
         return keys.index(key) if key in keys else -1
 
     def rowCount(self, parent: Index | None = None) -> int:

@@ -41,6 +41,7 @@ class FindingsPanel(QWidget):
         self.setObjectName("findings")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._look = Look()
+        self._quiet = False  # while other findings are put into the list
         self.model = FindingsModel(self)
         self.strip = LayerStrip(self)
         self.list = self._made_list()
@@ -61,15 +62,20 @@ class FindingsPanel(QWidget):
 
     def show_result(self, result: SectionResult, look: Look) -> None:
         """Show what was found in a section; the finding that was chosen stays so."""
-        chosen, self._look = self.current, look
+        chosen, self._look = self.current_row, look
+        scrolled = self.list.verticalScrollBar().value()
         self.rule.show_look(look)
         self.strip.show_result(result, look)
         self.strip.choose(look.only)
+        self._quiet = True
         self.model.filter_by(control=look.only)
         self.model.show(result, look.units)
         at = self.model.place_of(chosen.key) if chosen else -1
-        self._choose(at)
+        self.list.setCurrentIndex(self.model.index(at) if at >= 0 else QModelIndex())
+        self._quiet = False
         self.nothing.setText(self._why_empty(result))
+        self._count()
+        self.list.verticalScrollBar().setValue(scrolled)
 
     @property
     def current(self) -> Finding | None:
@@ -102,9 +108,7 @@ class FindingsPanel(QWidget):
     def _choose(self, row: int) -> None:
         index = self.model.index(row) if row >= 0 else QModelIndex()
         self.list.setCurrentIndex(index)
-        if row >= 0:
-            self.list.scrollTo(index)
-        self._tell()
+        self._moved()
 
     def _made_list(self) -> QListView:
         view = QListView(self)
@@ -118,7 +122,7 @@ class FindingsPanel(QWidget):
         view.setAccessibleName(self.tr("What is wrong, in walking order"))
         view.clicked.connect(self._go)
         view.activated.connect(self._go)
-        view.selectionModel().currentChanged.connect(self._tell)
+        view.selectionModel().currentChanged.connect(self._moved)
         return view
 
     def _lay_out(self) -> None:
@@ -177,10 +181,16 @@ class FindingsPanel(QWidget):
         if isinstance(row, Row):
             self.asked.emit(row.finding)
 
-    def _tell(self, *_: Sequence[QModelIndex]) -> None:
-        """Show what to do about the row that is chosen, and keep that row in sight."""
-        self.advice.show_row(self.current_row)
-        QTimer.singleShot(0, self.list, lambda: self.list.scrollTo(self.list.currentIndex()))
+    def _tell(self) -> None:
+        """Show what to do about the row that is chosen."""
+        if not self._quiet:
+            self.advice.show_row(self.current_row)
+
+    def _moved(self, *_: Sequence[QModelIndex]) -> None:
+        """Show what to do about another row, and keep that row in sight."""
+        self._tell()
+        if not self._quiet:
+            QTimer.singleShot(0, self.list, lambda: self.list.scrollTo(self.list.currentIndex()))
 
     def _show_rule(self, name: str) -> None:
         self.rule.show_rule(name, self._look)

@@ -85,7 +85,8 @@ class Preferences(QDialog):
         self._apply(text, set_figure(self._document.project, name, value))
 
     def _set_book(self, book: str) -> None:
-        self._apply(self.tr("Another rule book"), set_book(self._document.project, book))
+        if book != (self._document.project.book or load_limits().book):
+            self._apply(self.tr("Another rule book"), set_book(self._document.project, book))
 
     def _set_units(self, units: Units) -> None:
         self._apply(self.tr("Other units"), set_units(self._document.project, units))

@@ -35,6 +35,7 @@ class VerdictBox(QWidget):
         self._state = State.OPEN
         self._wanted = State.OPEN
         self._gone = False
+        self._shown: object = None
         self.told = QLabel(self)
         self.told.setWordWrap(True)
         self.take_back = QPushButton(self.tr("Take the verdict back"), self)
@@ -52,8 +53,17 @@ class VerdictBox(QWidget):
             column.addWidget(part)
         self._connect()
 
-    def show_verdict(self, decision: Decision | None, *, gone: bool = False) -> None:
-        """Show what was decided, if anything; of what is `gone` only that is to be taken back."""
+    def show_verdict(
+        self, decision: Decision | None, *, about: str = "", gone: bool = False
+    ) -> None:
+        """Show what was decided, if anything; of what is `gone` only that is to be taken back.
+
+        A reason that is being typed `about` the same finding is kept: a check may end meanwhile.
+        """
+        shown = about, decision, gone
+        if about and shown == self._shown and not self.form.isHidden():
+            return
+        self._shown = shown
         self._state = decision.state if decision else State.OPEN
         decided = decision is not None and self._state is not State.OPEN
         self.told.setText(verdict_line(decision) if decision and decided else "")

@@ -75,6 +75,7 @@ def test_choosing_what_is_there_is_no_step(shown: MainWindow) -> None:
     before = shown.document.undo_stack.count()
     dialog(shown).figures.units.emit(shown.document.project.units)
     dialog(shown).rules.chosen.emit("gap", None)
+    dialog(shown).figures.book.emit(shown.checking.limits.book)
     assert shown.document.undo_stack.count() == before
 
 

@@ -4,15 +4,15 @@ The drops stand evenly along each route; in motion all of them move on by the sa
 to rest where the next one stood, so that the picture at rest is that of the sheet.
 """
 
-from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import accumulate, pairwise
-from math import dist
+from math import ceil, dist
 
 from PySide6.QtCore import QObject, QPointF, QRect, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QGuiApplication, QPainter, QPolygonF, QRegion
 
+from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.polylines import distinct
 from enclosure_app.drawing.rain_marks import DROP, EVERY
 from enclosure_app.drawing.shapes import drop
@@ -36,15 +36,19 @@ class _Route:
     points: Points
     stations: tuple[float, ...]
 
-    def places(self, first: float, step: float) -> Iterator[Point]:
-        """Yield the places at `first` and every `step` mm after it."""
-        along = first
-        while along < self.stations[-1]:
-            i = min(bisect_right(self.stations, along), len(self.points) - 1)
-            a, b = self.points[i - 1], self.points[i]
-            share = (along - self.stations[i - 1]) / (self.stations[i] - self.stations[i - 1])
-            yield a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])
-            along += step
+    def places(self, first: float, step: float, window: Box | None) -> Iterator[Point]:
+        """Yield the places at `first` and every `step` mm after it that lie in `window`."""
+        for (a, b), (start, end) in zip(
+            pairwise(self.points), pairwise(self.stations), strict=True
+        ):
+            low, high = _within(a, b, window) if window else (0.0, 1.0)
+            size = end - start
+            k = ceil((start + low * size - first) / step)
+            along = first + max(k, 0) * step
+            while along < start + high * size or (high == 1.0 and along == end):
+                share = (along - start) / size
+                yield a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])
+                along += step
 
 
 class Rainfall(QObject):
@@ -83,8 +87,8 @@ class Rainfall(QObject):
             self.start()
 
     def start(self) -> None:
-        """Let the drops run for a while, if they may."""
-        self._tick = 0
+        """Let the drops run for a while, if they may; those that run already go on from there."""
+        self._tick %= ROUND
         if self.allowed and self._routes:
             self._timer.start()
 
@@ -108,17 +112,16 @@ class Rainfall(QObject):
             painter.drawPolygon(self._shape.translated(place))
         painter.restore()
 
-    def places(self, camera: Camera) -> list[Point]:
-        """Return where the drops are now, in mm of the section."""
+    def places(self, camera: Camera, window: Box | None = None) -> list[Point]:
+        """Return where the drops are now, in mm of the section: all, or those in a window."""
         step = EVERY * DOTS / camera.zoom
         first = step * (0.5 + (self._tick % ROUND) / ROUND)
         first -= step if first >= step else 0.0
-        return [place for route in self._routes for place in route.places(first, step)]
+        return [p for route in self._routes for p in route.places(first, step, window)]
 
     def _seen(self, camera: Camera) -> list[QPointF]:
         window = camera.window.inset(-DROP * DOTS / camera.zoom)
-        seen = (camera.seen(place) for place in self.places(camera) if window.holds(place))
-        return list(seen)
+        return [camera.seen(place) for place in self.places(camera, window)]
 
     def _move(self) -> None:
         """Move the drops on, and have painted anew where they were and where they are."""
@@ -145,6 +148,21 @@ def _routes(rain: Sequence[RainRoute]) -> Iterator[_Route]:
         if len(points) > 1:
             steps = (dist(a, b) for a, b in pairwise(points))
             yield _Route(points, tuple(accumulate(steps, initial=0.0)))
+
+
+def _within(a: Point, b: Point, box: Box) -> tuple[float, float]:
+    """Return which part of the way from `a` to `b` lies in a box, as shares; (1, 0) for none."""
+    low, high = 0.0, 1.0
+    sides = ((a[0], b[0], box.left, box.right), (a[1], b[1], box.bottom, box.top))
+    for start, end, least, most in sides:
+        step = end - start
+        if step == 0.0:
+            if not least <= start <= most:
+                return 1.0, 0.0
+            continue
+        first, last = sorted(((least - start) / step, (most - start) / step))
+        low, high = max(low, first), min(high, last)
+    return (low, high) if low <= high else (1.0, 0.0)
 
 
 def _around(places: Sequence[QPointF], shape: QPolygonF) -> QRegion:

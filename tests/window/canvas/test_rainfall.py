@@ -133,3 +133,25 @@ def test_a_section_without_rain_is_still(rain: Rainfall) -> None:
 
 def test_a_desktop_that_says_nothing_lets_things_move(qtbot: QtBot) -> None:
     assert system_wants_motion()
+
+
+def test_however_close_one_looks_only_what_is_in_view_is_placed(rain: Rainfall) -> None:
+    for zoom in (0.3, 2.0, 60.0):
+        camera = Camera((160.0, 1000.0), zoom, QSizeF(900, 700))
+        window = camera.window
+        seen = rain.places(camera, window)
+        assert len(seen) < 200
+        assert all(window.holds(place, 1e-6) for place in seen)
+        if zoom < 60.0:
+            every = [place for place in rain.places(camera) if window.holds(place)]
+            assert len(seen) == len(every)
+
+
+def test_rain_that_changes_while_it_runs_goes_on_from_where_it_is(rain: Rainfall) -> None:
+    painted(rain)
+    for _ in range(ROUND + 3):
+        rain._move()  # noqa: SLF001
+    where = rain.places(CAMERA)
+    rain.start()
+    assert rain.moving
+    assert rain.places(CAMERA) == where
