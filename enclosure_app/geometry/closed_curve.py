@@ -67,8 +67,10 @@ class Difference:
         changed = np.concatenate([self.gone, self.new]).reshape(-1, 2)
         if not len(changed):
             return away
-        beyond = np.maximum(changed.min(axis=0) - points, points - changed.max(axis=0))
-        near = np.flatnonzero(np.hypot(*np.maximum(beyond, 0.0).T) <= before)
+        (left, low), (right, high) = changed.min(axis=0), changed.max(axis=0)
+        x, y = points.T
+        across, up = np.maximum(left - x, x - right), np.maximum(low - y, y - high)
+        near = np.flatnonzero((across <= before) & (up <= before))
         if not len(near):
             return away
         lost = _least(self.gone, points[near]) <= before[near]

@@ -11,10 +11,11 @@ from enclosure_app.model.place import Shape
 from enclosure_app.network.runs import Ground, IsOutside
 from enclosure_app.network.surfaces import SurfacesAgain, surfaces_again
 
+_ONE = 3.0  # times the largest: boxes that fit into this are taken for one
 _NEAR = 1.0  # mm more than anything is looked for beside an edge
 # What a run or an edge is by itself, whatever lies beside it.
 _OF_RUNS = (
-    "start", "end", "heading", "_near_frame", "_turns_on", "goes_on", "wets", "feet", "foot",
+    "start", "end", "heading", "_near_frame", "_turns_on", "goes_on", "wets", "feet",
     "sheltered", "_lines",
 )  # fmt: skip
 _OF_EDGES = ("normals", "cut", "_lengths")
@@ -44,6 +45,14 @@ class GroundAgain:
     ground: Ground
     edges: Ints
     boxes: Floats
+
+
+def merged(boxes: Floats) -> Floats:
+    """Return one box for all that lie close together, else the boxes (k, 2, 2) themselves."""
+    low, high = boxes[:, 0].min(axis=0), boxes[:, 1].max(axis=0)
+    if (high - low).max() <= _ONE * (boxes[:, 1] - boxes[:, 0]).max():
+        return np.stack([low, high])[None]
+    return boxes
 
 
 def ground_again(last: Ground, moved: Mapping[str, Shape], sides: Sides) -> GroundAgain | None:

@@ -87,7 +87,10 @@ def meets_again(last: Meets, fabric: Fabric, touch: float, moved: Bools) -> Meet
 
 def _touching(rims: Rims, pairs: tuple[Ints, Ints], touch: float) -> tuple[Chords, Ints]:
     chords = chords_between(rims, *pairs)
-    close = np.flatnonzero(chords.length <= touch)
+    # where a rim only goes on from one segment to the next, it meets nothing
+    going_on = (chords.length == 0) & (chords.b == chords.a + 1)
+    going_on &= rims.rim[chords.a] == rims.rim[chords.b]
+    close = np.flatnonzero((chords.length <= touch) & ~going_on)
     return chords.take(close), close // max(len(pairs[0]), 1)
 
 

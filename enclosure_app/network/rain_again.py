@@ -8,15 +8,13 @@ import numpy as np
 from enclosure_app.geometry.faces import Floats, Ints
 from enclosure_app.model.place import Shape
 from enclosure_app.network.courses import tell
-from enclosure_app.network.ground_again import GroundAgain, Sides, ground_again
+from enclosure_app.network.ground_again import GroundAgain, Sides, ground_again, merged
 from enclosure_app.network.landing import landed
 from enclosure_app.network.rain import Rain, Work, rain_of
 from enclosure_app.network.sky import Sky
 from enclosure_app.network.sources import flow_of, heads, landings_of
 from enclosure_app.network.surfaces import surfaces_again
 from enclosure_app.network.water_again import water_again
-
-_ONE = 3.0  # times the largest: boxes that fit into this are taken for one
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,13 +50,5 @@ def _asked(again: GroundAgain, sky: Sky | None, boxes: Floats) -> Ints:
     if sky is not None and len(boxes):
         faces = again.ground.layer.surfaces.faces
         low, high = np.minimum(faces.a, faces.b), np.maximum(faces.a, faces.b)
-        edges |= sky.near(low, high, _fewer(boxes))
+        edges |= sky.near(low, high, merged(boxes))
     return np.flatnonzero(np.repeat(edges, 2))
-
-
-def _fewer(boxes: Floats) -> Floats:
-    """Return one box for all that lie close together."""
-    low, high = boxes[:, 0].min(axis=0), boxes[:, 1].max(axis=0)
-    if (high - low).max() <= _ONE * (boxes[:, 1] - boxes[:, 0]).max():
-        return np.stack([low, high])[None]
-    return boxes

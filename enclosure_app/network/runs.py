@@ -153,10 +153,9 @@ class Ground:
         turn = np.sum(self.heading[self.follower] * normal, axis=1)
         return np.where(self.wets[self.follower], 0, np.where(turn > 1e-9, 1, 2))
 
-    @cached_property
-    def foot(self) -> list[Foot]:
-        """What a drop finds at the foot of each run."""
-        return [FEET[kind] for kind in self.feet.tolist()]
+    def foot(self, run: int) -> Foot:
+        """Return what a drop finds at the foot of a run."""
+        return FEET[self.feet[run]]
 
     @cached_property
     def sheltered(self) -> Bools:

@@ -40,32 +40,43 @@ class Round:
         return float(sum(self.links.lift[self.numbers].tolist()))
 
 
-@dataclass(frozen=True, slots=True)
-class Graph:
-    """What the pen may take: one key for each way between two rims, its cost, and where to begin.
+@dataclass(frozen=True, slots=True, eq=False)
+class Ways:
+    """The links as a pen sees them: the two rims, the turn and the cost of each, (k,) every one.
 
-    `best` is the link of each way. Two graphs whose other columns are alike have one shortest round.
+    `start` are rims of which every odd round must use at least one; `around` says that a single
+    ring separates the marks.
     """
 
-    keys: Ints
+    a: Ints
+    b: Ints
+    turns: Bools
     cost: Floats
     start: Ints
-    best: Ints
+    around: bool
 
-    def is_like(self, other: "Graph") -> bool:
-        """Whether the shortest rounds in both are the same."""
-        return (
-            np.array_equal(self.keys, other.keys)
-            and np.array_equal(self.cost, other.cost)
-            and np.array_equal(self.start, other.start)
+    def are_like(self, other: "Ways") -> bool:
+        """Whether the clusters and the shortest round are the same by both."""
+        return self.around == other.around and all(
+            np.array_equal(getattr(self, name), getattr(other, name))
+            for name in ("a", "b", "turns", "cost", "start")
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Search:
-    """How a trace was found: the pairs of rims that links join, their clusters, graph and nodes."""
+@dataclass(frozen=True, slots=True, eq=False)
+class Graph:
+    """One key for each way between two rims, its cost, and the link that it takes (`best`)."""
 
-    pairs: Ints
+    keys: Ints
+    cost: Floats
+    best: Ints
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Search:
+    """How a round was found: the links as ways, the clusters that they join, the graph, the nodes."""
+
+    ways: Ways
     clusters: Clusters
     graph: Graph | None = None
     nodes: Ints | None = None
@@ -73,13 +84,17 @@ class Search:
 
 @dataclass(frozen=True, slots=True)
 class Trace:
-    """The least-lift round for one pair of marks, and the smallest largest lift of any round."""
+    """The least-lift round for one pair of marks, and the smallest largest lift of any round.
+
+    `search` tells how far links alone lead, and `jumped` with jumps, where these are needed.
+    """
 
     round: Round
+    search: Search
     bottleneck: float
     outside: Point
     inside: Point
-    search: Search | None = None
+    jumped: Search | None = None
 
 
 def find_trace(  # noqa: PLR0913, PLR0917  # the layer, the marks, and what was found the last time
@@ -106,46 +121,56 @@ def find_trace(  # noqa: PLR0913, PLR0917  # the layer, the marks, and what was 
         return None
     start, end = (np.asarray(mark, dtype=np.float64) for mark in marks)
     flips = flips_along(fabric.rims, Way(start, end))
-    known = last.search if last else None
-    search = _linked(links, flips, known)
-    if search.clusters.separating:
-        best, search = _shortest(links, flips, sealed, (search, known))
-        return Trace(best, 0.0, *marks, search)
-    least = _least_jumps(fabric, flips, search.clusters, touch)
+    ways = _ways(links, flips, sealed)
+    linked = _linked(ways, len(fabric.rims.owner), last.search if last else None)
+    if linked.clusters.separating:
+        return Trace(*_shortest(links, flips, linked), 0.0, *marks)
+    least = _least_jumps(fabric, flips, linked.clusters, touch)
     if least is None:
         return None
     jumps, bottleneck = least
-    best, found = _with_jumps((links, jumps), flips, sealed, (search, known))
-    longer = _jumps_within(fabric, flips, search.clusters, (touch, best.lift))
+    known = linked, last.jumped if last else None
+    best, jumped = _with_jumps((links, jumps), flips, sealed, known)
+    longer = _jumps_within(fabric, flips, linked.clusters, (touch, best.lift))
     if len(longer) > len(jumps):
-        best, found = _with_jumps((links, longer), flips, sealed, (search, found))
-    return Trace(best, bottleneck, *marks, found)
-
-
-Known = tuple[Search, Search | None]
+        best, jumped = _with_jumps((links, longer), flips, sealed, known)
+    return Trace(best, linked, bottleneck, *marks, jumped)
 
 
 def _with_jumps(
-    both: tuple[Links, Links], flips: Flips, sealed: Bools, known: Known
+    both: tuple[Links, Links], flips: Flips, sealed: Bools, known: tuple[Search, Search | None]
 ) -> tuple[Round, Search]:
     costly = np.concatenate([sealed, np.ones(len(both[1]), dtype=bool)])
-    return _shortest(_joined(*both), flips, costly, known)
+    every = _joined(*both)
+    ways, (linked, last) = _ways(every, flips, costly), known
+    if last is not None and ways.are_like(last.ways):
+        return _shortest(every, flips, replace(last, ways=ways))
+    return _shortest(every, flips, Search(ways, linked.clusters))
 
 
-def _linked(links: Links, flips: Flips, known: Search | None) -> Search:
+def _ways(links: Links, flips: Flips, sealed: Bools) -> Ways:
     rims = flips.rims
-    around = bool(flips.whole.any())
-    turns = links.turns(flips)
-    pairs = np.unique(_keys(rims.rim[links.a], rims.rim[links.b], turns, len(rims.owner)))
-    told = np.append(pairs, around)
-    if known is not None and np.array_equal(known.pairs, told):
-        return Search(told, known.clusters)
-    clusters = Clusters(len(rims.owner))
-    clusters.separating = around
-    ends, turn = np.divmod(pairs, 2)
-    a, b = np.divmod(ends, max(len(rims.owner), 1))
+    cost = links.lift + UNSEALED * ~sealed + STEP + STEP / 10 * (links.run == TOUCHES)
+    return Ways(
+        rims.rim[links.a],
+        rims.rim[links.b],
+        links.turns(flips),
+        cost,
+        _crossing_rims(links, flips),
+        bool(flips.whole.any()),
+    )
+
+
+def _linked(ways: Ways, number: int, known: Search | None) -> Search:
+    """Return the clusters that links join among `number` rims, or what was found by the same links."""
+    if known is not None and ways.are_like(known.ways):
+        return replace(known, ways=ways)
+    clusters = Clusters(number)
+    clusters.separating = ways.around
+    ends, turn = np.divmod(np.unique(_keys(ways.a, ways.b, ways.turns, number)), 2)
+    a, b = np.divmod(ends, max(number, 1))
     clusters.join_all(zip(a.tolist(), b.tolist(), (turn == 1).tolist(), strict=True))
-    return Search(told, clusters)
+    return Search(ways, clusters)
 
 
 def _keys(a: Ints, b: Ints, turns: Bools, number: int) -> Ints:
@@ -205,38 +230,31 @@ def _joined(links: Links, jumps: Links) -> Links:
     return Links(*(np.concatenate([getattr(links, name), getattr(jumps, name)]) for name in names))
 
 
-def _shortest(links: Links, flips: Flips, sealed: Bools, known: Known) -> tuple[Round, Search]:
+def _shortest(links: Links, flips: Flips, search: Search) -> tuple[Round, Search]:
     """Return the shortest odd round: a shortest path between the two nodes of one rim."""
-    search, last = known
-    whole = np.flatnonzero(flips.whole)
+    whole, number = np.flatnonzero(flips.whole), len(flips.rims.owner)
     if len(whole):
         none = np.zeros(0, dtype=np.intp)
         return Round(links, none, none.astype(bool), int(whole[0])), search
-    graph = _graph(links, flips, sealed)
-    if last and last.graph and last.nodes is not None and graph.is_like(last.graph):
-        nodes = last.nodes
-    else:
-        nodes = _nodes(graph, len(flips.rims.owner))
+    graph, nodes = search.graph, search.nodes
+    if graph is None or nodes is None:
+        graph = _graph(search.ways, number)
+        nodes = _nodes(graph, search.ways.start, number)
     found = replace(search, graph=graph, nodes=nodes)
     return _round(links, flips, graph, nodes), found
 
 
-def _graph(links: Links, flips: Flips, sealed: Bools) -> Graph:
+def _graph(ways: Ways, number: int) -> Graph:
     """Return the cheapest way of each turn between each pair of rims."""
-    turns = links.turns(flips)
-    rim_a, rim_b = flips.rims.rim[links.a], flips.rims.rim[links.b]
-    cost = links.lift + UNSEALED * ~sealed + STEP + STEP / 10 * (links.run == TOUCHES)
-    useful = (rim_a != rim_b) | turns
-    low, high = np.minimum(rim_a, rim_b), np.maximum(rim_a, rim_b)
-    order = np.flatnonzero(useful)[np.argsort(cost[useful], kind="stable")]
-    keys, first = np.unique(
-        _keys(low, high, turns, len(flips.rims.owner))[order], return_index=True
-    )
+    useful = (ways.a != ways.b) | ways.turns
+    low, high = np.minimum(ways.a, ways.b), np.maximum(ways.a, ways.b)
+    order = np.flatnonzero(useful)[np.argsort(ways.cost[useful], kind="stable")]
+    keys, first = np.unique(_keys(low, high, ways.turns, number)[order], return_index=True)
     best = order[first]
-    return Graph(keys, cost[best], _crossing_rims(links, flips), best)
+    return Graph(keys, ways.cost[best], best)
 
 
-def _nodes(graph: Graph, number: int) -> Ints:
+def _nodes(graph: Graph, start: Ints, number: int) -> Ints:
     """Return the nodes of the shortest odd round among `number` rims; node = 2 * rim + parity."""
     ends, turn = np.divmod(graph.keys, 2)
     a, b = np.divmod(ends, max(number, 1))
@@ -245,7 +263,7 @@ def _nodes(graph: Graph, number: int) -> Ints:
     sheets.add_weighted_edges_from(
         (2 * a + side, 2 * b + (side ^ turn), cost) for a, b, turn, cost in ways for side in (0, 1)
     )
-    paths = (_path_home(sheets, rim) for rim in graph.start.tolist())
+    paths = (_path_home(sheets, rim) for rim in start.tolist())
     found = [each for each in paths if each is not None]
     if not found:
         raise ArithmeticError("The rims separate the marks, but no round was found.")

@@ -169,9 +169,10 @@ class Water:
         if ground.goes_on[run]:
             return Step(length, leaves=ground.at(run, length))
         follower = int(ground.follower[run])
-        if ground.foot[run] is Foot.FACE:
+        foot = ground.foot(run)
+        if foot is Foot.FACE:
             return Step(length, (Spot(follower, 0.0),))
-        if ground.foot[run] is Foot.LOW:
+        if foot is Foot.LOW:
             return self._stand((run, passed), length, Spot(follower, 0.0))
         off = self.offs[run]
         if off.rises is not None:

@@ -8,7 +8,7 @@ import numpy as np
 
 from enclosure_app.geometry.faces import Bools, Floats, Ints
 from enclosure_app.network.edges import Off, lower_edges, offs
-from enclosure_app.network.ground_again import GroundAgain
+from enclosure_app.network.ground_again import GroundAgain, merged
 from enclosure_app.network.runs import Ground
 from enclosure_app.network.water import Node, Water
 
@@ -112,7 +112,9 @@ def _met(ground: Ground, paths: Floats, boxes: Floats) -> Bools:
     reach = 2 * (ground.tolerances.lap_reach + ground.tolerances.touch)
     if not len(boxes):
         return np.zeros(len(paths), dtype=bool)
-    low = np.column_stack([paths[:, 0] - reach, paths[:, 2] - reach])[:, None]
-    high = np.column_stack([paths[:, 0] + reach, paths[:, 1] + reach])[:, None]
-    meet = (low <= boxes[:, 1]) & (high >= boxes[:, 0])
-    return np.asarray(np.any(np.all(meet, axis=2), axis=1))
+    met = np.zeros(len(paths), dtype=bool)
+    x, top, low = paths.T
+    for (left, bottom), (right, high) in merged(boxes).tolist():
+        beside = (x - reach <= right) & (x + reach >= left)
+        met |= beside & (low - reach <= high) & (top + reach >= bottom)
+    return met

@@ -64,7 +64,7 @@ def test_a_face_that_leans_over_keeps_the_drop_up_to_six_degrees() -> None:
 )
 def test_what_a_drop_finds_at_the_foot_of_a_slope(onward: Point, foot: Foot) -> None:
     made = ground(a=line((0, 40), (100, 10), onward))
-    assert {made.foot[r] for r in np.flatnonzero(made.wets) if made.start[r, 0] == 0} == {foot}
+    assert {made.foot(r) for r in np.flatnonzero(made.wets) if made.start[r, 0] == 0} == {foot}
 
 
 def test_a_leg_bars_the_way_where_it_runs_out_of_the_sheet() -> None:
