@@ -14,6 +14,7 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import DOWN
 from enclosure_app.resources import resource
+from enclosure_app.window import context_menus
 from enclosure_app.window.action_table import CHANGE
 from enclosure_app.window.actions import Actions
 from enclosure_app.window.canvas.picking import piece_at
@@ -22,6 +23,7 @@ from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.commands import Commands
 from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.context_menus import give_menu
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing import DRAWINGS, MAPS, Filing
 from enclosure_app.window.keeping import Keeping
@@ -152,8 +154,13 @@ class MainWindow(QMainWindow):
         self.lines.removed.connect(self.commands.layers.drop_product)
         self.commands.layers.given.connect(self.lines.was_given)
         self.commands.editing.given.connect(self.lines.was_given)
-        self.lines.list.list.addAction(self.actions_by_name["pick_product"])
-        self.lines.list.list.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self._give_menus()
+
+    def _give_menus(self) -> None:
+        give_menu(self.lines.list.list, context_menus.PRODUCTS, self.actions_by_name)
+        give_menu(self.findings.list, context_menus.FINDINGS, self.actions_by_name)
+        give_menu(self.views.sections, context_menus.SECTIONS, self.actions_by_name)
+        give_menu(self.ribbon.view, context_menus.RIBBON, self.actions_by_name)
 
     def _connect_asking(self) -> None:
         """Connect whoever has something to say or to ask to the bar that says it."""
