@@ -161,18 +161,18 @@ def _said_of(section: Section, before: Sequence[LayerRow], rows: Sequence[LayerR
     was = {s.handle: old.of(s) for s in every if s.handle in moved}
     sorted_out = _sorted_out(section, was, moved)
     wanted = {h for h, what in moved.items() if what in products} - sorted_out.spoken_for
-    fresh = pieces_of(every, new.of, wanted, sorted_out.kept, section)
+    kept, fresh = pieces_of(every, new.of, wanted | sorted_out.again, sorted_out.kept, section)
     shown = [s for s in every if s.handle in moved and _is_shown(moved[s.handle])]
     shown = [s for s in shown if s.handle not in sorted_out.spoken_for]
     changed = replace(
         section,
-        pieces=(*sorted_out.kept, *fresh),
+        pieces=(*kept, *fresh),
         strokes=(
             *(s for s in section.strokes if s.handle not in moved),
             *strokes_in(Frame(section.frame, drawn=section.frame_drawn), tuple(shown)),
         ),
         taken=_taken(section, every, moved, shown),
-        sealed=_still_there(section, [*sorted_out.kept, *fresh]),
+        sealed=_still_there(section, [*kept, *fresh]),
     )
     counts = (len(fresh), sorted_out.changed, sorted_out.freed, sorted_out.by_hand)
     return _Part(reframed(changed, every, old.of, new.of), *counts)
@@ -180,10 +180,14 @@ def _said_of(section: Section, before: Sequence[LayerRow], rows: Sequence[LayerR
 
 @dataclass(frozen=True, slots=True)
 class _SortedOut:
-    """The pieces that stay; the handles of lines that they are made of; numbers to tell."""
+    """The pieces that stay; the handles of lines that they are made of; numbers to tell.
+
+    `again` are lines that still mean a product, but whose piece was made of others too.
+    """
 
     kept: tuple[Piece, ...]
     spoken_for: frozenset[str]
+    again: frozenset[str]
     changed: int
     freed: int
     by_hand: int
@@ -195,6 +199,7 @@ def _sorted_out(
     kept: list[Piece] = []
     spoken_for: set[str] = set()
     same: set[tuple[Meant, Meant]] = set()
+    freed_of: set[str] = set()
     changed = freed = by_hand = 0
     for piece in section.pieces:
         concerned = [handle for handle in piece.handles if handle in moved]
@@ -204,14 +209,17 @@ def _sorted_out(
             kept.append(piece)
             spoken_for.update(concerned)
             by_hand += piece.product not in {moved[handle] for handle in concerned}
-        elif product := _same_shape(section, piece, {moved[handle] for handle in concerned}):
+        elif product := _same_shape(section, piece, {moved.get(h, "") for h in piece.handles}):
             kept.append(replace(piece, product=product))
             same.add((piece.product, product))
             changed += 1
         else:
+            freed_of.update(piece.handles)
             freed += 1
-    spoken_for.update(handle for handle in moved if (was[handle], moved[handle]) in same)
-    return _SortedOut(tuple(kept), frozenset(spoken_for), changed, freed, by_hand)
+    in_place = {handle for handle in moved if (was[handle], moved[handle]) in same}
+    spoken_for |= in_place - freed_of
+    again = frozenset(freed_of - moved.keys())
+    return _SortedOut(tuple(kept), frozenset(spoken_for), again, changed, freed, by_hand)
 
 
 def _same_shape(section: Section, piece: Piece, meant: Collection[Meant]) -> str:

@@ -6,6 +6,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from hypothesis import given as given_any
+from hypothesis import settings
+from hypothesis import strategies as st
 
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.drawn_lines import drawn_of
@@ -272,3 +275,61 @@ def test_notes_tell_what_the_layers_are_taken_for_now() -> None:
     assert "“Vented space”" in plain
     others = {note.text for note in opened.notes if not note.about}
     assert others == {note.text for note in after.notes if not note.about}
+
+
+spots = st.sampled_from([(100.0, 100.0), (400.0, 100.0), (400.0, 300.0), (100.0, 300.0)])
+boxes = st.sampled_from([100.0, 500.0]).map(
+    lambda x: ((x, 100.0), (x + 200, 100.0), (x + 200, 250.0), (x, 250.0), (x, 100.0))
+)
+drawings = st.lists(
+    st.one_of(
+        st.builds(
+            lambda a, b, layer: (Stroke((a, b), layer),), spots, spots, st.sampled_from("ABC")
+        ).filter(lambda one: one[0].points[0] != one[0].points[1]),
+        st.builds(
+            lambda ring, layer, filled: (Stroke(ring, layer, filled=filled),),
+            boxes,
+            st.sampled_from("ABC"),
+            st.booleans(),
+        ),
+    ),
+    min_size=1,
+    max_size=6,
+).map(lambda many: tuple(replace(one, handle=f"{n + 1}") for n, (one,) in enumerate(many)))
+MEANINGS = ("housewrap", "felt", "plywood", "osb", Role.LINEWORK, Role.IGNORE)
+sayings = st.lists(st.tuples(st.sampled_from("ABC"), st.sampled_from(MEANINGS)), max_size=4)
+
+
+def told(given: Project, layer: str, meant: str) -> Project:
+    return saying(given, layer, **{"role" if meant in [*Role] else "product": meant})
+
+
+@settings(deadline=None, max_examples=60)
+@given_any(drawings, sayings)
+def test_only_what_is_said_last_counts_and_no_line_is_lost(
+    strokes: tuple[Stroke, ...], said_in_turn: list[tuple[str, str]]
+) -> None:
+    given = project(*strokes)
+    there = given
+    for layer, meant in said_in_turn:
+        there = told(there, layer, meant)
+        section = there.sections[0]
+        assert set(drawn_of(section)) == set(strokes)
+        assert len({piece.name for piece in section.pieces}) == len(section.pieces)
+    last = dict(said_in_turn)
+    for stroke in strokes:
+        meant = last.get(stroke.layer, Role.LINEWORK)
+        shown = stroke in there.sections[0].strokes
+        assert shown == (meant == Role.LINEWORK)
+        made = [p for p in there.sections[0].pieces if stroke.handle in p.handles]
+        assert {piece.product for piece in made} <= {meant}
+        outline = stroke.points[0] == stroke.points[-1]
+        assert not outline or bool(made) == (meant not in [*Role])
+    at_once = given
+    for layer, meant in last.items():
+        at_once = told(at_once, layer, meant)
+    areas = [
+        {(p.product, p.shape) for p in each.sections[0].pieces if isinstance(p.shape, Area)}
+        for each in (there, at_once)
+    ]
+    assert areas[0] == areas[1]
