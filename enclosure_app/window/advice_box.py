@@ -1,6 +1,6 @@
 """What to do about one finding: the advice, where the figure is from, the rule's page, a verdict."""
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -41,6 +41,10 @@ class AdviceBox(QWidget):
         column.addLayout(line)
         for part in (self._basis, self.verdict.told, self.verdict):
             column.addWidget(part)
+        self._settling = QTimer(self)
+        self._settling.setSingleShot(True)
+        self._settling.setInterval(0)
+        self._settling.timeout.connect(self._take_height)
         self.verdict.laid_out.connect(self._fit)
         self.hide()
 
@@ -63,8 +67,12 @@ class AdviceBox(QWidget):
         self._fit()
 
     def _fit(self) -> None:
-        """Take no more height than is needed: all other room is the list's."""
-        self._column.invalidate()
+        """Take no more height than is needed, now and when the labels know theirs: the list has the rest."""
+        self._take_height()
+        self._settling.start()
+
+    def _take_height(self) -> None:
+        self._column.activate()  # so that no line within keeps the height it had
         needed = self._column.heightForWidth(max(self.width(), _NARROWEST))
         if needed > 0:  # with nothing to wrap there is no height for a width
             self.setFixedHeight(needed)
