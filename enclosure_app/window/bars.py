@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QAccessible, QAccessibleEvent, QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 from enclosure_app.window.flow_layout import FlowLayout
@@ -22,6 +22,7 @@ class StepBar(QWidget):
         self.setObjectName("step")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.words = QLabel(self)
+        self.words.setWordWrap(True)
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.button = QPushButton(self)
         self._action = ""
@@ -71,6 +72,9 @@ class MessageBar(QWidget):
         self._clear()
         self.words.setText(sentence)
         self.show()
+        self.setAccessibleDescription(sentence)
+        told = QAccessibleEvent(self, QAccessible.Event.Alert)  # read aloud wherever the keys are
+        QAccessible.updateAccessibility(told)
 
     def ask(self, question: str, answers: Mapping[str, Callable[[], object]]) -> None:
         """Ask a question; each answer is a button with what it calls."""
