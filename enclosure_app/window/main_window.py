@@ -188,6 +188,7 @@ class MainWindow(QMainWindow):
         )
 
     def _begin(self) -> None:
+        self.lines.lately = self.settings.lately
         self.lines.show_section(None)
         self.views.hint.setText(self.canvas.tool.hint)
         self.actions_by_name["catching"].setChecked(True)
@@ -374,6 +375,7 @@ class MainWindow(QMainWindow):
             return
         self._closed = True
         self.settings.keep_layout(self.saveGeometry(), self._layout_of_work())
+        self.settings.lately = self.lines.lately
         self.document.undo_stack.cleanChanged.disconnect(self._name_window)
         self.hide()  # what has to come to its end does so unseen
         self.checking.close()

@@ -91,6 +91,16 @@ class Settings:
         self._store.setValue("copy_after", seconds)
 
     @property
+    def lately(self) -> list[str]:
+        """The keys of the products that were given last, the last one first."""
+        kept = self._store.value("lately", []) or []
+        return list(map(str, kept if isinstance(kept, list) else [kept]))
+
+    @lately.setter
+    def lately(self, keys: list[str]) -> None:
+        self._store.setValue("lately", keys)
+
+    @property
     def layer_map(self) -> Path | None:
         """The layer map that was used or saved last, where it is still there."""
         kept = str(self._store.value("layer_map", ""))

@@ -10,6 +10,7 @@ from enclosure_app.model.layer import Role
 from enclosure_app.resources import sample
 from enclosure_app.window.layer_preview import Lit
 from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.working import Working
 
 LEFT = Qt.MouseButton.LeftButton
 Opened = Callable[..., MainWindow]
@@ -112,3 +113,17 @@ def test_a_line_that_is_picked_tells_its_layer(parapet: MainWindow) -> None:
     assert parapet.lines.table.why.text() == "What is picked is on Hatching, Wall sheet."
     parapet.place.pick(())
     assert parapet.lines.table.why.text().startswith("Choose a layer")
+
+
+def test_what_was_given_lately_stands_first_in_the_next_window_too(
+    parapet: MainWindow, qtbot: QtBot
+) -> None:
+    parapet.commands.layers.say_layers(["Hatching"], "felt")
+    parapet.commands.files.leaving = True
+    parapet.close()
+    again = MainWindow(parapet.settings, Working(apart=False))
+    qtbot.addWidget(again)
+    again.filing.open(sample("ridge.dxf"))
+    assert again.lines.list.model.rows[0].key == "felt"
+    again.commands.files.leaving = True
+    again.close()

@@ -23,6 +23,24 @@ def test_a_new_window_has_sound_settings(store: QSettings, tmp_path: Path) -> No
     assert settings.folder == tmp_path
 
 
+@pytest.mark.parametrize("keys", [[], ["felt"], ["felt", "osb"]])
+def test_products_given_lately_are_there_the_next_day(store: QSettings, keys: list[str]) -> None:
+    Settings(store).lately = keys
+    store.sync()
+    assert Settings(QSettings(store.fileName(), QSettings.Format.IniFormat)).lately == keys
+
+
+def test_a_layer_map_is_remembered_for_as_long_as_it_is_there(
+    store: QSettings, tmp_path: Path
+) -> None:
+    path = tmp_path / "office.toml"
+    path.touch()
+    Settings(store).layer_map = path
+    assert Settings(store).layer_map == path.resolve()
+    path.unlink()
+    assert Settings(store).layer_map is None
+
+
 def test_what_was_set_is_there_the_next_day(store: QSettings) -> None:
     first = Settings(store)
     first.who, first.motion, first.copy_after, first.ground = " R. Lind ", "off", 90, "night"
