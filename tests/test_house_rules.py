@@ -28,11 +28,7 @@ PYTHON = (
 DRAWN = ("drawing", "reports", "window")  # the only places where a colour may stand
 
 # Modules without a test file of their own, each with the one that tries it.
-IN_THE_WINDOW = (
-    # begun last: tried together through real mouse and key events, until each has its own file
-)
 TESTED_ELSEWHERE = {
-    **dict.fromkeys(IN_THE_WINDOW, "window/test_main_window.py"),
     "__main__": "test_main.py",
     "files.raw": "files/test_dxf_content.py",
     "model.finding": "reports/test_json_report.py",
