@@ -17,9 +17,12 @@ from enclosure_app.window.languages import speak_in, tongue_of
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
 
+_TURN = 0.001  # s that work beside the window may hold it up: it asks for many turns a frame
+
 
 def run(files: Sequence[Path] = ()) -> int:
     """Open the window on a project, on drawings, on what lies under them; return the exit status."""
+    sys.setswitchinterval(_TURN)
     application = made_application()
     settings = Settings()
     speak_in(application, tongue_of(settings.language))

@@ -22,10 +22,11 @@ from enclosure_app.model.product import Control
 from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Piece
-from enclosure_app.window.canvas.look import Look, legible
+from enclosure_app.window.canvas.look import DOTS, Look, legible
 
 _ROUND = (45, 135, -45, -135, 0, 180, 90, -90)  # degrees: where a flag may stand about its ring
 _STEM = 2.2  # mm from the ring to the flag
+_LEGIBLE = 2.0  # dots: letters lower than this cannot be read
 _WORDS = 3.0  # mm below a flag for the word of its verdict
 
 
@@ -39,7 +40,8 @@ class Composed:
 
 def composed(result: SectionResult, placement: Placement, window: Box, look: Look) -> Composed:
     """Compose what is seen of a section in `window` (section mm), for one look at it."""
-    shown = seen_in(only_control(result, look.only), window)
+    least = _LEGIBLE / DOTS * placement.scale
+    shown = seen_in(only_control(result, look.only), window, least)
     if len(shown.section.frame) < 3:
         return Composed((), ())
     marks = section_marks(shown, _view(placement, look))
@@ -78,14 +80,19 @@ def only_control(result: SectionResult, only: Control | None) -> SectionResult:
     )
 
 
-def seen_in(result: SectionResult, window: Box) -> SectionResult:
+def seen_in(result: SectionResult, window: Box, least: float = 0.0) -> SectionResult:
     """Return the result without the office's lines, its areas cut off outside the window.
 
-    A hatch is made line by line, so that an area far larger than the window would be slow.
+    A hatch is made line by line, so that an area far larger than the window would be slow, as
+    would be ten thousand texts; those lower than `least` mm are left out.
     """
     section = result.section
     pieces = tuple(_cut(piece, window) for piece in section.pieces)
-    texts = tuple(text for text in section.texts if window.holds(text.at, text.height * 40))
+    texts = tuple(
+        text
+        for text in section.texts
+        if text.height >= least and window.holds(text.at, text.height * 40)
+    )
     lean = replace(section, pieces=tuple(filter(None, pieces)), strokes=(), texts=texts)
     return replace(result, section=lean)
 

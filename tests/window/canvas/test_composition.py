@@ -1,5 +1,6 @@
 """What is to be seen of a section in the window, for one look at it."""
 
+from dataclasses import replace
 from itertools import combinations
 
 import pytest
@@ -12,6 +13,7 @@ from enclosure_app.model.place import Area
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.section import Text
 from enclosure_app.window.canvas.composition import (
     composed,
     flags_of,
@@ -137,3 +139,14 @@ def test_everything_calm_stays_in_the_frame() -> None:
     for mark in parts.ground:
         rings = mark.rings if isinstance(mark, Fill) else (mark.points,)
         assert all(frame.holds(point, 0.01) for ring in rings for point in ring)
+
+
+def test_texts_that_are_too_small_to_be_read_are_left_out() -> None:
+    section = replace(
+        eave.result().section,
+        texts=tuple(Text("NOTE", (100.0, 1000.0), height) for height in (2.0, 5.0, 50.0)),
+    )
+    result = replace(eave.result(), section=section)
+    everything = Box(-1e5, -1e5, 1e5, 1e5)
+    kept = seen_in(result, everything, 5.0).section.texts
+    assert [text.height for text in kept] == [5.0, 50.0]
