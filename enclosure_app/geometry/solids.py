@@ -67,5 +67,7 @@ def _stacked(runs: Sequence[Sequence[Point]]) -> tuple[NDArray[np.float64], NDAr
 
 def extents_of(solids: Sequence[BaseGeometry]) -> NDArray[np.float64]:
     """Return the extents (n, 2, 2) of solids: their lower left and their upper right corners."""
+    if not solids:
+        return np.zeros((0, 2, 2))
     bounds = shapely.bounds(np.asarray(solids, dtype=object)).reshape(-1, 2, 2)
     return np.asarray(bounds, dtype=np.float64)

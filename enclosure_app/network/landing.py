@@ -1,7 +1,7 @@
 """Where rain lands: on outer faces that do not face down, that no sheet hides, where rain gets to."""
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import inf
@@ -19,7 +19,7 @@ _MOST = 100  # and at how many places at most
 
 
 @dataclass(frozen=True, slots=True)
-class _Part:
+class Part:
     """An open part of a stretch, from station `low` to `high`; `stretch` counts along the run."""
 
     run: int
@@ -36,12 +36,13 @@ def landings(ground: Ground, sky: Sky | None = None) -> list[Spot]:
 
     Without a `sky` all of an outer face is taken to be rained on.
     """
-    found = landed(ground, sky, np.flatnonzero(ground.wets))
+    parts = outer_parts(ground, np.flatnonzero(ground.wets))
+    found = landed(ground, sky, [part for each in parts.values() for part in each])
     return [spot for spots in found.values() for spot in spots]
 
 
-def landed(ground: Ground, sky: Sky | None, runs: Ints) -> Landed:
-    """Return for each of `runs` where rain lands on it; those on which it does not are left out."""
+def outer_parts(ground: Ground, runs: Ints) -> dict[int, tuple[Part, ...]]:
+    """Return the open parts of each of `runs` on which a drop would run outside, down the run."""
     runs = runs[ground.wets[runs] & ~ground.sheltered[runs]]
     parts = [part for run in runs.tolist() for part in _parts(ground, run)]
     if not parts:
@@ -50,11 +51,19 @@ def landed(ground: Ground, sky: Sky | None, runs: Ints) -> Landed:
     normal = ground.layer.surfaces.faces.normal[[part.run // 2 for part in parts]]
     beyond = probes + normal * ground.tolerances.lap_reach
     wet = ground.is_outside(probes) & ~ground.layer.surfaces.crossed(probes, beyond)
-    outer = [part for part, out in zip(parts, wet.tolist(), strict=True) if out]
-    return _first_of_each(outer, _highest(ground, sky, outer))
+    outer: defaultdict[int, list[Part]] = defaultdict(list)
+    for part, out in zip(parts, wet.tolist(), strict=True):
+        if out:
+            outer[part.run].append(part)
+    return {run: tuple(found) for run, found in outer.items()}
 
 
-def _first_of_each(parts: list[_Part], stations: list[float]) -> Landed:
+def landed(ground: Ground, sky: Sky | None, parts: Sequence[Part]) -> Landed:
+    """Return where rain lands on outer parts, by their runs; those on which it does not are left out."""
+    return _first_of_each(parts, _highest(ground, sky, parts))
+
+
+def _first_of_each(parts: Sequence[Part], stations: list[float]) -> Landed:
     """Return the first wet place of each stretch; `stations` are infinite where it stays dry."""
     first: dict[tuple[int, int], Spot] = {}
     for part, station in zip(parts, stations, strict=True):
@@ -66,7 +75,7 @@ def _first_of_each(parts: list[_Part], stations: list[float]) -> Landed:
     return {run: tuple(spots) for run, spots in found.items()}
 
 
-def _highest(ground: Ground, sky: Sky | None, parts: list[_Part]) -> list[float]:
+def _highest(ground: Ground, sky: Sky | None, parts: Sequence[Part]) -> list[float]:
     """Return the highest place of each part that rain gets to, infinite where there is none."""
     if sky is None or not parts:
         return [part.low for part in parts]
@@ -124,7 +133,7 @@ class _Rays:
         return wet
 
 
-def _probe(ground: Ground, part: _Part) -> tuple[float, float]:
+def _probe(ground: Ground, part: Part) -> tuple[float, float]:
     (x, y), (nx, ny) = (
         ground.at(part.run, (part.low + part.high) / 2),
         ground.normals[part.run // 2],
@@ -132,7 +141,7 @@ def _probe(ground: Ground, part: _Part) -> tuple[float, float]:
     return x + nx * _CLEAR, y + ny * _CLEAR
 
 
-def _parts(ground: Ground, run: int) -> Iterator[_Part]:
+def _parts(ground: Ground, run: int) -> Iterator[Part]:
     """Yield the open parts of each stretch between two bars, down the run."""
     length, touch = ground.length(run // 2), ground.tolerances.touch
     cuts = [0.0, *(bar.station for bar in ground.bars.get(run, ())), length]
@@ -141,7 +150,7 @@ def _parts(ground: Ground, run: int) -> Iterator[_Part]:
     for number, (top, foot) in enumerate(pairwise(cuts)):
         for low, high in _open(top, foot, hidden):
             if high - low > least:
-                yield _Part(run, number, low, high)
+                yield Part(run, number, low, high)
 
 
 def _hidden(ground: Ground, run: int, length: float) -> list[tuple[float, float]]:

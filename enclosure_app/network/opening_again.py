@@ -6,12 +6,13 @@ have changed since then. Like the proof itself it knows nothing of the graph.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
 from enclosure_app.geometry.resealing import Core, still_closed
 from enclosure_app.geometry.rims import Floats, Ints
-from enclosure_app.geometry.rows import NEW, same_rows
+from enclosure_app.geometry.rows import NEW, same_rows, unlike
 from enclosure_app.geometry.solids import Solid, extents_of
 from enclosure_app.model.place import Point
 from enclosure_app.network.opening import Opening
@@ -22,7 +23,7 @@ FEW = 3  # places that changed: with more, the layer is proved as a whole
 SMALL = 300  # solids near one of them
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class Drawn:
     """What the opening is found between: `solids` (the frame is the last), and bridges over laps.
 
@@ -32,6 +33,11 @@ class Drawn:
     solids: tuple[Solid, ...]
     bridges: Floats
     owners: Ints
+
+    @cached_property
+    def extents(self) -> Floats:
+        """The extents (n, 2, 2) of all solids but the frame."""
+        return extents_of(self.solids[:-1])
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -48,27 +54,27 @@ def closed_again(last: Proof, drawn: Drawn, touch: float) -> Proof | None:
     rooms = last.opening.rooms
     if rooms is None:
         return None
-    boxes = _merged(_changed(last.base, drawn), max(MARGIN, 3 * touch))
+    moved = [n for n in unlike(last.base.solids, drawn.solids)
+             if last.base.solids[n] != drawn.solids[n]]  # fmt: skip
+    extents = last.base.extents.copy()
+    extents[moved] = extents_of([drawn.solids[n] for n in moved])
+    changed = [*last.base.extents[moved], *extents[moved], *_bridges(last.base, drawn)]
+    boxes = _merged(changed, max(MARGIN, 3 * touch))
     if len(boxes) > FEW:
         return None
-    extents = extents_of(drawn.solids[:-1])
     cores = [_core(drawn, extents, box) for box in boxes]
     if any(len(core.solids) > SMALL for core in cores) or not still_closed(rooms, cores):
         return None
     return Proof(last.opening, drawn, last.base)
 
 
-def _changed(base: Drawn, drawn: Drawn) -> list[Floats]:
-    """Return the extents (2, 2) of all solids and bridges that have changed, as they were and are."""
-    pairs = zip(base.solids, drawn.solids, strict=True)
-    solids = [each for old, new in pairs if old is not new and old != new for each in (old, new)]
+def _bridges(base: Drawn, drawn: Drawn) -> Floats:
+    """Return the extents (k, 2, 2) of all bridges that have changed, as they were and are."""
     there = same_rows(base.bridges.reshape(-1, 4), drawn.bridges.reshape(-1, 4))
-    gone = np.setdiff1d(np.arange(len(base.bridges)), there)
-    chords = np.concatenate([base.bridges[gone], drawn.bridges[there == NEW]])
-    return [
-        *(extents_of(solids) if solids else ()),
-        *np.stack([chords.min(axis=1), chords.max(axis=1)], axis=1),
-    ]
+    kept = np.zeros(len(base.bridges) + 1, dtype=bool)  # the last one for `NEW`
+    kept[there] = True
+    chords = np.concatenate([base.bridges[~kept[:-1]], drawn.bridges[there == NEW]])
+    return np.stack([chords.min(axis=1), chords.max(axis=1)], axis=1)
 
 
 def _merged(boxes: Sequence[Floats], margin: float) -> list[Floats]:

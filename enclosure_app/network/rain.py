@@ -21,7 +21,7 @@ from enclosure_app.model.report import RainRoute, RouteEnd
 from enclosure_app.network.clearances import clearances
 from enclosure_app.network.courses import Telling, Told, tell
 from enclosure_app.network.edges import Off, Spot
-from enclosure_app.network.landing import landed
+from enclosure_app.network.landing import Part, landed, outer_parts
 from enclosure_app.network.ponds import Pond
 from enclosure_app.network.runs import LEVEL, Ground, IsOutside
 from enclosure_app.network.sky import Sky
@@ -112,22 +112,28 @@ def find_routes(  # noqa: PLR0913  the last six are what the layer alone does no
     if cladding is not None:
         angle = tolerances.driving_angle
         sky = Sky(ground.layer, others, cladding, openings, frame, angle)
-    found = landed(ground, sky, np.flatnonzero(ground.wets))
+    parts = outer_parts(ground, np.flatnonzero(ground.wets))
+    found = landed(ground, sky, [part for each in parts.values() for part in each])
     flow = flow_of(water, found)
     landings = landings_of(water, flow, found)
     told = tell(water, heads(water, flow, landings))
     falls = falls_of(ground, water.offs)
-    return rain_of(Work(water, others, sky, falls, flow, landings, told))
+    return rain_of(Work(water, others, sky, falls, parts, flow, landings, told))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Work:
-    """What the rain was found by, for the next time; `tracks` are those of the ways told."""
+    """What the rain was found by, for the next time.
+
+    `parts` are the outer parts of each run, `tracks` those of the ways told, of which `outside`
+    (n,) says which end there.
+    """
 
     water: Water
     others: LayerSurfaces
     sky: Sky | None
     falls: Falls
+    parts: Mapping[int, tuple[Part, ...]]
     flow: Flow
     landings: Landings
     told: Told

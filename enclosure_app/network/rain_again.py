@@ -9,7 +9,7 @@ from enclosure_app.geometry.faces import Floats, Ints
 from enclosure_app.model.place import Shape
 from enclosure_app.network.courses import tell
 from enclosure_app.network.ground_again import GroundAgain, Sides, ground_again, merged
-from enclosure_app.network.landing import landed
+from enclosure_app.network.landing import Part, landed, outer_parts
 from enclosure_app.network.rain import Rain, Work, rain_of
 from enclosure_app.network.sky import Sky
 from enclosure_app.network.sources import flow_of, heads, landings_of
@@ -34,13 +34,25 @@ def rain_again(last: Work, moved: Pieces, sides: Sides) -> Rain | None:
     layer = ground.ground.layer
     sky = replace(last.sky, layer=layer, walls=walls.layer) if last.sky else None
     water = water_again(last.water, last.falls, ground)
+    parts = _parts(last, ground)
     asked = _asked(ground, sky, np.concatenate([ground.boxes, walls.boxes]))
-    found = landed(ground.ground, sky, asked)
+    found = landed(
+        ground.ground, sky, [part for run in asked.tolist() for part in parts.get(run, ())]
+    )
     flow = flow_of(water.water, found, last.flow, water.changed)
     landings = landings_of(water.water, flow, found, (last.landings, asked))
     told = tell(water.water, heads(water.water, flow, landings), last.told, water.changed)
-    work = Work(water.water, walls.layer, sky, water.falls, flow, landings, told)
+    work = Work(water.water, walls.layer, sky, water.falls, parts, flow, landings, told)
     return rain_of(work, last, sides.unsure)
+
+
+def _parts(last: Work, again: GroundAgain) -> dict[int, tuple[Part, ...]]:
+    """Return the outer parts of each run, looked for anew only on the edges that changed."""
+    runs = np.stack([2 * again.edges, 2 * again.edges + 1], axis=1).reshape(-1)
+    parts = dict(last.parts)
+    for run in runs.tolist():
+        parts.pop(run, None)
+    return parts | outer_parts(again.ground, runs)
 
 
 def _asked(again: GroundAgain, sky: Sky | None, boxes: Floats) -> Ints:
