@@ -44,7 +44,7 @@ class _Placing:
         """Return the part as a section, under a name that is free."""
         sizes = self.part.parameters(**self.sizes)
         drawn = self.part.section(sizes, load_products())
-        named = replace(drawn, name=_free_name(drawn.name, self.before))
+        named = replace(drawn, name=_free_name(say_word(self.part.title), self.before))
         return other_hand(named) if self.flipped else named
 
 
@@ -76,7 +76,7 @@ class PartsPlacing(QObject):
         part = next(each for each in PARTS if each.name == name)
         document = self._place.document
         if not document.project.sections:
-            empty = replace(document.project, title=part.title, source="")
+            empty = replace(document.project, title=say_word(part.title), source="")
             self._now = _Placing(part, empty, 0)
             self._made = add_section(empty, self._now.section())
             self.begun.emit(self._made)

@@ -18,7 +18,7 @@ from enclosure_app.window.preferences_own import OwnPage
 from enclosure_app.window.preferences_rules import RulesPage
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.trade_words import figure_words
-from enclosure_app.window.words import rule_name, severity_word
+from enclosure_app.window.words import rule_name, word
 
 _SIZE = (680, 560)
 
@@ -76,7 +76,7 @@ class Preferences(QDialog):
         self.figures.units.connect(self._set_units)
 
     def _set_severity(self, rule: str, severity: Severity | None) -> None:
-        loud = severity_word(severity).lower() if severity else self.tr("as usual")
+        loud = word(severity.value) if severity else self.tr("as usual")
         text = self.tr("Rule {}: {}").format(rule_name(rule), loud)
         self._apply(text, set_severity(self._document.project, rule, severity))
 

@@ -34,7 +34,7 @@ class RulesPage(QWidget):
         """Show the project's `own` severities over the `usual` ones of its rule book."""
         for rule, choice in self.choices.items():
             blocker = QSignalBlocker(choice)
-            usual_word = severity_word(usual.get(rule, self._said[rule])).lower()
+            usual_word = word(usual.get(rule, self._said[rule]).value)
             choice.setItemText(0, self.tr("as usual ({})").format(usual_word))
             choice.setCurrentIndex(choice.findData(own.get(rule, "")))
             blocker.unblock()

@@ -1614,7 +1614,7 @@
   <message>
    <location filename="../../enclosure_app/window/preferences.py" />
    <source>Your own</source>
-   <translation>Ihr eigener</translation>
+   <translation>Persönlich</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/preferences.py" />
