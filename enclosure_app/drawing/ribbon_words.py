@@ -54,10 +54,11 @@ def _lies(
     ribbon: Ribbon, start: float, limit: float, taken: list[tuple[float, float]]
 ) -> Iterator[Mark]:
     """Say how each stretch between two folds lies, where no other word stands."""
-    theme, y = ribbon.theme, ribbon.top + 1.1
+    theme, y, first = ribbon.theme, ribbon.top + 1.1, start
     for stretch in stretches(ribbon.laid, ribbon.result.section):
         left, right = ribbon.x(stretch.start), ribbon.x(stretch.end)
-        if stretch.start > 0 and not any(begin < left < end for begin, end in taken):
+        under_words = any(begin < left < end for begin, end in taken)
+        if stretch.start > 0 and first < left < limit and not under_words:
             yield _fold(ribbon, left)
         width = text_width(stretch.lie, theme.small)
         low, high = max(left + 1.8, start), min(right - 1.8, limit)

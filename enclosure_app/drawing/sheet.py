@@ -49,7 +49,10 @@ from enclosure_app.model.project import Decision
 from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.progress import gone_through
 
-RIBBONS = (Control.WATER, Control.AIR)
+RIBBONS = (Control.WATER, Control.AIR)  # that every sheet has
+_TALL = (
+    250.0  # mm: paper that has room for the ribbons of other layers too, where these have faults
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,8 +96,7 @@ def compose_section(
         EnclosureError: as for `compose_sheets`.
     """
     size = paper_size(job.paper)
-    layers = [c for c in RIBBONS if c in result.layers]
-    place = areas(size, len(layers))
+    place = areas(size, len(ribbons_on(result, size)))
     scale = _scale(result, drawing.drawing.units, job, place.drawing)
     sheet = _Sheet(result, drawing, job, theme, size, place, scale)
     most = max(capacity(place.drawing), 1)
@@ -104,6 +106,21 @@ def compose_section(
         gone = result.no_longer_found if chunk is chunks[-1] else ()
         pages += _pages(sheet, chunk, gone)
     return tuple(pages)
+
+
+def ribbons_on(result: SectionResult, size: tuple[float, float]) -> tuple[Control, ...]:
+    """Return the layers that are unrolled on the sheets of a section, on paper of `size` mm.
+
+    Water and air always are; vapour and heat where something was found in them.
+    """
+    found = {finding.control for finding in result.findings} if size[1] >= _TALL else set()
+    return tuple(
+        control
+        for control, layer in sorted(
+            result.layers.items(), key=lambda pair: list(Control).index(pair[0])
+        )
+        if control in RIBBONS or (control in found and layer.walk)
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,7 +246,7 @@ def _sites(sheet: _Sheet, findings: tuple[Finding, ...], placement: Placement) -
 
 
 def _ribbons(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
-    layers = [sheet.result.layers[c] for c in RIBBONS if c in sheet.result.layers]
+    layers = [sheet.result.layers[c] for c in ribbons_on(sheet.result, sheet.size)]
     shown = replace(sheet.result, findings=findings)
     for layer, box in zip(layers, sheet.areas.ribbons, strict=True):
         yield Stroke(

@@ -13,11 +13,12 @@ from enclosure_app.drawing.layout import areas
 from enclosure_app.drawing.marks import Anchor, Flag, Label, Mark, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.scales import parse_scale
-from enclosure_app.drawing.sheet import Page, compose_sheets
+from enclosure_app.drawing.sheet import Page, compose_sheets, ribbons_on
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.product import Control
 from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import DrawingResult
 from tests.drawing import eave
@@ -262,3 +263,19 @@ def test_verdicts_are_on_every_flag_of_their_finding_and_in_the_table() -> None:
     assert told.count("To be mended by Ida") == 1
     assert told.count("No longer found: An old gap.") == 1
     assert told.count("Accepted: Cold roof.") == 1
+
+
+def test_water_and_air_are_unrolled_always_and_other_layers_where_something_was_found() -> None:
+    a3, a4 = paper_size("A3"), paper_size("A4")
+    clean = eave.result(findings=(eave.SHORT,))
+    assert ribbons_on(clean, a3) == (Control.WATER, Control.AIR)
+    doubted = eave.result(findings=(eave.SHORT, eave.STOPS))
+    assert ribbons_on(doubted, a3) == (Control.WATER, Control.AIR, Control.VAPOUR)
+    assert ribbons_on(doubted, a4) == (Control.WATER, Control.AIR)  # there is no room
+
+
+def test_what_was_found_in_the_vapour_layer_hangs_from_its_ribbon() -> None:
+    (page,) = pages(eave.drawing(eave.result(findings=(eave.STOPS,))))
+    foot = areas(paper_size("A3"), 3).ribbons[2]
+    flags = [m for m in everything(page) if isinstance(m, Flag) and foot.holds(m.at)]
+    assert [flag.source for flag in flags] == [eave.STOPS.key]
