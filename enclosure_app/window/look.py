@@ -103,7 +103,7 @@ def style_sheet(c: Colours) -> str:
                padding: 5px 8px; spacing: 3px; }}
     QToolBar::separator {{ background: {c.line}; width: 1px; margin: 4px 8px; }}
     QToolButton, QPushButton {{ padding: 6px 11px; border-radius: 5px; color: {c.ink};
-               border: 1px solid transparent; background: transparent; }}
+               border: 1px solid transparent; background: transparent; outline: 0; }}
     QPushButton {{ background: {c.raised}; border-color: {c.line}; }}
     QToolButton#qt_toolbar_ext_button {{ padding: 0; image: url({arrow}); }}
     QToolButton:hover, QPushButton:hover {{ background: {c.soft}; }}
