@@ -58,11 +58,16 @@ class View:
 
 def section_marks(result: SectionResult, view: View) -> tuple[Mark, ...]:
     """Return the marks of a section in sheet mm, cut off at its frame, faults on top."""
+    return tuple(marks_in_turn(result, view))
+
+
+def marks_in_turn(result: SectionResult, view: View) -> Iterator[Mark]:
+    """Yield the same marks as they are made, for whoever has something else to do meanwhile."""
     sides = sides_of(result, view.placement)
     shown = shown_sheets(result, view.placement, sides)
     frame = frame_box(result, view.placement)
-    calm = list(_calm(result, view, sides, shown))
-    return (*clipped(calm, frame), *_loud(result, view, sides, shown))
+    yield from clipped(_calm(result, view, sides, shown), frame)
+    yield from _loud(result, view, sides, shown)
 
 
 def frame_box(result: SectionResult, placement: Placement) -> Box:

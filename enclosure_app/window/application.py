@@ -12,6 +12,8 @@ from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from enclosure_app import __version__
+from enclosure_app.drawing.typeface import text_width
+from enclosure_app.files.guesses import guess_of
 from enclosure_app.resources import resource
 from enclosure_app.window.languages import speak_in, tongue_of
 from enclosure_app.window.main_window import MainWindow
@@ -38,8 +40,14 @@ def run(files: Sequence[Path] = ()) -> int:
 
 
 def make_ready() -> None:
-    """Load what checks drawings while the person looks at the first page, or a file is read."""
+    """Load what will be needed while the person looks at the first page, or a file is read.
+
+    What checks drawings, the letters' widths, and the words by which layers are guessed.
+    """
     import_module("enclosure_app.checker")
+    for bold in (False, True):
+        text_width("0", 1.0, bold=bold)
+    guess_of("A-WALL", {})
 
 
 def made_application() -> QApplication:

@@ -18,7 +18,7 @@ from enclosure_app.model.project import Underlay
 from enclosure_app.model.report import SectionResult
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.composition import composed
+from enclosure_app.window.canvas.composition import composing
 from enclosure_app.window.canvas.linework import Linework, office_pen
 from enclosure_app.window.canvas.look import DOTS, Look
 
@@ -134,7 +134,7 @@ def _painted(scene: Scene, camera: Camera, image: QImage, below: Below) -> Itera
     image.fill(QColor(look.theme.paper))
     origin = camera.centre
     placement = Placement(DOTS / camera.zoom, origin)
-    parts = composed(scene.result, placement, camera.window, look)
+    parts = yield from composing(scene.result, placement, camera.window, look)
     yield
     yield from below(image, camera, scene)
     yield from _marks(parts.ground, image, camera.size)

@@ -4,7 +4,7 @@ The marks are made by the same functions as the sheet's; here it is only chosen 
 section is worth making marks of, and every finding gets its numbered flag beside its place.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Generator, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import cos, radians, sin
 from types import MappingProxyType
@@ -14,7 +14,7 @@ from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
 from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.rain_marks import STREAMS
-from enclosure_app.drawing.section_marks import View, ring_radius, section_marks
+from enclosure_app.drawing.section_marks import View, marks_in_turn, ring_radius
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Area, Point, Points
@@ -26,6 +26,7 @@ from enclosure_app.window.canvas.look import DOTS, Look, legible
 
 _ROUND = (45, 135, -45, -135, 0, 180, 90, -90)  # degrees: where a flag may stand about its ring
 _STEM = 2.2  # mm from the ring to the flag
+_AT_ONCE = 40  # marks composed before others have a turn
 _LEGIBLE = 2.0  # dots: letters lower than this cannot be read
 _WORDS = 3.0  # mm below a flag for the word of its verdict
 
@@ -40,14 +41,31 @@ class Composed:
 
 def composed(result: SectionResult, placement: Placement, window: Box, look: Look) -> Composed:
     """Compose what is seen of a section in `window` (section mm), for one look at it."""
+    steps = composing(result, placement, window, look)
+    while True:
+        try:
+            next(steps)
+        except StopIteration as end:
+            made: Composed = end.value
+            return made
+
+
+def composing(
+    result: SectionResult, placement: Placement, window: Box, look: Look
+) -> Generator[None, None, Composed]:
+    """Compose the same in many steps, so that others may have a turn between them."""
     least = _LEGIBLE / DOTS * placement.scale
     shown = seen_in(only_control(result, look.only), window, least)
     if len(shown.section.frame) < 3:
         return Composed((), ())
-    marks = section_marks(shown, _view(placement, look))
+    marks: list[Mark] = []
+    for mark in marks_in_turn(shown, _view(placement, look)):
+        marks.append(mark)
+        if len(marks) % _AT_ONCE == 0:
+            yield
     cut = next((i for i, mark in enumerate(marks) if _is_frame(mark)), len(marks))
     flags = flags_of(shown, numbers_of(result.findings), placement, look)
-    return Composed(marks[:cut], (*marks[cut:], *flags))
+    return Composed(tuple(marks[:cut]), (*marks[cut:], *flags))
 
 
 def _view(placement: Placement, look: Look) -> View:
