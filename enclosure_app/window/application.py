@@ -26,6 +26,18 @@ def run(files: Sequence[Path] = ()) -> int:
     """Open the window on a project, on drawings, on what lies under them; return the exit status."""
     sys.setswitchinterval(_TURN)
     application = made_application()
+    Thread(target=make_ready, name="making ready", daemon=True).start()
+    while True:
+        window = shown_window(application, files)
+        status = int(application.exec())
+        if not window.commands.files.again:
+            return status
+        files = open_in(window)
+        window.deleteLater()
+
+
+def shown_window(application: QApplication, files: Sequence[Path]) -> MainWindow:
+    """Return a window in the language that is chosen, on these files."""
     settings = Settings()
     speak_in(application, tongue_of(settings.language))
     application.setApplicationDisplayName(say("Enclosure continuity"))
@@ -35,8 +47,13 @@ def run(files: Sequence[Path] = ()) -> int:
     window.working.reader.warm()
     if files:
         window.open_files(files)
-    Thread(target=make_ready, name="making ready", daemon=True).start()
-    return int(application.exec())
+    return window
+
+
+def open_in(window: MainWindow) -> list[Path]:
+    """Return the file of the project that is open, or the drawing it was read from."""
+    kept, source = window.document.path, window.document.project.source
+    return [path for path in [kept or Path(source)] if path.is_file()]
 
 
 def make_ready() -> None:

@@ -1,6 +1,6 @@
 """The menu in which a person chooses the window's language."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QActionGroup
@@ -9,26 +9,34 @@ from PySide6.QtWidgets import QMainWindow, QMenu
 from enclosure_app.window.languages import AS_SYSTEM, TONGUES
 from enclosure_app.window.settings import Settings
 
+Ask = Callable[[str, Mapping[str, Callable[[], object]]], object]
+
 
 def made_language_menu(
-    window: QMainWindow, settings: Settings, tell: Callable[[str], object]
+    window: QMainWindow, settings: Settings, ask: Ask, again: Callable[[], object]
 ) -> QMenu:
-    """Return the menu of languages; the one chosen is kept, and `tell` says when it comes."""
+    """Return the menu of languages.
+
+    The one chosen is kept; `ask` says that it comes with the next start and offers `again`, which
+    opens the window anew.
+    """
     menu = QMenu(say("Language"), window)
+    menu.setObjectName("languages")
     group = QActionGroup(menu)
+
+    def choose(code: str) -> None:
+        settings.language = code
+        told = say("The language changes when the program is started again.")
+        ask(told, {say("Start again now"): again})
+
     for code, name in ((AS_SYSTEM, say("As the system")), *((t.code, t.name) for t in TONGUES)):
         action = menu.addAction(name)
         action.setObjectName(f"language-{code or 'system'}")
         action.setCheckable(True)
         action.setChecked(code == settings.language)
         group.addAction(action)
-        action.triggered.connect(lambda _=False, one=code: _choose(settings, one, tell))
+        action.triggered.connect(lambda _=False, one=code: choose(one))
     return menu
-
-
-def _choose(settings: Settings, code: str, tell: Callable[[str], object]) -> None:
-    settings.language = code
-    tell(say("The language changes when the program is started again."))
 
 
 def say(text: str) -> str:

@@ -121,7 +121,9 @@ class MainWindow(QMainWindow):
             "samples": self.filing.samples,
             "parts": self.filing.parts,
             "panels": self.views.made_menu_of_panels(self),
-            "languages": made_language_menu(self, self.settings, self.messages.say),
+            "languages": made_language_menu(
+                self, self.settings, self.messages.ask, self.commands.files.begin_again
+            ),
         }
         return {"undo": undo, "redo": redo, **menus}
 

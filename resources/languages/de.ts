@@ -1294,6 +1294,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/language_menu.py" />
+   <source>Start again now</source>
+   <translation>Jetzt neu starten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/language_menu.py" />
    <source>The language changes when the program is started again.</source>
    <translation>Die Sprache wechselt beim nächsten Start des Programms.</translation>
   </message>

@@ -36,10 +36,49 @@ print("status", status)
 """
 
 
-def started(room: Path, language: str, *files: Path) -> str:
+AGAIN = """
+import sys
+from pathlib import Path
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QMenu
+from enclosure_app.window import application
+
+made = application.made_application()
+
+def front():
+    return next(each for each in made.topLevelWidgets()
+                if type(each).__name__ == "MainWindow" and each.isVisible())
+
+def choose():
+    window = front()
+    if not window.document.project.sections:
+        QTimer.singleShot(50, choose)
+        return
+    menu = window.findChild(QMenu, "languages")
+    next(each for each in menu.actions() if each.text() == "Deutsch").trigger()
+    QTimer.singleShot(0, look)
+    window.messages.answers.itemAt(0).widget().click()
+
+def look():
+    window = next((each for each in made.topLevelWidgets() if type(each).__name__ == "MainWindow"
+                   and each.isVisible() and each.settings.language == "de"
+                   and each.document.project.sections
+                   and each.menuBar().actions()[0].text() == "&Datei"), None)
+    if window is None:
+        QTimer.singleShot(50, look)
+        return
+    print(window.menuBar().actions()[0].text(), "|", len(window.document.project.sections))
+    window.close()
+
+QTimer.singleShot(50, choose)
+print("status", application.run([Path(sys.argv[1])]))
+"""
+
+
+def started(room: Path, language: str, *files: Path, script: str = STARTED) -> str:
     """Start the program in a process of its own, and return what it says of itself."""
     ran = subprocess.run(
-        [sys.executable, "-c", STARTED, *map(str, files)],
+        [sys.executable, "-c", script, *map(str, files)],
         capture_output=True, text=True, timeout=60, check=False,
         env={"QT_QPA_PLATFORM": "offscreen", "XDG_CONFIG_HOME": str(room), "LANG": language,
              "XDG_DATA_HOME": str(room), "HOME": str(room), "PATH": "/usr/bin:/bin"},
@@ -60,6 +99,11 @@ def test_it_starts_on_a_drawing(tmp_path: Path) -> None:
 
 def test_it_speaks_the_language_of_the_system(tmp_path: Path) -> None:
     assert started(tmp_path, "de_AT.UTF-8").startswith("Durchgängigkeit der Hülle | 0")
+
+
+def test_it_opens_anew_on_the_same_drawing_in_the_language_that_was_chosen(tmp_path: Path) -> None:
+    told = started(tmp_path, "C.UTF-8", sample("four-sections.dxf"), script=AGAIN)
+    assert told == "&Datei | 4\nstatus 0\n"
 
 
 def test_it_bears_its_name_and_icon(qapp: QApplication) -> None:

@@ -1,5 +1,6 @@
 """A language is chosen in the menu, kept, and comes with the next start."""
 
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from PySide6.QtCore import QSettings
@@ -14,15 +15,22 @@ def test_the_choice_is_kept_and_the_person_told_when_it_comes(
     qtbot: QtBot, tmp_path: Path
 ) -> None:
     settings = Settings(QSettings(str(tmp_path / "kept.ini"), QSettings.Format.IniFormat))
-    window, told = QMainWindow(), []
+    window, asked, again = QMainWindow(), [], []
     qtbot.addWidget(window)
-    menu = made_language_menu(window, settings, told.append)
+
+    def ask(sentence: str, answers: Mapping[str, Callable[[], object]]) -> None:
+        asked.append((sentence, answers))
+
+    menu = made_language_menu(window, settings, ask, lambda: again.append(1))
     by_name = {action.text(): action for action in menu.actions()}
     assert [action.text() for action in menu.actions() if action.isChecked()] == ["As the system"]
     by_name["Deutsch"].trigger()
     assert settings.language == "de"
-    assert told == ["The language changes when the program is started again."]
-    again = made_language_menu(window, settings, told.append)
-    assert [action.text() for action in again.actions() if action.isChecked()] == ["Deutsch"]
+    ((sentence, answers),) = asked
+    assert sentence == "The language changes when the program is started again."
+    answers["Start again now"]()
+    assert again == [1]
+    anew = made_language_menu(window, settings, ask, lambda: None)
+    assert [action.text() for action in anew.actions() if action.isChecked()] == ["Deutsch"]
     by_name["As the system"].trigger()
     assert settings.language == ""

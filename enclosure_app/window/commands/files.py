@@ -21,6 +21,7 @@ class FileCommands(QObject):
         super().__init__(parts.window)
         self._parts = parts
         self.leaving = False
+        self.again = False  # whether the window is to open anew once it is closed
 
     def new_sheet(self) -> None:
         """Begin with an empty sheet."""
@@ -104,6 +105,15 @@ class FileCommands(QObject):
         """Close the window, whatever is not saved."""
         self.leaving = True
         self._parts.window.close()
+
+    def begin_again(self) -> None:
+        """Close the window so that it opens anew; what is not saved is asked about first."""
+
+        def leave_for_another() -> None:
+            self.again = True
+            self.leave()
+
+        self.ask_to_save(leave_for_another)
 
     def ask_to_save(self, then: Callable[[], object]) -> None:
         """Go on with `then`, after asking in place what is to become of unsaved changes."""
