@@ -62,10 +62,11 @@ def draw_sheets(window: MainWindow, hand) -> None:  # noqa: ANN001
     enter(hand, "1000 at 90", "")
     window.canvas.catching = False
     window.do("tool_beside")
-    hand.move((X - 12.0, 700.0))
-    hand.click((X - 12.0, 700.0))  # beside the lower sheet
+    hand.keys(f"{X - 12.0}; 700")  # beside the lower sheet
+    hand.press(Qt.Key.Key_Return)
+    window.place.pick(("drawn-3",))
     window.do("tool_points")
-    hand.click((X - 6.0, 0.0))
+    hand.press(Qt.Key.Key_PageDown)  # its first point
     enter(hand, f"{X - 6.0}; 850")
     hand.press(Qt.Key.Key_PageDown)
     enter(hand, f"{X - 6.0}; 1800")

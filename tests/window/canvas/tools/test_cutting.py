@@ -65,7 +65,7 @@ def test_a_sheet_runs_on_by_a_typed_length(
 def test_a_sheet_is_cut_where_it_is_clicked(crossed: MainWindow, hand, run, section) -> None:  # noqa: ANN001
     crossed.canvas.catching = True
     crossed.do("tool_cut")
-    hand.click((402.0, 803.0))
+    hand.click((402.0, 815.0))
     assert run("drawn-1") == ((400.0, 300.0), (400.0, 800.0))
     assert section().by_name["drawn-5"].shape.points == ((400.0, 800.0), (400.0, 1500.0))
 
