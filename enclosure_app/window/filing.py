@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
+from enclosure_app.files.dxf_memory import set_aside
 from enclosure_app.files.project_file import SUFFIX, project_bytes
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
@@ -26,6 +27,8 @@ from enclosure_app.window.start_page import SAMPLES
 from enclosure_app.window.working import Job, Lane, Working
 
 DRAWINGS, MAPS = (".dxf", ".json"), (".toml",)
+
+_VERY_MANY = 20_000  # lines that are looked through again and again if they are not set aside
 
 Then = Callable[[], object]
 
@@ -166,6 +169,8 @@ class Filing(QObject):
         def work(progress: Progress) -> Project:
             project = read(order, progress)
             make_ready(project, Linework, stroke_segments)
+            if sum(len(section.strokes) for section in project.sections) > _VERY_MANY:
+                set_aside()
             return project
 
         def show(project: Project) -> None:

@@ -4,7 +4,7 @@ import gc
 
 import pytest
 
-from enclosure_app.files.dxf_memory import kept_in_use
+from enclosure_app.files.dxf_memory import kept_in_use, set_aside
 
 
 def test_the_collector_is_back_on_afterwards() -> None:
@@ -27,3 +27,15 @@ def test_a_collector_that_was_off_stays_off() -> None:
         assert not gc.isenabled()
     finally:
         gc.enable()
+
+
+def test_what_is_set_aside_is_not_looked_through_again() -> None:
+    kept = [[n] for n in range(5000)]
+    frozen = gc.get_freeze_count()
+    try:
+        set_aside()
+        assert gc.get_freeze_count() >= frozen + 5000
+        assert all(each is not kept for each in gc.get_objects())
+    finally:
+        gc.unfreeze()
+    assert len(kept) == 5000

@@ -88,7 +88,9 @@ _Places = NDArray[np.float64]
 def _boxes(strokes: Sequence[Stroke]) -> tuple[_Places, _Places]:
     """Return the lower left and the upper right corners of the boxes around lines, shape (n, 2)."""
     counts = [len(stroke.points) for stroke in strokes]
-    flat = np.array([point for stroke in strokes for point in stroke.points], dtype=np.float64)
+    # one by one, since making an array of a long list would stop the window for its whole time
+    one_by_one = (x for stroke in strokes for point in stroke.points for x in point)
+    flat = np.fromiter(one_by_one, dtype=np.float64).reshape(-1, 2)
     first = np.concatenate(([0], np.cumsum(counts)[:-1]))
     return np.minimum.reduceat(flat, first), np.maximum.reduceat(flat, first)
 

@@ -51,8 +51,9 @@ class Segments:
 def segments_of(runs: Iterable[Points]) -> Segments:
     """Return the segments of runs, which are numbered in order."""
     runs = tuple(runs)
-    flat = [(*a, *b) for run in runs for a, b in pairwise(run)]
-    rows = np.array(flat, dtype=np.float64).reshape(-1, 4)
+    # one by one, since making an array of a long list would stop the window for its whole time
+    flat = (x for run in runs for a, b in pairwise(run) for x in (*a, *b))
+    rows = np.fromiter(flat, dtype=np.float64).reshape(-1, 4)
     counts = np.array([max(len(run) - 1, 0) for run in runs], dtype=np.int64)
     return Segments(
         rows,
