@@ -2248,8 +2248,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/turning.py" />
-   <source>Click a second place on the line, or type its angle; Shift keeps it upright or level, Ctrl leaves the original.</source>
-   <translation>Eine zweite Stelle auf der Linie anklicken oder ihren Winkel eingeben; Umschalt hält sie senkrecht oder waagerecht, Strg lässt das Original stehen.</translation>
+   <source>Click a second place on the line, or type its angle; Shift keeps to 15 degrees, Ctrl leaves the original.</source>
+   <translation>Eine zweite Stelle auf der Linie anklicken oder ihren Winkel eingeben; Umschalt hält 15 Grad ein, Strg lässt das Original stehen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />

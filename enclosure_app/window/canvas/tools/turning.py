@@ -90,7 +90,7 @@ class Flip(Transform):
         if not self.given:
             return say("Click a place on the line to flip over.")
         return say(
-            "Click a second place on the line, or type its angle; Shift keeps it upright or level, "
+            "Click a second place on the line, or type its angle; Shift keeps to 15 degrees, "
             "Ctrl leaves the original."
         )
 
