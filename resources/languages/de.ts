@@ -2258,8 +2258,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/select.py" />
-   <source>Click a sheet or a line to pick it, or drag a box around several.</source>
-   <translation>Bahn oder Linie anklicken, um sie auszuwählen, oder einen Kasten um mehrere ziehen.</translation>
+   <source>Click a sheet or a line to pick it, or drag a box around several; with Ctrl it picks all it touches.</source>
+   <translation>Eine Bahn oder Linie anklicken, um sie zu wählen, oder ein Feld um mehrere ziehen; mit Strg wählt es alles, was es berührt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/lay_underlay.py" />
@@ -2689,6 +2689,11 @@
    <translation>Was dort gezeichnet ist, dichtet diesen Anschluss schon ab.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <source>all it touches</source>
+   <translation>alles, was es berührt</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
    <source>kept to {:.1f}°</source>
    <translation>auf {:.1f}° gehalten</translation>
@@ -2707,6 +2712,11 @@
    <location filename="../../enclosure_app/window/canvas/tools/seal.py" />
    <source>sealed, says a person</source>
    <translation>abgedichtet, sagt eine Person</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/select.py" />
+   <source>what lies in it as a whole</source>
+   <translation>was ganz darin liegt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/measure.py" />

@@ -87,11 +87,11 @@ class Hand:
         event = QMouseEvent(QEvent.Type.MouseMove, dot, whole, none, _LEFT, keys)
         QApplication.sendEvent(self.canvas, event)
 
-    def drag(self, *places: tuple[float, float]) -> None:
-        self._qtbot.mousePress(self.canvas, _LEFT, _PLAIN, self.dot(places[0]))
+    def drag(self, *places: tuple[float, float], keys: Qt.KeyboardModifier = _PLAIN) -> None:
+        self._qtbot.mousePress(self.canvas, _LEFT, keys, self.dot(places[0]))
         for place in places[1:]:
-            self.move(place)
-        self._qtbot.mouseRelease(self.canvas, _LEFT, _PLAIN, self.dot(places[-1]))
+            self.move(place, keys)
+        self._qtbot.mouseRelease(self.canvas, _LEFT, keys, self.dot(places[-1]))
 
     def keys(self, text: str) -> None:
         self._qtbot.keyClicks(self.canvas, text)

@@ -6,7 +6,7 @@ and places beside boards. Shift while dragging keeps to angles, Ctrl drags a cop
 
 from math import dist
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QKeyEvent, QPainter
 
 from enclosure_app.drawing.placement import box_around
@@ -16,6 +16,7 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink import pen, wash
+from enclosure_app.window.canvas.lettering import words
 from enclosure_app.window.canvas.picking import (
     line_at,
     lines_in,
@@ -42,6 +43,7 @@ class Select(Tool):
         super().__init__(place)
         self._from: Pointer | None = None
         self._to: Point | None = None
+        self._touching = False  # whether the box also picks what it only touches
         self._held: Point | None = None  # the place of what is dragged that follows the mouse
         self._before: Project | None = None
         self._gesture = new_gesture()
@@ -55,7 +57,10 @@ class Select(Tool):
                 "Drag it, with Ctrl a copy; arrows move it a little; a double click shows its points; "
                 "Shift picks more."
             )
-        return say("Click a sheet or a line to pick it, or drag a box around several.")
+        return say(
+            "Click a sheet or a line to pick it, or drag a box around several; with Ctrl it picks all "
+            "it touches."
+        )
 
     @property
     def anchor(self) -> Point | None:
@@ -86,7 +91,7 @@ class Select(Tool):
         """Move what is picked, or draw the box out."""
         if self._from is None or not self._left(pointer):
             return
-        self._to = pointer.bare
+        self._to, self._touching = pointer.bare, pointer.keeps
         if self._held is not None and self.place.picked:
             self._drag(pointer, self._held)
         self.changed.emit()
@@ -150,10 +155,12 @@ class Select(Tool):
         if self._from is None or self._to is None or self._held is not None:
             return
         box = QRectF(camera.seen(self._from.bare), camera.seen(self._to)).normalized()
-        touched = self._to[0] < self._from.bare[0]
-        painter.setPen(pen(1.2, Qt.PenStyle.DashLine if touched else Qt.PenStyle.SolidLine))
+        style = Qt.PenStyle.DashLine if self._touching else Qt.PenStyle.SolidLine
+        painter.setPen(pen(1.2, style))
         painter.setBrush(wash(22))
         painter.drawRect(box)
+        told = say("all it touches") if self._touching else say("what lies in it as a whole")
+        words(painter, camera.seen(self._to) + QPointF(14, 22), told)
 
     def _left(self, pointer: Pointer) -> bool:
         """Whether the mouse has left the place of the press far enough to mean a drag."""
@@ -204,7 +211,7 @@ class Select(Tool):
         if section is None:
             return
         box = box_around((start.bare, pointer.bare))
-        whole = pointer.bare[0] >= start.bare[0]
+        whole = not pointer.keeps
         found = pieces_in(section, box, whole=whole)
         lines = frozenset[str]() if found else lines_in(section, box, whole=whole)
         if pointer.adds:

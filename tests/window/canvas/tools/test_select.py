@@ -45,15 +45,16 @@ def test_a_drag_moves_what_is_picked_in_one_step(two: MainWindow, hand) -> None:
     assert two.document.project is before
 
 
-def test_a_box_to_the_right_picks_what_is_whole_in_it(two: MainWindow, hand) -> None:  # noqa: ANN001
+def test_a_box_picks_what_lies_in_it_as_a_whole(two: MainWindow, hand) -> None:  # noqa: ANN001
     hand.drag((300.0, 1700.0), (400.0, 1000.0), (700.0, 100.0))
     assert two.place.picked == {"drawn-1"}
-    hand.drag((300.0, 1000.0), (500.0, 900.0), (1000.0, 800.0))
+    hand.drag((1000.0, 1000.0), (500.0, 900.0), (300.0, 800.0))
     assert two.place.picked == frozenset()
 
 
-def test_a_box_to_the_left_picks_what_it_touches(two: MainWindow, hand) -> None:  # noqa: ANN001
-    hand.drag((1000.0, 800.0), (600.0, 900.0), (300.0, 1000.0))
+def test_with_ctrl_a_box_picks_all_it_touches(two: MainWindow, hand) -> None:  # noqa: ANN001
+    ctrl = Qt.KeyboardModifier.ControlModifier
+    hand.drag((300.0, 1000.0), (600.0, 900.0), (1000.0, 800.0), keys=ctrl)
     assert two.place.picked == {"drawn-1", "drawn-2"}
 
 
