@@ -327,8 +327,7 @@ class MainWindow(QMainWindow):
             part.show()
         if kept:
             self.restoreState(kept[1], _STATE)
-        else:
-            height = self.ribbon.wished_height(self.height())
+        elif height := self.ribbon.wished_height(self.height()):
             self.resizeDocks([self.docks[2]], [height], Qt.Orientation.Vertical)
 
     def _layout_of_work(self) -> QByteArray:

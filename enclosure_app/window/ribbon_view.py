@@ -325,8 +325,13 @@ class RibbonStrip(QScrollArea):
         self.view.reached.connect(self._scroll_to)
 
     def wished_height(self, room: int) -> int:
-        """Return how high the strip is at first in a window `room` dots high: one band, or all."""
+        """Return how high the strip is at first in a window `room` dots high: one band, or all.
+
+        In a small window it stays as it stands, which is told as 0.
+        """
         most = round(len(Control) * HEIGHT * DOTS) + 8
+        if room <= _SMALL:
+            return 0
         least = round(_LEAST * HEIGHT * DOTS)
         return max(least, min(most, least + round(_SHARE * (room - _SMALL))))
 

@@ -147,7 +147,7 @@ def test_every_control_has_its_band_where_it_is_drawn(opened: Opened) -> None:
     assert window.ribbon.view.height() >= 4 * 100
 
 
-@pytest.mark.parametrize(("room", "bands"), [(768, 1.35), (1080, 2.6), (2160, 4.0)])
+@pytest.mark.parametrize(("room", "bands"), [(768, 0.0), (900, 1.9), (1080, 2.6), (2160, 4.0)])
 def test_the_strip_begins_with_one_band_or_with_all_where_there_is_room(
     opened: Opened, room: int, bands: float
 ) -> None:
