@@ -8,7 +8,7 @@ from itertools import product
 import numpy as np
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.rims import Bools, Floats
+from enclosure_app.geometry.rims import Bools, Floats, Ints
 from enclosure_app.geometry.rows import unlike
 from enclosure_app.language import later, say
 from enclosure_app.model.limits import Tolerances
@@ -177,7 +177,7 @@ def _traced(fabric: Fabric, tolerances: Tolerances, meets: Meets, last: Last | N
     sides = [(each.curve, marked.outside) for marked, each in traced]
     laps = find_laps(fabric, sides, work.laps if work else None)
     met = meetings(fabric, links, work.joints.seams.meetings if work else None)
-    taken = _taken(fabric, links, met, {number for _, each in traced for number in each.links})
+    taken = _taken(fabric, links, met, [trace.round.numbers for trace, _ in traced])
     seams = Seams(fabric, met, laps.by_run, taken)
     joints = joints_of(seams, *((work.joints, last[1]) if work and last else ()))
     return Layer(
@@ -248,9 +248,10 @@ def _all_lifts(walks: list[Walk]) -> tuple[Lift, ...]:
     return tuple(found.values())
 
 
-def _taken(fabric: Fabric, links: Links, met: Meetings, numbers: set[int]) -> Bools:
-    """Return which meetings the traces go through, the links taken being `numbers`."""
-    own = links.take(np.array(sorted(n for n in numbers if n < len(links)), dtype=np.intp))
+def _taken(fabric: Fabric, links: Links, met: Meetings, rounds: Sequence[Ints]) -> Bools:
+    """Return which meetings the traces go through, by the links that their rounds take."""
+    numbers = np.concatenate(rounds)
+    own = links.take(numbers[numbers < len(links)])
     low, high = np.sort(owners_of(fabric, own), axis=0)
     a, b, run = met.rows[:, :3].astype(np.intp).T
     count, runs = len(fabric.names), len(fabric.runs) + 1

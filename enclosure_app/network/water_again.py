@@ -56,7 +56,9 @@ def water_again(last: Water, falls: Falls, again: GroundAgain) -> WaterAgain:
     stale += [
         (run, passed)
         for run in np.flatnonzero(dropped).tolist()
-        for passed in range(len(last.ground.bars.get(run, ())) + 1)
+        for passed in range(
+            max(len(bars.get(run, ())) for bars in (last.ground.bars, ground.bars)) + 1
+        )
     ]
     water = _without(last, ground, stale)
     water.__dict__["offs"] = leaving
@@ -78,14 +80,16 @@ def _without(last: Water, ground: Ground, stale: Iterable[Node]) -> Water:
 
 
 def _changed(last: Water, water: Water, stale: Iterable[Node]) -> Iterator[Node]:
-    """Yield the `stale` nodes on which a drop does something else, or which are others on their run."""
+    """Yield the `stale` nodes on which a drop does something else, or which are others on their run.
+
+    Nobody had asked what it does on some of them.
+    """
     old, new = last.ground.bars, water.ground.bars
     for node in stale:
-        if node in last.steps:
-            run = node[0]
-            same = water.ground.wets[run] and old.get(run, []) == new.get(run, [])
-            if not same or water.step(node) != last.steps[node]:
-                yield node
+        run = node[0]
+        same = water.ground.wets[run] and old.get(run, []) == new.get(run, [])
+        if not same or node not in last.steps or water.step(node) != last.steps[node]:
+            yield node
 
 
 def _fallen_otherwise(ground: Ground, fell: Mapping[Node, Off], boxes: Floats) -> Iterable[Node]:
