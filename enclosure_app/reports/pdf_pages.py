@@ -10,6 +10,7 @@ from PySide6.QtCore import QMarginsF, QSizeF
 from PySide6.QtGui import QGuiApplication, QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from enclosure_app.drawing.marks import Mark
+from enclosure_app.language import say
 from enclosure_app.progress import StoppedError, gone_through
 from enclosure_app.reports.pdf_painter import MarkPainter
 
@@ -48,10 +49,11 @@ def paint_pages(path: Path, pages: Sequence[PaintedPage], title: str, author: st
             _turn_to(writer, painter, page, first=number == 0)
             MarkPainter(painter, _DOTS, page.height).paint(page.marks)
     except StoppedError:
-        painter.end()  # it must not paint on a file that is gone
+        if painter.isActive():
+            painter.end()  # it must not paint on a file that is gone
         raise
     if not painter.end():
-        raise OSError(0, "the disk may be full")
+        raise OSError(0, say("the disk may be full"))
 
 
 def _turn_to(writer: QPdfWriter, painter: QPainter, page: PaintedPage, *, first: bool) -> None:
@@ -66,7 +68,7 @@ def _turn_to(writer: QPdfWriter, painter: QPainter, page: PaintedPage, *, first:
     writer.setPageLayout(layout)
     started = painter.begin(writer) if first else writer.newPage()
     if not started:
-        raise OSError(0, "no page could be started")
+        raise OSError(0, say("no page could be started"))
 
 
 def ensure_application() -> QGuiApplication:

@@ -8,6 +8,7 @@ from enclosure_app.drawing.job import SheetJob
 from enclosure_app.drawing.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import Theme, load_theme
 from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
 from enclosure_app.model.report import DrawingResult
 from enclosure_app.progress import part
 
@@ -48,7 +49,7 @@ def write_sheets(path: Path, results: Sequence[DrawingResult], job: SheetJob) ->
 
 def nothing_to_draw() -> str:
     """Return what is said where no section has anything to be drawn."""
-    return "There is no section to draw; map a layer of the drawing first."
+    return say("There is no section to draw; map a layer of the drawing first.")
 
 
 def _fresh(path: Path) -> Path:
@@ -60,7 +61,11 @@ def _fresh(path: Path) -> Path:
 
 def _unwritable(path: Path, error: OSError) -> EnclosureError:
     why = error.strerror or str(error)
-    return EnclosureError(f"The sheet {path} cannot be written ({why}); choose another place.")
+    return EnclosureError(
+        say(
+            "The sheet {path} cannot be written ({why}); choose another place.", path=path, why=why
+        )
+    )
 
 
 def _paint(fresh: Path, pages: Sequence[Page], job: SheetJob, theme: Theme) -> None:

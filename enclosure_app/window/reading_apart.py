@@ -24,6 +24,7 @@ from typing import IO, Any
 import enclosure_app
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf_memory import kept_in_use
+from enclosure_app.language import say
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Stroke
 from enclosure_app.progress import Progress, listening
@@ -191,9 +192,11 @@ def _send(pipe: IO[bytes], thing: object) -> None:
 
 def _died(order: Order) -> str:
     names = ", ".join(path.name for path in order.paths)
-    return (
-        f"{names}: reading it was ended from outside, or the computer has too little memory for "
-        "it: close other programs and open it again, or export less of the drawing."
+    return say(
+        "{names}: reading it was ended from outside, or the computer has too little "
+        "memory for it: close other programs and open it again, or export less of the "
+        "drawing.",
+        names=names,
     )
 
 

@@ -5782,6 +5782,11 @@
    <translation>Die Bahn auf der Schalung unter der Dachdeckung.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/pdf_report.py" />
+   <source>The sheet {path} cannot be written ({why}); choose another place.</source>
+   <translation>Das Prüfblatt {path} lässt sich nicht schreiben ({why}); einen anderen Ort wählen.</translation>
+  </message>
+  <message>
    <location filename="../../resources/limits.toml" />
    <source>The standards read name no ice barrier: put in the project's own figure.</source>
    <translation>Die gelesenen Normen nennen keinen Schutz gegen Eisrückstau: den eigenen Wert des Projekts einsetzen.</translation>
@@ -5915,6 +5920,11 @@
    <location filename="../../enclosure_app/model/edits/looking_up.py" />
    <source>There is no section "{which}"; the sections are: {known}.</source>
    <translation>Es gibt keinen Schnitt „{which}“; die Schnitte sind: {known}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/pdf_report.py" />
+   <source>There is no section to draw; map a layer of the drawing first.</source>
+   <translation>Es gibt keinen Schnitt zu zeichnen; zuerst einem Layer der Zeichnung ein Produkt geben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/underlays.py" />
@@ -7199,6 +7209,11 @@
    <translation>kein Wert bekannt</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/pdf_pages.py" />
+   <source>no page could be started</source>
+   <translation>keine Seite ließ sich beginnen</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/product_words.py" />
    <source>no source</source>
    <translation>ohne Quelle</translation>
@@ -7512,6 +7527,11 @@
    <location filename="../../enclosure_app/model/edits/lines.py" />
    <source>that line</source>
    <translation>diese Linie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/pdf_pages.py" />
+   <source>the disk may be full</source>
+   <translation>vielleicht ist der Datenträger voll</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -8279,6 +8299,11 @@
    <location filename="../../enclosure_app/window/layer_maps.py" />
    <source>{names} and {count} more</source>
    <translation>{names} und {count} weitere</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/reading_apart.py" />
+   <source>{names}: reading it was ended from outside, or the computer has too little memory for it: close other programs and open it again, or export less of the drawing.</source>
+   <translation>{names}: Das Lesen wurde von außen beendet, oder der Rechner hat zu wenig Speicher dafür: andere Programme schließen und noch einmal öffnen, oder weniger von der Zeichnung ausgeben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_document.py" />

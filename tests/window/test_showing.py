@@ -4,7 +4,9 @@ from collections.abc import Callable
 from math import dist
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.finding import Severity
@@ -45,11 +47,17 @@ def test_another_tab_shows_another_section_whole(opened: Opened, qtbot: QtBot) -
     assert all(seen.holds(corner) for corner in section.frame)
 
 
-def test_the_mouse_is_followed_in_the_drawings_units(opened: Opened, qtbot: QtBot) -> None:
+def test_the_mouse_is_followed_in_the_drawings_units(opened: Opened) -> None:
     window = opened("window-faulty.dxf", "layers.toml")
-    qtbot.mouseMove(window.canvas, QPoint(200, 150))
+    dot = QPointF(200, 150)
+    none = Qt.MouseButton.NoButton
+    everywhere = QPointF(window.canvas.mapToGlobal(dot))
+    moved = QMouseEvent(
+        QEvent.Type.MouseMove, dot, everywhere, none, none, Qt.KeyboardModifier.NoModifier
+    )
+    QApplication.sendEvent(window.canvas, moved)
     units = window.document.project.units
-    place = window.canvas.camera.place(QPoint(200, 150).toPointF())
+    place = window.canvas.camera.place(dot)
     x, y = (coordinate(value, units) for value in place)
     assert window.views.where.text() == f"x {x}   y {y} in"
     window.canvas.pointed.emit(None)
