@@ -126,7 +126,7 @@
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Copy what is picked</source>
-   <translation>Kopieren, was gewählt ist</translation>
+   <translation>Ausgewähltes kopieren</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -156,7 +156,7 @@
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Cut out what is picked</source>
-   <translation>Ausschneiden, was gewählt ist</translation>
+   <translation>Ausgewähltes ausschneiden</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -356,7 +356,7 @@
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Name this section…</source>
-   <translation>Diesen Schnitt benennen…</translation>
+   <translation>Diesen Schnitt benennen …</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -476,7 +476,7 @@
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Put in what was copied</source>
-   <translation>Einsetzen, was kopiert ist</translation>
+   <translation>Kopiertes einsetzen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -759,7 +759,7 @@
   <message>
    <location filename="../../enclosure_app/window/commands/editing.py" />
    <source>Put in what was copied</source>
-   <translation>Einsetzen, was kopiert ist</translation>
+   <translation>Kopiertes einsetzen</translation>
   </message>
  </context>
  <context>
