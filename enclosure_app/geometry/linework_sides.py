@@ -6,21 +6,32 @@ from math import dist, hypot
 
 Point = tuple[float, float]
 
+_SAME = 1e-9  # mm
+
 
 def lies_left(points: Sequence[Point], place: Point) -> bool:
-    """Whether `place` lies to the left of an open run of two different points or more.
+    """Whether `place` lies to the left of an open run of two different points or more."""
+    return side_of(points, place) > 0
+
+
+def side_of(points: Sequence[Point], place: Point) -> float:
+    """Return on which side of an open run of two different points or more a place lies.
 
     The nearest place of the run decides; where that is a corner, both its stretches do, and an end
     counts as if the run went on straight.
+
+    Returns:
+        The sine of the angle at which the place is seen there: 1 square to the left, -1 square to
+        the right, and the nearer to 0 the less it lies beside the run and the more beyond its end.
     """
     stretches = [(a, b) for a, b in pairwise(points) if a != b]
     feet = [_foot(place, a, b) for a, b in stretches]
     best = min(range(len(feet)), key=lambda i: dist(place, feet[i]))
     near = [i for i in (best - 1, best, best + 1) if 0 <= i < len(feet)]
-    at_corner = [i for i in near if dist(feet[i], feet[best]) < 1e-9]
-    normals = [_left(*stretches[i]) for i in at_corner]
+    normals = [_left(*stretches[i]) for i in near if dist(feet[i], feet[best]) < _SAME]
+    nx, ny = sum(n[0] for n in normals), sum(n[1] for n in normals)
     x, y = place[0] - feet[best][0], place[1] - feet[best][1]
-    return sum(nx * x + ny * y for nx, ny in normals) > 0
+    return (nx * x + ny * y) / max(hypot(nx, ny) * hypot(x, y), _SAME)
 
 
 def _foot(place: Point, a: Point, b: Point) -> Point:

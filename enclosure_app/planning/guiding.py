@@ -11,7 +11,7 @@ from math import dist
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.linework_graph import SNAP, LineworkGraph
-from enclosure_app.geometry.linework_sides import lies_left
+from enclosure_app.geometry.linework_sides import side_of
 from enclosure_app.geometry.linework_ways import Way, cleaned, parting, ways_in_turn
 from enclosure_app.geometry.offsetting import run_beside
 from enclosure_app.language import say
@@ -103,16 +103,18 @@ def laid(points: Points, lay: Lay, distance: float, *, outer_left: bool) -> Poin
 
 
 def outer_left(section: Section, points: Points) -> bool:
-    """Whether the outer side of a run is to its left: the nearest mark knows.
+    """Whether the outer side of a run is to its left: the mark knows that lies most beside it.
 
-    Where neither side is marked, the left one counts as the outer one.
+    Of several that lie right beside it, the nearest; one that lies beyond an end, as the mark
+    beside a wall does for the roof above it, only where there is no other. Where neither side is
+    marked, the left one counts as the outer one.
     """
-    if section.outside:
-        return lies_left(points, _nearest(section.outside, points))
-    if section.inside:
-        return not lies_left(points, _nearest(section.inside, points))
-    return True
+    marks = [(mark, 1.0) for mark in section.outside] + [(mark, -1.0) for mark in section.inside]
+    if not marks:
+        return True
+    seen = [(side_of(points, mark) * sign, mark) for mark, sign in marks]
+    return max(seen, key=lambda each: (round(abs(each[0]), 3), -_off(points, each[1])))[0] > 0
 
 
-def _nearest(marks: Points, points: Points) -> Point:
-    return min(marks, key=lambda mark: min(dist(mark, point) for point in points))
+def _off(points: Points, mark: Point) -> float:
+    return min(dist(mark, point) for point in points)

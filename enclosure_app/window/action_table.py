@@ -125,6 +125,8 @@ TABLE: tuple[Row, ...] = (
         check=True),
     Row(DRAW, "set_aids", "Grid, angles and distances…", ("Shift+L",)),
     Row(DRAW),
+    Row(DRAW, "find_product", "Find a product", ("Ctrl+F",),
+        "Type some letters of what is drawn or traced next; Enter goes back to the drawing"),
     Row(DRAW, "give_product", "Give what is picked the product", ("G",),
         "What is picked is made of the product chosen in the list"),
     Row(DRAW, "read_notes", "Read the notes…", ("R",),

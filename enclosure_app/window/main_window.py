@@ -96,6 +96,7 @@ class MainWindow(QMainWindow):
             working=self.working,
             canvas=self.canvas,
             findings=self.findings,
+            lines=self.lines,
             messages=self.messages,
             toolbox=self.toolbox,
             sizes=self.views.sizes,

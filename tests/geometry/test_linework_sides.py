@@ -2,10 +2,11 @@
 
 from math import cos, pi, sin
 
+import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from enclosure_app.geometry.linework_sides import lies_left
+from enclosure_app.geometry.linework_sides import lies_left, side_of
 
 UP = ((0.0, 0.0), (0.0, 100.0))
 HOOK = ((0.0, 0.0), (0.0, 100.0), (80.0, 100.0))
@@ -26,6 +27,13 @@ def test_at_a_corner_both_its_stretches_decide() -> None:
     assert lies_left(HOOK, (-40.0, 130.0))
     assert lies_left(HOOK, (-1.0, 190.0))
     assert not lies_left(HOOK, (30.0, 60.0))
+
+
+def test_what_lies_beyond_an_end_is_less_beside_the_run() -> None:
+    assert side_of(UP, (-7.0, 50.0)) == pytest.approx(1.0)
+    assert side_of(UP, (7.0, 0.0)) == pytest.approx(-1.0)
+    assert side_of(UP, (-30.0, 140.0)) == pytest.approx(0.6)
+    assert side_of(UP, (0.0, 140.0)) == pytest.approx(0.0)
 
 
 def test_points_on_top_of_each_other_do_no_harm() -> None:

@@ -100,6 +100,15 @@ def test_of_several_marks_the_nearest_one_decides() -> None:
     assert outer_left(section(outside=(far, near)), WALL)
 
 
+def test_a_mark_beside_the_wall_says_less_of_the_roof_than_one_under_it() -> None:
+    """Seen along the roof's line, the mark outside of the wall lies below it as well."""
+    roof = ((-300.0, 2000.0), (3000.0, 5000.0))
+    marked = section(outside=((-700.0, 500.0),), inside=((1500.0, 500.0),))
+    assert outer_left(marked, roof)
+    assert outer_left(marked, WALL)
+    assert not outer_left(section(outside=((-700.0, 500.0),)), roof), "the only one there is"
+
+
 def test_a_sheet_lies_outside_of_its_line_inside_or_on_it() -> None:
     assert laid(WALL, Lay.ON, 3.0, outer_left=True) == WALL
     assert laid(WALL, Lay.OUTSIDE, 3.0, outer_left=True) == ((-3, 0), (-3, 1000))

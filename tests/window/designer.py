@@ -11,7 +11,7 @@ from time import perf_counter
 
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.place import Point
@@ -66,21 +66,19 @@ class Designer:
         self._timed(lambda: self.window.do(f"tool_{name}"))
 
     def product(self, words: str, key: str) -> None:
-        """Find a product: a click into the search, and so many letters of it."""
+        """Find a product: Ctrl+F, so many letters of it, and Enter."""
         search = self.window.lines.search
         self.thoughts += 1
-        self._click_on(search)
         self._hand(typing=True)
-        self.keys += len(words)
-        self._timed(search.clear)
+        self.keys += 2 + len(words) + 1
+        control = Qt.KeyboardModifier.ControlModifier
+        self._timed(lambda: self.qtbot.keyClick(self.window.canvas, Qt.Key.Key_F, control))
+        assert search.hasFocus()
         for letter in words:
             self._timed(lambda letter=letter: self.qtbot.keyClicks(search, letter))
+        self._timed(lambda: self.qtbot.keyClick(search, Qt.Key.Key_Return))
+        assert self.window.canvas.hasFocus()
         assert self.window.place.product == key, f"{words} finds {self.window.place.product}"
-
-    def _click_on(self, widget: QWidget) -> None:
-        self._hand(typing=False)
-        self.clicks += 1
-        self._timed(lambda: self.qtbot.mouseClick(widget, _LEFT))
 
     def _hand(self, *, typing: bool) -> None:
         self.changes += typing is not self._typing

@@ -2,7 +2,8 @@
 
 from collections.abc import Collection, Mapping
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtWidgets import QDockWidget
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
@@ -24,6 +25,7 @@ class EditCommands(QObject):
         self._parts = parts
         self._copied: tuple[tuple[Piece, ...], Mapping[str, Product]] | None = None
         self._pasted = 0
+        parts.lines.search.returnPressed.connect(parts.canvas.setFocus)
 
     def delete(self) -> None:
         """Remove what is picked, or what the tool in hand takes out."""
@@ -102,6 +104,16 @@ class EditCommands(QObject):
             names = [piece.name for piece in section.pieces if piece.layer in layers]
             lines = [stroke.handle for stroke in section.strokes if stroke.layer in layers]
             self._parts.place.pick(names, lines)
+
+    def find_product(self) -> None:
+        """Go to the line in which products are searched; Enter there goes back to the drawing."""
+        lines, search = self._parts.lines, self._parts.lines.search
+        for dock in self._parts.window.findChildren(QDockWidget):
+            if dock.isAncestorOf(lines):
+                dock.show()
+        lines.show_lists()
+        search.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        search.selectAll()
 
     def give_product(self) -> None:
         """Say that what is picked is made of the product that is chosen."""

@@ -14,6 +14,7 @@ from enclosure_app.window.filing import Filing
 from enclosure_app.window.findings_panel import FindingsPanel
 from enclosure_app.window.keeping import Keeping
 from enclosure_app.window.layer_maps import LayerMaps
+from enclosure_app.window.lines_panel import LinesPanel
 from enclosure_app.window.name_strip import NameStrip
 from enclosure_app.window.noting import Noting
 from enclosure_app.window.section_row import SectionRow
@@ -38,6 +39,7 @@ class Parts:
     working: Working
     canvas: Canvas
     findings: FindingsPanel
+    lines: LinesPanel
     messages: MessageBar
     toolbox: Toolbox
     sizes: SizesForm

@@ -2,6 +2,7 @@
 
 import pytest
 from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.edits import add_piece
 from enclosure_app.model.place import Line
@@ -98,3 +99,18 @@ def test_nothing_is_put_in_while_nothing_is_copied(three: MainWindow) -> None:
     three.do("paste")
     assert "Nothing is copied yet" in three.messages.words.text()
     assert three.document.project is before
+
+
+def test_products_are_found_by_keys_alone(sheet: MainWindow, qtbot: QtBot) -> None:
+    window = sheet
+    window.activateWindow()
+    window.canvas.setFocus()
+    window.docks[0].hide()
+    qtbot.keyClick(window.canvas, Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
+    search = window.lines.search
+    assert search.isVisible()
+    assert search.hasFocus()
+    qtbot.keyClicks(search, "smart")
+    qtbot.keyClick(search, Qt.Key.Key_Return)
+    assert window.canvas.hasFocus()
+    assert window.place.product == "smart-vapour-retarder"
