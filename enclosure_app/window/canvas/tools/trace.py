@@ -51,7 +51,7 @@ class Trace(TypingTool):
         self._after: Project | None = None
         self._product, self._gesture = "", -1
         self._gap: tuple[Point, Point] | None = None
-        self._waiting: Pointer | None = None
+        self._waiting: list[Pointer] = []  # clicks that came before the net was there
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(_LOOK)
@@ -95,8 +95,9 @@ class Trace(TypingTool):
         if self._is_over():
             self.end()
         net = self._net.of(section)
-        self._waiting = pointer if net is None else None
-        if net is not None:
+        if net is None:
+            self._waiting.append(pointer)
+        else:
             self._click(net, pointer)
 
     def look(self, pointer: Pointer) -> None:
@@ -157,7 +158,7 @@ class Trace(TypingTool):
         """End the sheet, so that the next click begins another; say whether there was one."""
         begun = self._start is not None
         self._start, self._legs, self._ahead, self._gap = None, [], None, None
-        self._waiting = None
+        self._waiting = []
         self.changed.emit()
         return begun
 
@@ -268,10 +269,10 @@ class Trace(TypingTool):
         self._gesture = new_gesture()
 
     def _go_on(self) -> None:
-        """Do the click that came before the net was there."""
-        waiting, self._waiting = self._waiting, None
-        if waiting:
-            self.take(waiting)
+        """Do the clicks that came before the net was there."""
+        waiting, self._waiting = self._waiting, []
+        for pointer in waiting:
+            self.take(pointer)
         self.changed.emit()
 
     # ---- what is shown -------------------------------------------------------------------------
