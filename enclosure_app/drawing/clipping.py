@@ -20,7 +20,7 @@ def clipped(marks: Iterable[Mark], box: Box) -> Iterator[Mark]:
             case Fill():
                 rings = tuple(filter(None, (clip_ring(ring, box) for ring in mark.rings)))
                 if rings:
-                    yield Fill(rings, mark.colour, mark.source)
+                    yield Fill(rings, mark.colour, mark.source, mark.overlays)
             case Label():
                 if all(box.holds(end) for end in _base_line(mark)):
                     yield mark
@@ -34,7 +34,7 @@ def _clip_stroke(mark: Stroke, box: Box) -> Iterator[Stroke]:
         return
     run = (*mark.points, mark.points[0]) if mark.closed else mark.points
     for part in clip_line(run, box):
-        yield Stroke(part, mark.pen, mark.source)
+        yield Stroke(part, mark.pen, mark.source, overlays=mark.overlays)
 
 
 def _base_line(label: Label) -> Points:

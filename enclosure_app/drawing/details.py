@@ -6,7 +6,7 @@ from math import dist
 
 from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, LANE, Site, capacity, flag_at
-from enclosure_app.drawing.marks import Fill, Flag, Label, Mark, Stroke
+from enclosure_app.drawing.marks import Fill, Flag, Label, Mark, Overlay, Stroke, on
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.polylines import mean
 from enclosure_app.drawing.scales import Scale, series
@@ -183,7 +183,7 @@ def detail_marks(
         ):  # the office's texts are whole or not there
             yield _kept_inside(mark, box)
     yield Stroke(box.ring, theme.pen("tick"), "detail", closed=True)
-    yield from _numbers(detail, result, numbers, theme)
+    yield from on((Overlay.FINDINGS,), _numbers(detail, result, numbers, theme))
     at = (box.left, box.bottom - _CAPTION + 1.2)
     yield Label(detail.scale.text, at, theme.small, theme.quiet)
 

@@ -5,7 +5,7 @@ from itertools import chain
 
 from enclosure_app.drawing.hatching import hatch
 from enclosure_app.drawing.laps import painting_order
-from enclosure_app.drawing.marks import Fill, Mark, Stroke
+from enclosure_app.drawing.marks import Fill, Mark, Overlay, Stroke, overlays_of
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.polylines import dot, left_of, length, offset, walk_to
 from enclosure_app.drawing.sides import Sides
@@ -17,6 +17,7 @@ from enclosure_app.model.section import Piece, Section
 
 _CLEAR = 0.12  # mm on paper between the lines of two controls of one sheet
 _THICK = 0.6  # mm on paper from which a line's drawn thickness is shown
+_LINEWORK = (Overlay.LINEWORK,)
 
 
 def area_marks(section: Section, placement: Placement, theme: Theme) -> Iterator[Mark]:
@@ -31,12 +32,12 @@ def area_marks(section: Section, placement: Placement, theme: Theme) -> Iterator
 def _ground(piece: Piece, section: Section, placement: Placement, theme: Theme) -> Iterator[Mark]:
     rings = _rings(piece.shape, placement)
     look = theme.area(section.product(piece).kind)
-    yield Fill(rings, look.colour, piece.name)
+    yield Fill(rings, look.colour, piece.name, _LINEWORK)
     for angle, step in look.hatch:
         for line in hatch(rings, angle, step):
-            yield Stroke(line, theme.pen("hatch"), piece.name)
+            yield Stroke(line, theme.pen("hatch"), piece.name, overlays=_LINEWORK)
     for ring in rings:
-        yield Stroke(ring, theme.pen("piece"), piece.name, closed=True)
+        yield Stroke(ring, theme.pen("piece"), piece.name, closed=True, overlays=_LINEWORK)
 
 
 def _outline(piece: Piece, section: Section, placement: Placement, theme: Theme) -> Iterator[Mark]:
@@ -46,7 +47,8 @@ def _outline(piece: Piece, section: Section, placement: Placement, theme: Theme)
         pen = Pen(line.colour, theme.pen("edge").width, line.dash)
         for k, ring in enumerate(_rings(piece.shape, placement)):
             inward = (0.5 + i) * (pen.width + _CLEAR) * (1 if k == 0 else -1)
-            yield Stroke(_ring_inward(ring, inward), pen, piece.name, closed=True)
+            inner = _ring_inward(ring, inward)
+            yield Stroke(inner, pen, piece.name, closed=True, overlays=overlays_of(control))
 
 
 def _ring_inward(ring: Points, by: float) -> Points:
@@ -76,11 +78,13 @@ def sheet_marks(
     plain = [p for p in pieces if not controls_of(p, section)]
     layered = [p for p in pieces if controls_of(p, section)]
     for piece in plain:
-        yield Stroke(shown[piece.name], theme.pen("piece"), piece.name)
+        yield Stroke(shown[piece.name], theme.pen("piece"), piece.name, overlays=_LINEWORK)
     for piece in layered:
         bands = list(_bands(piece, section, shown[piece.name], sides, theme))
         breadth = len(bands) * theme.pen("water").width
-        yield Stroke(shown[piece.name], theme.halo_pen(breadth), piece.name)
+        overlays = overlays_of(*controls_of(piece, section))
+        halo = theme.halo_pen(breadth)
+        yield Stroke(shown[piece.name], halo, piece.name, overlays=overlays)
         yield from bands
 
 
@@ -91,7 +95,8 @@ def thickness_marks(section: Section, placement: Placement, theme: Theme) -> Ite
         if isinstance(shape, Line) and placement.length(shape.width) >= _THICK:
             look = theme.area(section.product(piece).kind)
             pen = Pen(look.colour, placement.length(shape.width))
-            yield Stroke(placement.points(shape.points), pen, piece.name, closed=shape.closed)
+            run = placement.points(shape.points)
+            yield Stroke(run, pen, piece.name, closed=shape.closed, overlays=_LINEWORK)
 
 
 def _bands(
@@ -105,7 +110,8 @@ def _bands(
     for i, control in enumerate(controls):
         pen = theme.control(control)
         steps = (len(controls) - 1) / 2 - i
-        yield Stroke(offset(run, left * steps * (pen.width + _CLEAR)), pen, piece.name)
+        band = offset(run, left * steps * (pen.width + _CLEAR))
+        yield Stroke(band, pen, piece.name, overlays=overlays_of(control))
 
 
 def controls_of(piece: Piece, section: Section) -> tuple[Control, ...]:
@@ -118,7 +124,9 @@ def office_marks(section: Section, placement: Placement, theme: Theme) -> Iterat
     """Yield the office's own linework, the frame and the break lines."""
     for stroke in section.strokes:
         if len(stroke.points) > 1:
-            yield Stroke(placement.points(stroke.points), theme.pen("office"), stroke.handle)
-    yield Stroke(placement.points(section.frame), theme.pen("frame"), "frame", closed=True)
+            points = placement.points(stroke.points)
+            yield Stroke(points, theme.pen("office"), stroke.handle, overlays=_LINEWORK)
+    outline = placement.points(section.frame)
+    yield Stroke(outline, theme.pen("frame"), "frame", closed=True, overlays=_LINEWORK)
     for ends in chain.from_iterable((b.near, b.far) for b in section.breaks):
-        yield Stroke(placement.points(ends), theme.pen("break"), "break")
+        yield Stroke(placement.points(ends), theme.pen("break"), "break", overlays=_LINEWORK)

@@ -2,20 +2,41 @@
 
 All marks are in **sheet millimetres**: mm on paper, x to the right, y up, from the lower left corner of
 the page. A painter only paints them, in the order given; it decides nothing. `source` names what
-a mark shows (a piece, a finding's key), for whoever points at it.
+a mark shows (a piece, a finding's key), for whoever points at it. `overlays` are those that it lies
+on: it is seen while any of them is, and always if it lies on none.
 """
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from enclosure_app.drawing.shapes import circle, verdict_shape
 from enclosure_app.drawing.theme import Pen
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.product import Control
 from enclosure_app.model.project import State, Underlay
 
 BADGE = 1.35  # mm: the radius of the disc on a flag that tells the verdict
 _BADGE_LINE, _BADGE_EDGE = 0.32, 0.25
+
+
+class Overlay(StrEnum):
+    """A transparent sheet over the paper that a reader of the PDF can take away."""
+
+    LINEWORK = "linework"
+    WATER = "water"
+    AIR = "air"
+    VAPOUR = "vapour"
+    HEAT = "heat"
+    FINDINGS = "findings"
+
+
+Overlays = tuple[Overlay, ...]
+
+
+def overlays_of(*controls: Control) -> Overlays:
+    """Return the overlays of control layers."""
+    return tuple(Overlay(control.value) for control in controls)
 
 
 class Anchor(StrEnum):
@@ -34,6 +55,7 @@ class Stroke:
     pen: Pen
     source: str = ""
     closed: bool = False
+    overlays: Overlays = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +65,7 @@ class Fill:
     rings: tuple[Points, ...]
     colour: str
     source: str = ""
+    overlays: Overlays = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +85,7 @@ class Label:
     bold: bool = False
     halo: str = ""
     source: str = ""
+    overlays: Overlays = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +104,7 @@ class Flag:
     leader: Stroke | None = None
     source: str = ""
     state: State = State.OPEN
+    overlays: Overlays = ()
 
     @property
     def parts(self) -> tuple["Part", ...]:
@@ -125,10 +150,17 @@ class Picture:
     share: float
     within: Points
     source: str = ""
+    overlays: Overlays = ()
 
 
 Part = Stroke | Fill | Label
 Mark = Part | Flag | Picture
+
+
+def on(overlays: Overlays, marks: Iterable[Mark]) -> Iterator[Mark]:
+    """Yield the marks laid on overlays, except those that lie on their own already."""
+    for mark in marks:
+        yield mark if mark.overlays else replace(mark, overlays=overlays)
 
 
 def points_of(mark: Mark) -> Iterable[Point]:

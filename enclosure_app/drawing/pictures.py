@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
-from enclosure_app.drawing.marks import Picture
+from enclosure_app.drawing.marks import Overlay, Picture
 from enclosure_app.drawing.placement import Placement, box_around
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.model.project import Underlay
@@ -34,4 +34,5 @@ def picture_marks(
                 theme.underlay * underlay.strength,
                 placement.points(section.frame),
                 underlay.name,
+                (Overlay.LINEWORK,),
             )

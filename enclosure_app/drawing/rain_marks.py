@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 
-from enclosure_app.drawing.marks import Fill, Mark, Stroke
+from enclosure_app.drawing.marks import Fill, Mark, Stroke, on, overlays_of
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.polylines import distinct, length, offset, simplified, stretch, walk_to
 from enclosure_app.drawing.shapes import arrow_head, drop, smooth
@@ -58,7 +58,8 @@ def all_stream_marks(
 ) -> Iterator[Mark]:
     """Yield the streams of all open layers, beside each other where they take the same way."""
     for i, layer in enumerate(layer for layer in layers if has_stream(layer, controls)):
-        yield from _stream_marks(layer, placement, i * _BESIDE, theme)
+        stream = _stream_marks(layer, placement, i * _BESIDE, theme)
+        yield from on(overlays_of(layer.control), stream)
 
 
 def _stream_marks(

@@ -13,7 +13,15 @@ from enclosure_app.drawing.layer_marks import (
     thickness_marks,
 )
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
+from enclosure_app.drawing.marks import (
+    Anchor,
+    Label,
+    Mark,
+    Overlay,
+    Stroke,
+    on,
+    overlays_of,
+)
 from enclosure_app.drawing.placement import Box, Placement
 from enclosure_app.drawing.polylines import distinct, foot, length, unit, walk_to
 from enclosure_app.drawing.rain_marks import STREAMS, all_stream_marks, rain_marks
@@ -90,12 +98,13 @@ def _calm(
     yield from office_marks(section, placement, theme)
     if view.traced:
         for layer in result.layers.values():
-            yield from trace_marks(layer, placement, theme)
+            yield from on(overlays_of(layer.control), trace_marks(layer, placement, theme))
     yield from all_stream_marks(result.layers.values(), placement, theme, view.streams)
     down = (-sides.uphill[0], -sides.uphill[1])
-    yield from rain_marks(result.rain, placement, down, theme, drops=view.drops)
+    rain = rain_marks(result.rain, placement, down, theme, drops=view.drops)
+    yield from on((Overlay.WATER,), rain)
     yield from sheet_marks(result, shown, sides, theme)
-    yield from _office_texts(result, view)
+    yield from on((Overlay.LINEWORK,), _office_texts(result, view))
 
 
 def _office_texts(result: SectionResult, view: View) -> Iterator[Mark]:
@@ -122,15 +131,16 @@ def _loud(
         yield from _side_words(result, view)
     for layer in result.layers.values():
         for lift in layer.lifts:
-            yield from _caps(lift, layer, view)
+            yield from on(overlays_of(layer.control), _caps(lift, layer, view))
     radius = ring_radius(result.findings)
     for finding in result.findings:
         if not view.detail:
-            yield from _ring(finding, radius, view)
+            yield from on((Overlay.FINDINGS,), _ring(finding, radius, view))
     for finding in result.findings:
         if finding.key not in view.elsewhere:
             spot, facts = _seen(finding, view, sides, shown)
-            yield from glyph(finding.rule, spot, facts, view.theme)
+            drawn = glyph(finding.rule, spot, facts, view.theme)
+            yield from on((Overlay.FINDINGS,), drawn)
 
 
 def _side_words(result: SectionResult, view: View) -> Iterator[Mark]:

@@ -19,7 +19,7 @@ from enclosure_app.drawing.flags import LANE, Site, capacity, place_flags
 from enclosure_app.drawing.job import SheetJob, paper_size
 from enclosure_app.drawing.layout import Areas, areas
 from enclosure_app.drawing.legend import legend_height, legend_marks
-from enclosure_app.drawing.marks import Mark, Stroke
+from enclosure_app.drawing.marks import Mark, Overlay, Stroke, on, overlays_of
 from enclosure_app.drawing.pictures import picture_marks
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.ribbon import ribbon_marks
@@ -50,6 +50,7 @@ from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.progress import gone_through
 
 RIBBONS = (Control.WATER, Control.AIR)  # that every sheet has
+_FOUND = (Overlay.FINDINGS,)
 _TALL = (
     250.0  # mm: paper that has room for the ribbons of other layers too, where these have faults
 )
@@ -223,7 +224,7 @@ def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
     yield from clipped(section_marks(shown, view), free.inset(-LANE))
     frame = frame_box(sheet.result, placement)
     lanes = frame if capacity(frame) >= len(findings) else made.drawing
-    yield from place_flags(_sites(sheet, findings, placement), lanes, theme)
+    yield from on(_FOUND, place_flags(_sites(sheet, findings, placement), lanes, theme))
     for detail in made.details:
         yield from detail_marks(detail, shown, sheet.numbers, view)
     foot = sheet.areas.foot
@@ -255,7 +256,8 @@ def _ribbons(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
             "ribbon",
         )
         look = (sheet.units, sheet.theme)
-        yield from ribbon_marks(shown, layer, sheet.numbers, box.inset(0, 0.6), look)
+        ribbon = ribbon_marks(shown, layer, sheet.numbers, box.inset(0, 0.6), look)
+        yield from on(overlays_of(layer.control), ribbon)
 
 
 def _column(sheet: _Sheet) -> tuple[list[Mark], Box]:

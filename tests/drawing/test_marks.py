@@ -4,9 +4,20 @@ from dataclasses import replace
 from math import dist
 
 from enclosure_app.drawing.flags import Site, flag_at
-from enclosure_app.drawing.marks import BADGE, Fill, Flag, Label, Stroke, points_of
+from enclosure_app.drawing.marks import (
+    BADGE,
+    Fill,
+    Flag,
+    Label,
+    Overlay,
+    Stroke,
+    on,
+    overlays_of,
+    points_of,
+)
 from enclosure_app.drawing.theme import Pen, load_theme
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.product import Control
 from enclosure_app.model.project import State
 
 PEN = Pen("black", 0.25)
@@ -64,3 +75,19 @@ def test_a_flag_bears_what_was_decided_on_its_upper_right_corner() -> None:
     assert all(
         dist(point, (3.0, 2.0)) <= BADGE + 1e-9 for part in more for point in points_of(part)
     )
+
+
+def test_marks_are_laid_on_an_overlay_but_not_taken_off_their_own() -> None:
+    free = Stroke(((0.0, 0.0), (1.0, 0.0)), PEN)
+    laid = Fill((((0.0, 0.0), (1.0, 0.0), (1.0, 1.0)),), "white", overlays=(Overlay.AIR,))
+    assert free.overlays == ()
+    first, second = on((Overlay.FINDINGS,), (free, laid))
+    assert first == replace(free, overlays=(Overlay.FINDINGS,))
+    assert second is laid
+
+
+def test_every_control_has_its_overlay() -> None:
+    assert [overlays_of(control) for control in Control] == [
+        (Overlay.WATER,), (Overlay.AIR,), (Overlay.VAPOUR,), (Overlay.HEAT,)
+    ]  # fmt: skip
+    assert overlays_of(Control.WATER, Control.AIR) == (Overlay.WATER, Overlay.AIR)

@@ -10,7 +10,7 @@ from enclosure_app.drawing.clipping import clip_line
 from enclosure_app.drawing.details import arrange
 from enclosure_app.drawing.job import PAPERS, SheetJob, paper_size
 from enclosure_app.drawing.layout import areas
-from enclosure_app.drawing.marks import Anchor, Flag, Label, Mark, Stroke, points_of
+from enclosure_app.drawing.marks import Anchor, Flag, Label, Mark, Overlay, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.scales import parse_scale
 from enclosure_app.drawing.sheet import Page, compose_sheets, ribbons_on
@@ -279,3 +279,24 @@ def test_what_was_found_in_the_vapour_layer_hangs_from_its_ribbon() -> None:
     foot = areas(paper_size("A3"), 3).ribbons[2]
     flags = [m for m in everything(page) if isinstance(m, Flag) and foot.holds(m.at)]
     assert [flag.source for flag in flags] == [eave.STOPS.key]
+
+
+def test_marks_lie_on_the_overlay_of_what_they_show() -> None:
+    """Sheets by their controls, the office's lines apart, what was found on top of its own."""
+    (page,) = pages()
+    by_source: dict[str, set[tuple[Overlay, ...]]] = {}
+    for mark in page.marks:
+        by_source.setdefault(mark.source, set()).add(mark.overlays)
+    water, air = (Overlay.WATER,), (Overlay.AIR,)
+    assert by_source["w2"] == {water, air, (*water, *air)}  # two bands, and the halo of both
+    assert by_source["coat"] == {water}
+    assert by_source["footing"] == {(Overlay.LINEWORK,)}
+    assert by_source["wool"] == {(Overlay.LINEWORK,), (Overlay.HEAT,)}
+    assert by_source["frame"] == {(Overlay.LINEWORK,)}
+    assert by_source["rain"] == {water}
+    assert by_source["lift:air"] == {air}
+    assert by_source["border"] == by_source["detail"] == {()}
+    gap = [m for m in page.marks if m.source == eave.GAP.key and not isinstance(m, Label)]
+    loose = [m for m in gap if m.overlays != (Overlay.FINDINGS,)]
+    assert all(isinstance(m, Flag) or m.points[0][0] > 300 for m in loose)  # in the table only
+    assert all(m.overlays for m in page.marks if isinstance(m, Flag) and m.leader)
