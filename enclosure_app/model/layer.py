@@ -98,5 +98,7 @@ def _saying(rows: Sequence[LayerRow], new: LayerRow, layer: str) -> Sequence[Lay
     if at < len(left) and left[at].match.casefold() == new.match.casefold():
         left.pop(at)
     if new.role == Role.LINEWORK and row_of(left, layer) is None:
-        return left
+        bare = narrower_rows(left, layer) == narrower_rows(rows, layer)
+        if bare:  # else narrower rows that the old one kept from this layer would get at it
+            return left
     return [*left[:at], new, *left[at:]]

@@ -62,7 +62,15 @@ def test_linework_is_written_down_only_where_another_row_would_say_something(
     said = row_of(after, layer)
     assert said is None or said.role == Role.LINEWORK
     without = [row for row in after if row is not said]
-    assert said is None or row_of(without, layer) is not None
+    assert said is None or row_of(without, layer) or narrower_rows(without, layer)
+
+
+def test_linework_keeps_out_narrower_rows_that_did_not_reach_the_layer_before() -> None:
+    narrow = LayerRow("*", product="felt", color=3)
+    rows = (LayerRow("1", product="felt"), narrow)
+    after = rows_saying(rows, ["1"], role=Role.LINEWORK)
+    assert after == (LayerRow("1", role=Role.LINEWORK), narrow)
+    assert narrower_rows(after, "1") == ()
 
 
 def test_saying_it_again_replaces_the_row_in_its_place() -> None:

@@ -44,8 +44,12 @@ class Designer:
         acts = self.clicks * (POINT + CLICK) + self.keys * KEY + self.wheels * WHEEL
         return acts + self.changes * HOME + self.thoughts * THOUGHT + self.waited
 
-    def click(self, place: Point) -> None:
-        """Look close at a place with the wheel where that is needed, and click it."""
+    def click(self, place: Point) -> Point:
+        """Look close at a place with the wheel where that is needed, and click the dot nearest it.
+
+        Returns:
+            The place of that dot, which is what was clicked.
+        """
         self._hand(typing=False)
         self._see(place)
         dot = self._dot(place)
@@ -54,6 +58,7 @@ class Designer:
         canvas = self.window.canvas
         self._timed(lambda: self.qtbot.mouseMove(canvas, dot))
         self._timed(lambda: self.qtbot.mouseClick(canvas, _LEFT, _PLAIN, dot))
+        return canvas.camera.place(QPointF(dot))
 
     def press(self, key: Qt.Key) -> None:
         """Press a key over the drawing."""

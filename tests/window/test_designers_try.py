@@ -4,6 +4,7 @@ The house is made up here: walls of parallel lines 19 and 12 mm apart, a rafter 
 the wall, a roof deck that is drawn 150 mm above the wall's head and not joined to it.
 """
 
+from math import dist
 from pathlib import Path
 
 import ezdxf
@@ -11,9 +12,10 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.place import Points
+from enclosure_app.drawing.polylines import foot
+from enclosure_app.model.place import Point, Points
 from enclosure_app.window.main_window import MainWindow
-from tests.window.designer import Designer
+from tests.window.designer import NEAR, Designer
 
 FOOTING, HEAD = (0.0, -1400.0), (0.0, 2700.0)
 EAVE, DECK, RIDGE = (-600.0, 2400.0), (0.0, 2850.0), (4000.0, 5850.0)
@@ -54,11 +56,15 @@ def designer(window: MainWindow, qtbot: QtBot, tmp_path: Path) -> Designer:
     return Designer(window, qtbot)
 
 
+def whole(at: Point) -> Point:
+    return round(at[0]), round(at[1])
+
+
 def runs(window: MainWindow) -> dict[str, list[Points]]:
     """Every traced sheet by its product, its places to the whole mm."""
     found: dict[str, list[Points]] = {}
     for piece in window.document.project.sections[0].pieces:
-        points = tuple((round(x), round(y)) for x, y in piece.shape.points)
+        points = tuple(whole(at) for at in piece.shape.points)
         found.setdefault(piece.product, []).append(points)
     return found
 
@@ -86,14 +92,15 @@ def test_water_and_air_from_footing_to_ridge(designer: Designer) -> None:
     designer.press(Qt.Key.Key_D)
     designer.click(FOOTING)
     designer.click(HEAD)
-    designer.click(DECK)
+    over_the_wall = foot((EAVE, RIDGE), designer.click(DECK)).at
     designer.click(RIDGE)
     designer.press(Qt.Key.Key_Return)
 
     assert runs(window) == {
         "housewrap": [((-3, -1400), (-3, 2700))],
         "underlayment": [((-602, 2402), (3998, 5852))],
-        "self-adhered-sheet": [((0, -1400), (0, 2700), (0, 2850), (4000, 5850))],
+        "self-adhered-sheet": [((0, -1400), (0, 2700), whole(over_the_wall), (4000, 5850))],
     }
+    assert dist(over_the_wall, DECK) < 1.0 / NEAR, "a place on a line is met within a dot"
     assert designer.clicks <= MOST_CLICKS, designer
     assert designer.seconds <= MOST_SECONDS, designer

@@ -261,6 +261,7 @@ def test_hatches_and_blocks_are_followed_too(
     drawing.saveas(path)
     sheet.filing.open(path)
     sheet.lines.choose("self-adhered-sheet")
+    sheet.canvas.catching = True  # a dot of the view is some mm wide
     sheet.do("tool_trace")
     hand.click((0.0, 0.0))
     hand.click((2000.0, 3300.0))
@@ -281,6 +282,7 @@ def test_a_click_while_a_large_drawing_is_gathered_is_done_when_it_is(
         for y in range(60)
     )
     lines(sheet, WALL, ROOF, *many)
+    sheet.canvas.catching = True
     sheet.do("tool_trace")
     hand.click((400.0, 300.0))
     assert "your click is not forgotten" in sheet.views.hint.text()
