@@ -6,7 +6,7 @@ from pathlib import PurePath
 
 from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.continuation import fill_column, table_columns
-from enclosure_app.drawing.details import arrange, detail_marks
+from enclosure_app.drawing.details import Arrangement, arrange, detail_marks
 from enclosure_app.drawing.findings_table import (
     TableRow,
     gone_rows,
@@ -22,6 +22,7 @@ from enclosure_app.drawing.legend import legend_height, legend_marks
 from enclosure_app.drawing.marks import Mark, Overlay, Stroke, on, overlays_of
 from enclosure_app.drawing.pictures import picture_marks
 from enclosure_app.drawing.placement import Box, Placement, box_around
+from enclosure_app.drawing.places import FindingPlace, finding_places
 from enclosure_app.drawing.ribbon import ribbon_marks
 from enclosure_app.drawing.scales import Scale, fits, largest_that_fits, parse_scale, series
 from enclosure_app.drawing.section_marks import (
@@ -58,13 +59,20 @@ _TALL = (
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One sheet of paper: its size in mm, its marks in painting order, and its title block."""
+    """One sheet of paper: its size in mm, its marks in painting order, and its title block.
+
+    `places` are the findings that are flagged on it. `drawing` and `section` say which section of
+    which results it shows; a section may take several sheets.
+    """
 
     width: float
     height: float
     marks: tuple[Mark, ...]
     titles: Titles
     title_box: Box
+    drawing: DrawingResult
+    section: SectionResult
+    places: tuple[FindingPlace, ...] = ()
 
     def numbered(self, sheet: int, sheets: int, theme: Theme) -> tuple[Mark, ...]:
         """Return all marks, with a title block that says which sheet of how many this is."""
@@ -188,20 +196,24 @@ def _pages(
     left: tuple[TableRow, ...] = (*found, *gone_rows(gone, column.width, theme))
     foot, table = _column(sheet)
     filled = fill_column(left, table, theme)
-    marks = [*_paper(sheet), *_drawing(sheet, findings), *_ribbons(sheet, findings), *foot]
+    made, placement = _arranged(sheet, findings)
+    drawn = _drawing(sheet, findings, made, placement)
+    marks = [*_paper(sheet), *drawn, *_ribbons(sheet, findings), *foot]
     marks += head_marks(table, theme) if left else no_findings(sheet.result, table, theme)
     marks += filled.marks
     left = left[filled.count :]
     if left:
         marks.append(more_words(len(left), table, theme))
-    yield _page(sheet, marks)
+    yield _page(sheet, marks, finding_places(sheet.result, findings, sheet.numbers, placement))
     while left:
         marks, left = _continued(sheet, left)
         yield _page(sheet, marks)
 
 
-def _page(sheet: _Sheet, marks: list[Mark]) -> Page:
-    return Page(*sheet.size, tuple(marks), sheet.titles, sheet.areas.column)
+def _page(sheet: _Sheet, marks: list[Mark], places: tuple[FindingPlace, ...] = ()) -> Page:
+    width, height = sheet.size
+    titles, column = sheet.titles, sheet.areas.column
+    return Page(width, height, tuple(marks), titles, column, sheet.drawing, sheet.result, places)
 
 
 def _paper(sheet: _Sheet) -> Iterator[Mark]:
@@ -211,12 +223,18 @@ def _paper(sheet: _Sheet) -> Iterator[Mark]:
     yield Stroke(((x, box.bottom), (x, box.top)), sheet.theme.pen("table"), "border")
 
 
-def _drawing(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
+def _arranged(sheet: _Sheet, findings: tuple[Finding, ...]) -> tuple[Arrangement, Placement]:
+    """Return how the drawing and its details share the paper, and where the drawing stands."""
+    made = arrange(sheet.result, findings, sheet.areas.drawing, sheet.scale, sheet.units)
+    middle = box_around(sheet.result.section.frame).centre
+    return made, Placement(sheet.scale.ratio, middle, made.drawing.centre)
+
+
+def _drawing(
+    sheet: _Sheet, findings: tuple[Finding, ...], made: Arrangement, placement: Placement
+) -> Iterator[Mark]:
     """Yield the heading, the drawing with its flags, its details, and the scale bar."""
     theme, free = sheet.theme, sheet.areas.drawing
-    made = arrange(sheet.result, findings, free, sheet.scale, sheet.units)
-    middle = box_around(sheet.result.section.frame).centre
-    placement = Placement(sheet.scale.ratio, middle, made.drawing.centre)
     view = View(placement, sheet.units, theme, elsewhere=made.told(sheet.scale, findings))
     yield from heading_marks(sheet.result, sheet.areas.heading, theme)
     shown = replace(sheet.result, findings=findings)
