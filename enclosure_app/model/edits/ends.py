@@ -3,6 +3,7 @@
 Each takes a project and gives a new one, and raises `EnclosureError` for what cannot be done.
 """
 
+from collections.abc import Sequence
 from dataclasses import replace
 from math import dist, isfinite
 
@@ -21,12 +22,23 @@ def nearest_end(line: Line, at: Point) -> End:
     return End.START if dist(line.points[0], at) < dist(line.points[-1], at) else End.END
 
 
-def run_on(project: Project, which: Which, name: str, end: End) -> Project:
-    """Lengthen a line straight on from one end to the first piece in its way, or to the frame."""
+def run_on(
+    project: Project,
+    which: Which,
+    name: str,
+    end: End,
+    lines: Sequence[Points] | None = None,
+) -> Project:
+    """Lengthen a line straight on from one end to what is first in its way.
+
+    That is a piece, a line of the office's or the frame. `lines` are those of the office's that
+    may be in its way, for whoever knows them; without them all are looked at.
+    """
     _, line = line_of(project, which, name)
     _must_be_open(name, line)
     section = section_of(project, which)
     others = [run for p in section.pieces if p.name != name for run in runs_of(p.shape)]
+    others += [stroke.points for stroke in section.strokes] if lines is None else lines
     rim = [(*section.frame, section.frame[0])] if section.frame else []
     before, last = _last_stretch(_towards(line, end))
     towards = last[0] - before[0], last[1] - before[1]

@@ -47,6 +47,12 @@ def line_at(section: Section, at: Point, reach: float) -> str:
     return min(named, default=(0.0, ""))[1]
 
 
+def lines_along(section: Section, start: Point, through: Point) -> tuple[Points, ...]:
+    """Return the stretches of the office's lines that meet the line through two places."""
+    segments = made_of(section.strokes, stroke_segments)
+    return tuple(segments.ends(int(number)) for number in segments.along(start, through))
+
+
 def pieces_in(section: Section, box: Box, *, whole: bool) -> frozenset[str]:
     """Return the pieces that lie in a box as a whole, or also those that reach into it."""
     return frozenset(

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import pairwise
+from math import hypot
 
 import numpy as np
 from numpy.typing import NDArray
@@ -12,6 +13,7 @@ from enclosure_app.model.section import Stroke
 
 Rows = NDArray[np.float64]
 Numbers = NDArray[np.int64]
+_TOUCH = 0.01  # mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +42,17 @@ class Segments:
             & (self.high[:, 1] >= low[1])
         )
         numbers: Numbers = np.flatnonzero(inside)
+        return numbers
+
+    def along(self, start: Point, through: Point) -> Numbers:
+        """Return the numbers of the segments that meet the line through two places."""
+        dx, dy = through[0] - start[0], through[1] - start[1]
+        slack = _TOUCH * hypot(dx, dy)
+        first = dx * (self.rows[:, 1] - start[1]) - dy * (self.rows[:, 0] - start[0])
+        last = dx * (self.rows[:, 3] - start[1]) - dy * (self.rows[:, 2] - start[0])
+        numbers: Numbers = np.flatnonzero(
+            (np.minimum(first, last) <= slack) & (np.maximum(first, last) >= -slack)
+        )
         return numbers
 
     def ends(self, number: int) -> tuple[Point, Point]:

@@ -1,5 +1,7 @@
 """Ends of lines that run on."""
 
+from dataclasses import replace
+
 import pytest
 
 from enclosure_app.errors import EnclosureError
@@ -8,7 +10,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import End, lengthen, nearest_end, run_on
 from enclosure_app.model.place import Area, Line, Points
 from enclosure_app.model.project import Project
-from enclosure_app.model.section import Piece, Section
+from enclosure_app.model.section import Piece, Section, Stroke
 
 FRAME = ((0.0, 0.0), (1000.0, 0.0), (1000.0, 1000.0), (0.0, 1000.0))
 BOARD = Area(((600.0, 0.0), (612.0, 0.0), (612.0, 500.0), (600.0, 500.0)))
@@ -36,6 +38,14 @@ def test_it_runs_on_to_the_first_board_or_the_frame(end: End, expected: Points) 
     before = project(((100.0, 300.0), (400.0, 300.0)))
     assert list(points(run_on(before, 0, "sheet", end))) == [pytest.approx(p) for p in expected]
     assert run_on(before, 0, "sheet", end).sections[0].pieces[1] is before.sections[0].pieces[1]
+
+
+@pytest.mark.parametrize(("given", "x"), [(None, 450.0), ((), 600.0)])
+def test_it_runs_on_to_a_line_of_the_offices(given: tuple[Points, ...] | None, x: float) -> None:
+    before = project(((100.0, 300.0), (400.0, 300.0)))
+    line = Stroke(((450.0, 0.0), (450.0, 900.0)), "A", "1")
+    before = replace(before, sections=(replace(before.sections[0], strokes=(line,)),))
+    assert points(run_on(before, 0, "sheet", End.END, given))[1] == pytest.approx((x, 300.0))
 
 
 def test_nothing_in_its_way_is_told() -> None:

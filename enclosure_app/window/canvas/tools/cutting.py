@@ -1,13 +1,14 @@
 """Cut back, run on, cut, join: what a click would do to a line is seen before it is done."""
 
 from itertools import pairwise
+from math import dist
 
-from enclosure_app.model.edits import join, lengthen, nearest_end, run_on, split, trim
+from enclosure_app.model.edits import End, join, lengthen, nearest_end, run_on, split, trim
 from enclosure_app.model.edits.looking_up import runs_of
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.catches import distance_to
-from enclosure_app.window.canvas.picking import line_piece_at
+from enclosure_app.window.canvas.picking import line_piece_at, lines_along
 from enclosure_app.window.canvas.tools.proposing import REACH, ProposingTool, Wish
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.workplace import Workplace
@@ -78,8 +79,11 @@ class RunOn(LineTool):
         """Run on to what is in the way."""
         if not isinstance(piece.shape, Line):
             return None
-        name, end = piece.name, nearest_end(piece.shape, pointer.bare)
-        return say("Run on"), lambda p, i: run_on(p, i, name, end)
+        name, end, section = piece.name, nearest_end(piece.shape, pointer.bare), self.place.section
+        points = piece.shape.points if end is End.END else piece.shape.points[::-1]
+        before = next((p for p in reversed(points) if dist(p, points[-1]) > _ON), None)
+        lines = lines_along(section, before, points[-1]) if section and before else None
+        return say("Run on"), lambda p, i: run_on(p, i, name, end, lines)
 
     def read(self, text: str) -> None:
         """Run on by a typed length."""

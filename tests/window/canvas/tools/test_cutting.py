@@ -1,10 +1,13 @@
 """Cutting back, running on, cutting and joining, each seen before it is done."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 
 from enclosure_app.model.edits import add_piece
 from enclosure_app.model.place import Line
+from enclosure_app.model.section import Stroke
 from enclosure_app.window.main_window import MainWindow
 
 
@@ -44,6 +47,25 @@ def test_a_sheet_runs_on_to_the_board_in_its_way(crossed: MainWindow, hand, run)
     assert crossed.canvas.tool.told == "+300 mm"
     hand.click((1050.0, 800.0))
     assert run("drawn-3") == ((200.0, 800.0), (1400.0, 800.0))
+
+
+def test_a_sheet_runs_on_to_the_offices_line_in_its_way(
+    crossed: MainWindow,
+    hand,  # noqa: ANN001
+    run,  # noqa: ANN001
+) -> None:
+    project = crossed.document.project
+    drawn = (
+        Stroke(((1250.0, 0.0), (1250.0, 1900.0)), "A", "1"),
+        Stroke(((300.0, 1000.0), (1900.0, 1000.0)), "A", "2"),  # beside its way
+    )
+    section = replace(project.sections[0], strokes=drawn)
+    crossed.document.apply("", replace(project, sections=(section,)))
+    crossed.do("tool_run_on")
+    hand.move((1050.0, 800.0))
+    assert crossed.canvas.tool.told == "+150 mm"
+    hand.click((1050.0, 800.0))
+    assert run("drawn-3") == ((200.0, 800.0), (1250.0, 800.0))
 
 
 @pytest.mark.parametrize(("typed", "x"), [("50", 1150.0), ("-50", 1050.0)])
