@@ -162,6 +162,11 @@ class Trace(TypingTool):
         self.changed.emit()
         return begun
 
+    @property
+    def begun(self) -> bool:
+        """Return whether there is a place to take back, which something else has not overtaken."""
+        return self._start is not None and not self._is_over()
+
     def step_back(self) -> bool:
         """Take the last leg back, else the start."""
         if self._start is None:

@@ -148,6 +148,34 @@ def test_backspace_takes_the_last_leg_back(drawn: MainWindow, hand) -> None:  # 
     assert run(drawn) == ((400.0, 300.0), (1200.0, 300.0)), "the start is still there"
 
 
+def test_undo_by_its_key_takes_the_last_place_back_before_any_step(
+    drawn: MainWindow,
+    hand,  # noqa: ANN001
+    qtbot: QtBot,
+) -> None:
+    def undo() -> None:
+        qtbot.keyClick(drawn.canvas, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+
+    hand.click((1200.0, 300.0))
+    hand.click((1200.0, 1600.0))
+    hand.press(Qt.Key.Key_Return)
+    hand.click((400.0, 300.0))
+    hand.click((400.0, 1200.0))
+    hand.click((1200.0, 1600.0))
+    undo()
+    assert pieces(drawn)[1].shape.points == DIRECT[:2]
+    undo()
+    assert len(pieces(drawn)) == 1
+    assert "Click where the sheet ends" in drawn.views.hint.text(), "the start is still there"
+    undo()
+    assert len(pieces(drawn)) == 1
+    assert "Click where the sheet starts" in drawn.views.hint.text()
+    drawn.activateWindow()
+    drawn.canvas.setFocus()
+    undo()
+    assert pieces(drawn) == (), "now it is a step that is taken back"
+
+
 def test_undo_in_the_middle_begins_anew(drawn: MainWindow, hand) -> None:  # noqa: ANN001
     hand.click((400.0, 300.0))
     hand.click((400.0, 1200.0))
