@@ -3196,6 +3196,21 @@
    <translation>; möglich sind {words}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A bare staple makes a hole that grows.</source>
+   <translation>Eine blanke Klammer macht ein Loch, das wächst.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A bead that is only laid on does not stick to both sides.</source>
+   <translation>Eine nur aufgelegte Raupe haftet nicht an beiden Seiten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A bead that sticks to the back as well tears when the joint moves.</source>
+   <translation>Eine Raupe, die auch hinten haftet, reißt, wenn sich die Fuge bewegt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>A bent strip, mostly metal, that leads water out over an edge.</source>
    <translation>Ein abgekanteter Streifen, meist aus Metall, der Wasser über eine Kante hinausleitet.</translation>
@@ -3204,6 +3219,11 @@
    <location filename="../../enclosure_app/model/edits/sections.py" />
    <source>A break line needs two places that are apart: draw it again.</source>
    <translation>Eine Bruchlinie braucht zwei Stellen, die auseinander liegen: noch einmal zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A coat alone cracks over a joint that moves.</source>
+   <translation>Eine Beschichtung allein reißt über einer Fuge, die sich bewegt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/open_penetration.py" />
@@ -3216,7 +3236,12 @@
    <translation>Eine Koordinate ist keine endliche Zahl: die Stelle noch einmal angeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/model/edits/settings.py" />
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A cut that reaches the fold is a hole the size of a finger.</source>
+   <translation>Ein Schnitt bis in den Knick ist ein fingergroßes Loch.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/verdicts.py" />
    <source>A decision is about a finding: pick one.</source>
    <translation>Eine Entscheidung gilt einem Befund: einen wählen.</translation>
   </message>
@@ -3231,9 +3256,19 @@
    <translation>Ein Blech, wo ein Dach an eine höhere Wand stößt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A fold at the edge is a funnel for water. Cut it open, press it down, patch it.</source>
+   <translation>Eine Falte am Rand ist ein Trichter für Wasser. Aufschneiden, andrücken, überkleben.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model/edits/sections.py" />
    <source>A frame needs three corners or more and must not cross itself: draw it again.</source>
    <translation>Ein Rahmen braucht drei oder mehr Ecken und darf sich nicht kreuzen: noch einmal zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A gap of a finger's width lets out more warmth than it looks.</source>
+   <translation>Eine fingerbreite Lücke lässt mehr Wärme hinaus, als man meint.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -3269,6 +3304,11 @@
    <location filename="../../enclosure_app/rules/level_lap.py" />
    <source>A lap in the water layer on a surface flatter than the level limit (1:48 unless the project says otherwise) with the outside above, that is not sealed. An edge metal over the underlayment of a steep roof is passed over: along a rake the roof falls out of the drawing.</source>
    <translation>Eine nicht abgedichtete Überlappung der Wasserschutzschicht auf einer Fläche, die flacher ist als die Grenze für waagerecht (1:48, wenn das Projekt nichts anderes sagt), mit der Außenseite oben. Ein Randblech über der Unterdeckung eines steilen Daches wird übergangen: Am Ortgang fällt das Dach aus der Zeichnung heraus.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A lap that runs out of its mark is short somewhere.</source>
+   <translation>Eine Überlappung, die aus ihrer Markierung läuft, ist irgendwo zu kurz.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_maps.py" />
@@ -3331,6 +3371,11 @@
    <translation>Eine Membran, Unterdeckung oder Fassadenbahn: kommt in Rollen und wird in Lagen verlegt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A pipe that moves tears its collar.</source>
+   <translation>Ein Rohr, das sich bewegt, reißt seine Manschette ab.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/open_penetration.py" />
    <source>A pipe, duct or beam that meets a sheet or board of the air or water layer where no collar, tape, bead or gasket touches both.</source>
    <translation>Ein Rohr, Kanal oder Balken, der auf eine Bahn oder Platte der Luftdichtheits- oder Wasserschutzschicht trifft, ohne dass Manschette, Klebeband, Dichtstoffraupe oder Dichtung beide berührt.</translation>
@@ -3386,6 +3431,11 @@
    <translation>Eine Einstellung: die flachste Neigung, die der IBC für eine Dachbahn auf flacher Neigung erlaubt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A sheet that spans a corner tears when somebody leans on it.</source>
+   <translation>Eine Bahn, die eine Ecke überspannt, reißt, wenn sich jemand dagegen lehnt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>A sleeve that seals a pipe to the sheet it passes through.</source>
    <translation>Eine Hülse, die ein Rohr an der Bahn abdichtet, durch die es geht.</translation>
@@ -3399,6 +3449,11 @@
    <location filename="../../enclosure_app/rules/unsealed_joint.py" />
    <source>A tape over the joint, a bead or gasket between the two, or an adhered sheet across both. If the joint is sealed in a way that the drawing cannot show, say so on that joint.</source>
    <translation>Klebeband über dem Stoß, eine Dichtstoffraupe oder Dichtung dazwischen oder eine verklebte Bahn über beide. Ist der Anschluss auf eine Weise abgedichtet, die die Zeichnung nicht zeigen kann, das an diesem Anschluss angeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>A tape that grips one side by a few millimetres lets go there first.</source>
+   <translation>Ein Klebeband, das eine Seite nur um wenige Millimeter fasst, löst sich dort zuerst.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -3447,6 +3502,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
+   <location filename="../../enclosure_app/reports/pdf_layers.py" />
    <source>Air</source>
    <translation>Luft</translation>
   </message>
@@ -3481,6 +3537,11 @@
    <translation>Ein Ende am Rahmen: Die Schicht geht in der nächsten Zeichnung weiter.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>An end that faces up catches the water that runs down the wall.</source>
+   <translation>Ein nach oben offenes Ende fängt das Wasser, das an der Wand herabläuft.</translation>
+  </message>
+  <message>
    <location filename="../../resources/limits.toml" />
    <source>Approved Document C, BS 8215, from memory</source>
    <translation>Approved Document C, BS 8215, aus dem Gedächtnis</translation>
@@ -3489,6 +3550,11 @@
    <location filename="../../resources/products.toml" />
    <source>Apron flashing</source>
    <translation>Brustblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Are its ends turned up or dammed, so that nothing runs off sideways into the wall?</source>
+   <translation>Sind seine Enden aufgekantet oder geschlossen, so dass nichts seitlich in die Wand läuft?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/rule_pictures.py" />
@@ -3888,6 +3954,71 @@
    <translation>Tiefe des Fensterrahmens</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Do its lengths lap each other, and is the lap sealed where it is to be?</source>
+   <translation>Überlappen sich die einzelnen Längen, und ist die Überlappung abgedichtet, wo sie es sein soll?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Do the fasteners have caps or washers, flush and none torn through?</source>
+   <translation>Haben die Befestigungen Kappen oder Scheiben, bündig und keine durchgerissen?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Do the fasteners sit in studs or battens, as close as the maker says?</source>
+   <translation>Sitzen die Befestigungen in Ständern oder Latten, so dicht, wie der Hersteller es verlangt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Do the two lie tight against each other, with every gap filled?</source>
+   <translation>Liegen beide dicht aneinander, und ist jede Lücke gefüllt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does it fall to the outside all along, with no place where water stands?</source>
+   <translation>Hat es durchgehend Gefälle nach außen, ohne eine Stelle, an der Wasser steht?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does it sit in the middle, with about the same width on each side of the joint?</source>
+   <translation>Sitzt es mittig, mit etwa gleicher Breite auf beiden Seiten der Fuge?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does its back stand up behind the frame, and is the front edge left open?</source>
+   <translation>Steht die Rückseite hinter dem Rahmen hoch, und ist die Vorderkante offen geblieben?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does its lower edge stand clear of the face below and bend to a drip?</source>
+   <translation>Steht die Unterkante frei von der Fläche darunter, mit einer Tropfkante?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does the edge lie flat, with no wrinkle and no fishmouth that leads in?</source>
+   <translation>Liegt der Rand flach, ohne Falte und ohne Fischmaul, das nach innen führt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does the sheet above lap over the collar's upper edge, or is that edge sealed?</source>
+   <translation>Überlappt die Bahn darüber den oberen Rand der Manschette, oder ist dieser Rand abgedichtet?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does the sheet lie tight in the fold, with no hollow behind it?</source>
+   <translation>Liegt die Bahn satt im Knick, ohne Hohlraum dahinter?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does {over} lie over {under}, as drawn?</source>
+   <translation>Liegt {over} über {under}, wie gezeichnet?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Does {over} lie over {under}, so that water runs off over the joint?</source>
+   <translation>Liegt {over} über {under}, so dass Wasser über die Fuge abläuft?</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Door frame</source>
    <translation>Türrahmen</translation>
@@ -3958,9 +4089,19 @@
    <translation>Kanal</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Dust, frost and damp keep it from sticking, and nobody sees it later.</source>
+   <translation>Staub, Frost und Feuchte verhindern das Haften, und später sieht es niemand.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>EN 1745 typical facing brick, from memory</source>
    <translation>EN 1745 übliche Verblendziegel, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Each is a hole; look across it against the light.</source>
+   <translation>Jede ist ein Loch; gegen das Licht darüber hinwegsehen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
@@ -4058,6 +4199,11 @@
    <translation>Mangel</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Feel it with a finger or use a mirror; the far side is the one left out.</source>
+   <translation>Mit dem Finger fühlen oder einen Spiegel nehmen; vergessen wird die abgewandte Seite.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Fibreboard</source>
    <translation>Holzfaserplatte, hart</translation>
@@ -4126,6 +4272,11 @@
    <location filename="../../resources/products.toml" />
    <source>Foil-faced insulating sheathing, joints taped</source>
    <translation>Kaschierte Dämmplatte, Stöße verklebt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_folds.py" />
+   <source>Fold of {sheet}</source>
+   <translation>Knick: {sheet}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/stops_short.py" />
@@ -4210,6 +4361,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
+   <location filename="../../enclosure_app/reports/pdf_layers.py" />
    <source>Heat</source>
    <translation>Wärme</translation>
   </message>
@@ -4559,6 +4711,81 @@
    <translation>International Residential Code R905.1.2: 24 in innerhalb der Wandflucht, auf steilen Dächern 36 in in der Schräge (aus dem Gedächtnis); National Building Code of Canada 9.26.5.1: 900 mm die Schräge hinauf bis zu einer Linie 300 mm innerhalb der Innenseite der Wand (gelesen).</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is it pressed down with a roller over its whole width?</source>
+   <translation>Ist es mit der Rolle auf ganzer Breite angedrückt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is it sealed all round, also below and behind, where one cannot see?</source>
+   <translation>Ist es rundum abgedichtet, auch unten und hinten, wo man es nicht sieht?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is no cut left open at the corner, and is each patched with a piece of its own?</source>
+   <translation>Ist an der Ecke kein Schnitt offen, und ist jeder mit einem eigenen Stück überklebt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is the bead as wide as drawn, and about half as deep as it is wide?</source>
+   <translation>Ist die Raupe so breit wie gezeichnet und etwa halb so tief wie breit?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is the bead tooled against both sides, with no break, bubble or skin?</source>
+   <translation>Ist die Raupe an beide Seiten angedrückt und geglättet, ohne Lücke, Blase oder Haut?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is the coat free of pinholes, thin spots and bare edges?</source>
+   <translation>Ist die Beschichtung frei von Poren, dünnen Stellen und bloßen Kanten?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is the gasket squeezed all along, and whole at corners and ends?</source>
+   <translation>Ist das Dichtband durchgehend zusammengedrückt und an Ecken und Enden ganz?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is the joint filled or reinforced first, and the coat carried on over both sides?</source>
+   <translation>Ist die Fuge zuerst gefüllt oder verstärkt und die Beschichtung über beide Seiten geführt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is the joint sealed all along, as the drawing says?</source>
+   <translation>Ist die Fuge durchgehend abgedichtet, wie es die Zeichnung sagt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is the lap wide enough all along? Look for the line marked on the sheet.</source>
+   <translation>Ist die Überlappung durchgehend breit genug? Auf die Markierung auf der Bahn achten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is the sheet whole, and is every tear or spare hole taped over?</source>
+   <translation>Ist die Bahn ganz und jeder Riss, jedes überzählige Loch überklebt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is there a backing rod or bond breaker behind the bead where the joint needs one?</source>
+   <translation>Liegt hinter der Raupe eine Hinterfüllschnur oder ein Trennstreifen, wo die Fuge es braucht?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is what goes through held firm, so that it does not work loose?</source>
+   <translation>Ist befestigt, was hindurchgeht, so dass es sich nicht lockert?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Is what is about to be covered dry?</source>
+   <translation>Ist trocken, was nun verdeckt wird?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>It catches what gets past the frame and has to let it out.</source>
+   <translation>Sie fängt auf, was am Rahmen vorbeikommt, und muss es hinauslassen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/ponding.py" />
    <source>It may stand deeper: the drawing ends before it runs over.</source>
    <translation>Es kann tiefer stehen: Die Zeichnung endet, bevor es überläuft.</translation>
@@ -4572,6 +4799,16 @@
    <location filename="../../enclosure_app/window/layer_maps.py" />
    <source>It says nothing of {count} layers: {names}.</source>
    <translation>Über {count} Layer sagt sie nichts: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>It seals only where it is pressed together.</source>
+   <translation>Es dichtet nur, wo es zusammengedrückt ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>It sticks by pressure; a hand alone leaves channels of air and water.</source>
+   <translation>Es haftet durch Druck; die Hand allein lässt Kanäle für Luft und Wasser.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_maps.py" />
@@ -4804,6 +5041,11 @@
    <translation>Diese Schicht bitte selbst ansehen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Look only from where you stand safely: guard rails, boards and a harness where one is needed. Local rules on working at height go before this list.</source>
+   <translation>Nur von dort nachsehen, wo man sicher steht: Geländer, Beläge und, wo nötig, ein Gurt. Örtliche Regeln für Arbeiten in der Höhe gehen dieser Liste vor.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/level_lap.py" />
    <source>Low-slope roofs need at least a quarter inch in twelve (International Building Code 1507, Minnesota Rules 1305.1507, read); that laps flatter than this are sealed is common practice, no source.</source>
    <translation>Flache Dächer brauchen mindestens einen Viertelzoll auf zwölf (International Building Code 1507, Minnesota Rules 1305.1507, gelesen); dass flachere Überlappungen abgedichtet werden, ist übliche Praxis, ohne Quelle.</translation>
@@ -4967,6 +5209,11 @@
    <location filename="../../enclosure_app/files/meaning.py" />
    <source>Nothing is said of {layers}: linework only.</source>
    <translation>Über {layers} ist nichts gesagt: nur Linienwerk.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Nothing shows afterwards which of the two went on first.</source>
+   <translation>Hinterher zeigt nichts mehr, was von beiden zuerst kam.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/findings_table.py" />
@@ -5485,6 +5732,11 @@
    <translation>Untersicht</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Soft or stained wood, or mould? Leave it open, keep others away from it, and have it judged by a qualified person before anything is covered.</source>
+   <translation>Weiches oder verfärbtes Holz, oder Schimmel? Offen lassen, andere fernhalten und von einer Fachperson beurteilen lassen, bevor etwas verdeckt wird.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Soil</source>
    <translation>Erdreich</translation>
@@ -5617,14 +5869,29 @@
    <translation>So, wie es gezeichnet ist, lässt es sich nicht bauen. Auf dem Gerüst wird dann eine der Überlappungen untergeschoben, geschlitzt oder umgedreht, und niemand entscheidet, welche.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>The drawing counts on it, and the products alone do not do it.</source>
+   <translation>Die Zeichnung rechnet damit, und die Produkte allein leisten es nicht.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/dxf_content.py" />
    <source>The drawing has no layout “{name}”: choose one of {names}.</source>
    <translation>Die Zeichnung hat kein Layout „{name}“: eines von {names} wählen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>The drawing has {over} over {under}, against the run of the water. How is it built, and does a third sheet cover the edge that faces up?</source>
+   <translation>Die Zeichnung hat {over} über {under}, gegen den Lauf des Wassers. Wie ist es gebaut, und deckt eine dritte Bahn die nach oben offene Kante?</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/units_asking.py" />
    <source>The drawing is read in {units}. It is really drawn in:</source>
    <translation>Die Zeichnung ist in {units} gelesen. Wirklich gezeichnet ist sie in:</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>The drawing shows one cut; the joints of its lengths are beside it.</source>
+   <translation>Die Zeichnung zeigt einen Schnitt; die Stöße der Längen liegen daneben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_tally.py" />
@@ -5780,6 +6047,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>The sheet on the deck below the roof's covering.</source>
    <translation>Die Bahn auf der Schalung unter der Dachdeckung.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>The sheet that goes on uphill goes on later, and over the one below.</source>
+   <translation>Die Bahn, die bergauf weitergeht, kommt später und über die untere.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/pdf_report.py" />
@@ -5962,9 +6234,19 @@
    <translation>Dicke: Ein Produkt kann nicht 0 dick sein; leer lassen, wenn unbekannt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>This list reminds; it replaces neither the makers' instructions nor local codes nor the judgement of licensed people.</source>
+   <translation>Diese Liste erinnert; sie ersetzt weder die Angaben der Hersteller noch örtliche Vorschriften noch das Urteil zugelassener Fachleute.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>This sheet is an aid to judgement. It shows what a program found in a drawing, not what is built. Local codes, the makers' instructions and the decision of licensed professionals come first. Work at height needs fall protection. Where rot or mould may be hidden, have the structure looked at and protect yourself before anything is opened.</source>
    <translation>Dieses Blatt ist eine Hilfe zur Beurteilung. Es zeigt, was ein Programm in einer Zeichnung gefunden hat, nicht, was gebaut ist. Örtliche Vorschriften, die Angaben der Hersteller und die Entscheidung zugelassener Fachleute gehen vor. Arbeiten in der Höhe verlangen Absturzsicherung. Wo Fäulnis oder Schimmel verborgen sein können, das Tragwerk untersuchen lassen und sich schützen, bevor etwas geöffnet wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Three sheets meet there; one in the wrong order leads water in.</source>
+   <translation>Dort treffen drei Bahnen zusammen; eine in falscher Reihenfolge führt Wasser hinein.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -5980,6 +6262,16 @@
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
    <source>To be mended</source>
    <translation>Zu beheben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Too thin a coat has holes when it dries; afterwards it can hardly be measured.</source>
+   <translation>Eine zu dünne Beschichtung hat nach dem Trocknen Löcher; danach lässt sie sich kaum noch messen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Too thin it tears, too deep it cannot stretch.</source>
+   <translation>Zu dünn reißt sie, zu tief kann sie sich nicht dehnen.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -6118,6 +6410,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
+   <location filename="../../enclosure_app/reports/pdf_layers.py" />
    <source>Vapour</source>
    <translation>Dampf</translation>
   </message>
@@ -6172,7 +6465,18 @@
    <translation>Wandfuß</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Was the ground dry, clean and, where the maker asks for it, primed?</source>
+   <translation>War der Untergrund trocken, sauber und, wo der Hersteller es verlangt, grundiert?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Was the thickness measured wet, and written down?</source>
+   <translation>Wurde die Dicke nass gemessen und aufgeschrieben?</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
+   <location filename="../../enclosure_app/reports/pdf_layers.py" />
    <source>Water</source>
    <translation>Wasser</translation>
   </message>
@@ -6180,6 +6484,26 @@
    <location filename="../../enclosure_app/rules/ponding.py" />
    <source>Water stands on the {sheets} here and cannot run off.</source>
    <translation>Auf {sheets} steht hier Wasser und kann nicht abfließen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Water that is built in stays in.</source>
+   <translation>Eingebautes Wasser bleibt drin.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Water that runs down gets in behind an edge that faces up.</source>
+   <translation>Herablaufendes Wasser gelangt hinter eine nach oben offene Kante.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Water that runs down the sheet goes in behind an edge that lies on top.</source>
+   <translation>Wasser, das an der Bahn herabläuft, gelangt hinter einen Rand, der obenauf liegt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Water that stands finds the next screw hole or joint.</source>
+   <translation>Stehendes Wasser findet das nächste Schraubenloch oder die nächste Fuge.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -6217,9 +6541,19 @@
    <translation>Was hinter die Wasserschutzschicht gelangt, nässt Beplankung und Tragwerk, wo nichts es bald trocknet. Fäulnis und Schimmel kommen lange, bevor innen ein Fleck zu sehen ist.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>What is fixed to boards alone flaps in the wind and tears.</source>
+   <translation>Was nur an Platten befestigt ist, flattert im Wind und reißt.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>What is picked is on {layers}.</source>
    <translation>Das Ausgewählte ist auf {layers}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>What it collects leaves at its ends.</source>
+   <translation>Was es sammelt, läuft an seinen Enden ab.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -6266,7 +6600,7 @@
    <translation>Was gefunden wurde</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/model/edits/settings.py" />
+   <location filename="../../enclosure_app/model/edits/verdicts.py" />
    <source>What was found may stand only for a reason: type why, so that others can follow.</source>
    <translation>Was gefunden wurde, darf nur mit Grund bleiben: den Grund eingeben, damit andere folgen können.</translation>
   </message>
@@ -6279,6 +6613,16 @@
    <location filename="../../resources/limits.toml" />
    <source>Where joints occur, at least 6 in.</source>
    <translation>Wo Stöße vorkommen, mindestens 6 in.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Where the fold comes to a corner, was it folded in the right order, the piece that sheds the water last?</source>
+   <translation>Wo der Knick auf eine Ecke trifft: Ist in der richtigen Reihenfolge gefaltet, das wasserführende Stück zuletzt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Where two lengths meet, does the upper one lap over the lower one?</source>
+   <translation>Wo zwei Längen zusammentreffen: Überlappt die obere die untere?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -6333,6 +6677,11 @@
    <translation>Fensterbank</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Without one the drop runs back under the edge and down the wall.</source>
+   <translation>Ohne sie läuft der Tropfen unter der Kante zurück und an der Wand herab.</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Wood shingles</source>
    <translation>Holzschindeln</translation>
@@ -6351,6 +6700,11 @@
    <location filename="../../resources/products.toml" />
    <source>Wood-fibre board</source>
    <translation>Holzfaserplatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <source>Work that follows makes holes, and the next trade covers them.</source>
+   <translation>Die folgenden Arbeiten machen Löcher, und das nächste Gewerk verdeckt sie.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/layer_map.py" />
@@ -6541,6 +6895,7 @@
    <translation>Manschette</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_questions.py" />
    <location filename="../../resources/limits.toml" />
    <location filename="../../resources/products.toml" />
    <source>common practice, no source</source>
@@ -6921,11 +7276,6 @@
    <location filename="../../enclosure_app/files/json_forms.py" />
    <source>is not known here{hint}</source>
    <translation>ist hier nicht bekannt{hint}</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
-   <source>is not sound base64: lay the underlay in again.</source>
-   <translation>ist kein einwandfreies Base64: die Unterlage noch einmal einlegen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
@@ -7775,6 +8125,11 @@
    <translation>was sie zeichnet, ist in {units} so dick wie seine Produkte</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_joints.py" />
+   <source>{bead} at {others}</source>
+   <translation>{bead} an {others}</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
    <source>{both} are drawn on top of each other: the drawing does not show the order.</source>
    <translation>{both} sind aufeinander gezeichnet: Die Zeichnung zeigt die Reihenfolge nicht.</translation>
@@ -7793,6 +8148,11 @@
    <location filename="../../enclosure_app/rules/level_lap.py" />
    <source>{both} lap on the level and nothing seals the lap.</source>
    <translation>{both} überlappen sich in der Waagerechten, und nichts dichtet die Überlappung ab.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_joints.py" />
+   <source>{both} meet</source>
+   <translation>{both} stoßen aneinander</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/unsealed_joint.py" />
@@ -8171,6 +8531,7 @@
    <translation>{file}: Die Klammern sind zu tief verschachtelt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/photographs.py" />
    <location filename="../../enclosure_app/files/project_file.py" />
    <location filename="../../enclosure_app/files/toml_lines.py" />
    <location filename="../../enclosure_app/files/underlay_reading.py" />
@@ -8287,6 +8648,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/network/network.py" />
+   <location filename="../../enclosure_app/planning/site_list_places.py" />
    <source>{first} and {second}</source>
    <translation>{first} und {second}</translation>
   </message>
@@ -8361,9 +8723,19 @@
    <translation>{name}: Die automatische Sicherung lässt sich nicht entfernen ({reason}); von Hand entfernen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list_joints.py" />
+   <source>{over} over {under}</source>
+   <translation>{over} über {under}</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/parts/__init__.py" />
    <source>{part} has no size {size!r}: it has {sizes}.</source>
    <translation>„{part}“ hat kein Maß {size!r}: es hat {sizes}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_metal.py" />
+   <source>{pipe} through {sheet}</source>
+   <translation>{pipe} durch {sheet}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/sections.py" />
@@ -8420,6 +8792,11 @@
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
    <source>{state} by {who}</source>
    <translation>{state} von {who}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list_joints.py" />
+   <source>{tape} on {others}</source>
+   <translation>{tape} auf {others}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/open_penetration.py" />

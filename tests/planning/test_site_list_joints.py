@@ -1,0 +1,92 @@
+"""Laps, tapes, beads and butts on the site list: which sheet over which, how wide, how bonded."""
+
+from enclosure_app.checker import check_section
+from enclosure_app.model.section import Section
+from enclosure_app.planning.site_list import site_list
+from enclosure_app.planning.site_list_places import SitePlace
+from enclosure_app.planning.site_list_questions import Question
+from tests.faulty_wall import WALL
+from tests.rules.junctions import US, box, run, section, wall_lap
+
+OPEN = "self-adhered-permeable"
+
+
+def place(drawn: Section, key: str) -> SitePlace:
+    found = {each.key: each for each in site_list(check_section(drawn, US), US).places}
+    assert key in found, list(found)
+    return found[key]
+
+
+def question(drawn: Section, key: str, name: str) -> Question:
+    return next(each for each in place(drawn, key).questions if each.name == name)
+
+
+def test_the_width_of_a_lap_is_told_beside_what_the_rule_book_asks_for() -> None:
+    width = question(WALL, "lap:w3.high+w4.low", "lap-width")
+    assert (round(width.drawn or 0), width.least) == (30, 50.8)
+    assert width.source.startswith("IRC R703.2")
+
+
+def test_the_sheet_that_goes_on_uphill_is_to_lie_over_the_other() -> None:
+    order = question(WALL, "lap:w1.face+w2.face", "lap-order")
+    assert order.text.startswith("Does housewrap lie over self-adhered sheet")
+    same = question(WALL, "lap:w3.high+w4.low", "lap-order")
+    assert same.text.startswith("Does the upper self-adhered sheet lie over the lower one")
+
+
+def test_a_reversed_lap_is_never_asked_to_be_built_as_drawn() -> None:
+    reversed_lap = place(WALL, "lap:w4.face+w5.face")
+    assert " over " not in reversed_lap.title
+    order = question(WALL, "lap:w4.face+w5.face", "lap-order")
+    assert order.text.startswith(
+        "The drawing has the lower one over the upper self-adhered sheet, against"
+    )
+
+
+def test_what_is_looked_at_follows_from_how_the_outer_sheet_is_bonded() -> None:
+    stuck = place(wall_lap(160, of=OPEN), "lap:low.face+up.face")
+    nailed = place(wall_lap(160, of="housewrap"), "lap:low.face+up.face")
+    assert {"pressed-down", "flat-edge", "clean-and-dry"} <= {q.name for q in stuck.questions}
+    assert {"fasteners", "caps", "no-tears"} <= {q.name for q in nailed.questions}
+
+
+def test_a_lap_that_a_person_declared_sealed_is_looked_at_for_that() -> None:
+    drawn = section(*wall_lap(160, of="housewrap").pieces, sealed=[("low", "up")])
+    names = [q.name for q in place(drawn, "lap:low.face+up.face").questions]
+    assert "sealed-as-drawn" in names
+    bare = [q.name for q in place(wall_lap(160, of="housewrap"), "lap:low.face+up.face").questions]
+    assert "sealed-as-drawn" not in bare
+
+
+def test_a_tape_is_one_place_whatever_it_joins() -> None:
+    drawn = section(
+        run("low", "housewrap", (0, -500), (0, -2)),
+        run("up", "housewrap", (0, 2), (0, 500)),
+        run("T", "seam-tape", (-1.5, -30), (-1.5, 30)),
+    )
+    tape = place(drawn, "bead:T")
+    assert tape.title == "Seam tape for sheets and boards on housewrap"
+    assert set(tape.pieces) == {"T", "low", "up"}
+    assert abs(tape.at[1]) < 20
+    assert {"centred", "tape-ends"} <= {q.name for q in tape.questions}
+
+
+def test_a_bead_between_boards_is_looked_at_for_its_backing_and_its_shape() -> None:
+    drawn = section(
+        box("low", "sealed-sheathing", (0, -500), (12, -6)),
+        box("up", "sealed-sheathing", (0, 6), (12, 500)),
+        box("B", "sealant", (0, -6), (8, 6)),
+    )
+    names = [q.name for q in place(drawn, "bead:B").questions]
+    assert names == ["clean-and-dry", "backing", "tooled", "bead-size"]
+
+
+def test_insulation_is_to_lie_tight() -> None:
+    drawn = section(
+        run("sheet", OPEN, (-10, -500), (-10, 500)),
+        box("low", "xps", (0, -500), (80, 0)),
+        box("up", "mineral-wool", (0, 0), (80, 500)),
+    )
+    meet = place(drawn, "meet:low.face+up.face")
+    assert meet.title == "Extruded polystyrene and mineral wool meet"
+    assert [q.name for q in meet.questions] == ["tight-butt"]
