@@ -8,6 +8,7 @@ from enclosure_app.drawing.layer_marks import controls_of
 from enclosure_app.drawing.marks import Fill, Label, Mark, Stroke, badge
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.rain_marks import has_stream
+from enclosure_app.drawing.sealed_marks import said_sealed, sealed_mark
 from enclosure_app.drawing.shapes import arrow_head, drop
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten
@@ -53,6 +54,8 @@ def entries(result: SectionResult) -> tuple[Entry, ...]:
     found = [Entry(say(s.value), _flag(s)) for s in Severity if s in severities]
     states = {result.state(f) for f in result.findings} - {State.OPEN}
     found += [Entry(state_word(s), _verdict(s)) for s in State if s in states]
+    if said_sealed(result):
+        found.append(Entry(say("joint declared sealed"), _sealed))
     if result.rain:
         found.append(Entry(say("way of a drop"), _rain))
     open_layers = [layer.control for layer in result.layers.values() if has_stream(layer)]
@@ -106,6 +109,10 @@ def _verdict(state: State) -> Draw:
         yield from badge(state, (at[0] + _SWATCH / 2, at[1]), (theme.ink, theme.paper))
 
     return draw
+
+
+def _sealed(at: Point, theme: Theme) -> Iterator[Mark]:
+    yield from sealed_mark((at[0] + _SWATCH / 2, at[1]), theme)
 
 
 def _rain(at: Point, theme: Theme) -> Iterator[Mark]:

@@ -25,6 +25,7 @@ from enclosure_app.drawing.marks import (
 from enclosure_app.drawing.placement import Box, Placement
 from enclosure_app.drawing.polylines import distinct, foot, length, unit, walk_to
 from enclosure_app.drawing.rain_marks import STREAMS, all_stream_marks, rain_marks
+from enclosure_app.drawing.sealed_marks import sealed_marks
 from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.sides import Sides, sides_of
 from enclosure_app.drawing.theme import Theme
@@ -132,6 +133,7 @@ def _loud(
     for layer in result.layers.values():
         for lift in layer.lifts:
             yield from on(overlays_of(layer.control), _caps(lift, layer, view))
+    yield from sealed_marks(result, view.placement, view.theme)
     radius = ring_radius(result.findings)
     for finding in result.findings:
         if not view.detail:

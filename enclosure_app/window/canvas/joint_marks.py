@@ -1,16 +1,16 @@
 """How joints are shown: an open ring where nothing seals, a dot where products seal, a square by hand.
 
-The square says that a person declared the joint sealed; it is seen whatever tool is in hand.
+The square says that a person declared the joint sealed. Whatever tool is in hand it is seen among
+the marks of the drawing (`drawing/sealed_marks.py`); here it is painted as soon as it is said.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from enclosure_app.model.report import Joint, SectionResult
 from enclosure_app.model.section import Section
-from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink import INK, pen
 
 Pair = tuple[str, str]
@@ -30,21 +30,6 @@ def joints_of(result: SectionResult | None, section: Section) -> Mapping[Pair, l
             if joint.a in section.by_name and joint.b in section.by_name:
                 found.setdefault(pair_of(joint), []).append(joint)
     return found
-
-
-def said_sealed(result: SectionResult | None, section: Section) -> Iterator[Joint]:
-    """Yield the joints that a person said are sealed."""
-    if section.sealed:
-        for pair, joints in joints_of(result, section).items():
-            yield from joints if pair in section.sealed else ()
-
-
-def paint_said(
-    painter: QPainter, camera: Camera, result: SectionResult | None, section: Section
-) -> None:
-    """Paint the joints that a person said are sealed."""
-    for joint in said_sealed(result, section):
-        paint_joint(painter, camera.seen(joint.at), sealed=True, said=True)
 
 
 def paint_joint(painter: QPainter, at: QPointF, *, sealed: bool, said: bool) -> None:

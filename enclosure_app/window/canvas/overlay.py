@@ -14,7 +14,6 @@ from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.catch_marks import catch_words, paint_catch
 from enclosure_app.window.canvas.catches import Catch
 from enclosure_app.window.canvas.grid import paint_grid
-from enclosure_app.window.canvas.joint_marks import paint_said
 from enclosure_app.window.canvas.lettering import face
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
@@ -56,7 +55,6 @@ class Overlay:
                     _trace(painter, camera, path, pen)
             _trace(painter, camera, self._picked_path, QPen(_PICKED, 2.4))
             self._points(painter, camera)
-            paint_said(painter, camera, result, section)
         if self.place_gone_to and result:
             at = camera.seen(self.place_gone_to)
             painter.setBrush(Qt.BrushStyle.NoBrush)

@@ -1,6 +1,5 @@
 """How joints are shown."""
 
-from dataclasses import replace
 from types import MappingProxyType
 
 import pytest
@@ -12,7 +11,7 @@ from enclosure_app.model.place import Line
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import Joint, JointKind, LayerResult, SectionResult, Verdict
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.window.canvas.joint_marks import joints_of, paint_joint, said_sealed
+from enclosure_app.window.canvas.joint_marks import joints_of, paint_joint
 
 LINE = Line(((0.0, 0.0), (9.0, 0.0)))
 SECTION = Section("s", (), tuple(Piece(n, "felt", LINE) for n in "ab"), load_products())
@@ -27,11 +26,6 @@ RESULT = SectionResult(SECTION, MappingProxyType({Control.AIR: LAYER}))
 def test_joints_of_pieces_that_are_gone_are_left_out() -> None:
     assert joints_of(RESULT, SECTION) == {("a", "b"): [JOINTS[0]]}
     assert joints_of(None, SECTION) == {}
-
-
-def test_those_that_a_person_sealed_are_told_apart() -> None:
-    assert [*said_sealed(RESULT, SECTION)] == []
-    assert [*said_sealed(RESULT, replace(SECTION, sealed=frozenset({("a", "b")})))] == [JOINTS[0]]
 
 
 @pytest.mark.parametrize(

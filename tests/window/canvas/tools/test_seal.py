@@ -2,9 +2,9 @@
 
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.drawing.sealed_marks import said_sealed
 from enclosure_app.model.edits import Side, add_mark, add_piece
 from enclosure_app.model.place import Line
-from enclosure_app.window.canvas.joint_marks import said_sealed
 from enclosure_app.window.main_window import MainWindow
 
 LAPPED = (((400.0, 300.0), (400.0, 1000.0)), ((404.0, 900.0), (404.0, 1500.0)))
@@ -37,7 +37,7 @@ def test_a_joint_is_sealed_by_a_click_and_by_another_no_longer(
     assert window.document.undo_stack.undoText() == "Seal a joint"
     qtbot.waitUntil(lambda: window.checking.current, timeout=5000)
     assert all(each.sealed for each in window.canvas.tool.joints["drawn-1", "drawn-2"])
-    assert [*said_sealed(window.place.result, window.place.section)]
+    assert joint.at in said_sealed(window.place.result), "and so it is marked, on the sheet too"
     hand.move(joint.at)
     assert "says a person" in window.views.hint.text()
     hand.click(joint.at)
