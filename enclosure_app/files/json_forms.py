@@ -89,7 +89,11 @@ def _bytes(value: object) -> bytes:
     try:
         return b64decode(_text(value), validate=True)
     except (Base64Error, ValueError):
-        raise wrong(say("is not sound base64: lay the underlay in again.")) from None
+        raise wrong(
+            say(
+                "is not sound base64: the picture is damaged; take it from an older copy of the file."
+            )
+        ) from None
 
 
 def _point(value: object) -> Point:

@@ -28,7 +28,7 @@ _MOST = 20  # so many mistakes are told one by one
 def save_project(project: Project, path: Path) -> None:
     """Write a project to `path`, so that a crash leaves the old file or the new one, whole.
 
-    All but linework and underlays is read back before it is kept: a file that would not open
+    All but linework and pictures is read back before it is kept: a file that would not open
     never takes the place of one that does.
 
     Raises:
@@ -82,11 +82,15 @@ def _laid_out(project: Project, file: str) -> str:
 
 
 def _without_linework(project: Project) -> Project:
-    """Return the project without what is shown only: much of it, and nothing that can be amiss."""
+    """Return the project without what is shown only: much of it, and nothing that can be amiss.
+
+    Photographs stay, without their dots: what was said has to find them.
+    """
     sections = tuple(
         replace(section, strokes=(), texts=(), taken=()) for section in project.sections
     )
-    return replace(project, sections=sections, underlays=())
+    photographs = {key: replace(each, data=b"") for key, each in project.photographs.items()}
+    return replace(project, sections=sections, underlays=(), photographs=photographs)
 
 
 def project_of(data: bytes, file: str) -> Project:

@@ -1,4 +1,4 @@
-"""What stands in a project file: the form of each part of a project, format 1.
+"""What stands in a project file: the form of each part of a project, format 2.
 
 README, "The project file", describes the same for people. Whoever adds a field adds it here, in
 the README and, once a version has been given away, a step to `project_migrations`.
@@ -10,6 +10,7 @@ from math import hypot
 from typing import Any
 
 from enclosure_app.files import json_forms as form
+from enclosure_app.files import project_sayings as said
 from enclosure_app.files.json_forms import Form, brief, record, several
 from enclosure_app.files.map_tables import meant
 from enclosure_app.files.project_products import kept, products_in
@@ -20,7 +21,7 @@ from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.place import Area, Line, Point, Shape
 from enclosure_app.model.product import Bond, Control, Kind, Product
-from enclosure_app.model.project import Decision, Project, State, Underlay
+from enclosure_app.model.project import Project, Underlay
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
 
 ABOUT = (
@@ -167,6 +168,7 @@ _SECTION = record(
 )
 _PROJECT = record(
     Project,
+    id=form.text,
     title=form.text,
     units=form.word(Units),
     source=form.text,
@@ -176,18 +178,12 @@ _PROJECT = record(
     layers=several(_ROW),
     figures=form.by_name(form.number),
     severities=form.by_name(form.word(Severity)),
-    decisions=several(
-        record(
-            Decision,
-            key=form.text,
-            state=form.word(State),
-            who=form.text,
-            when=form.text,
-            remark=form.text,
-            section=form.text,
-            about=form.text,
-        )
-    ),
+    decisions=several(said.DECISION),
+    remarks=several(said.REMARK),
+    site_checks=several(said.SITE_CHECK),
+    sign_offs=several(said.SIGN_OFF),
+    revision=form.text,
+    carried=several(said.CARRIED),
     sections=several(_SECTION),
     underlays=several(
         record(
@@ -209,6 +205,7 @@ _PROJECT = record(
             strength=form.number,
         )
     ),
+    photographs=form.by_name(said.PHOTOGRAPH),
 )
 
 
@@ -220,7 +217,7 @@ def written(project: Project) -> dict[str, Any]:
         for section, products in zip(project.sections, own, strict=True)
     )
     table = _PROJECT.write(replace(project, sections=sections))
-    last = {name: table.pop(name) for name in ("sections", "underlays")}
+    last = {name: table.pop(name) for name in ("sections", "underlays", "photographs")}
     return {"about": ABOUT, **table, "products": _PRODUCTS.write(shared), **last}
 
 
@@ -245,7 +242,8 @@ def read(table: Mapping[str, Any]) -> Project:
         raise form.Mistakes(*found)
     full = products_in(project.sections, shared)
     project = replace(project, sections=full)
-    if amiss := [*_sections_amiss(project), *_figures_amiss(project)]:
+    amiss = [*_sections_amiss(project), *_figures_amiss(project), *said.amiss(project)]
+    if amiss:
         raise form.Mistakes(*amiss)
     return project
 

@@ -5,12 +5,18 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from math import cos, radians, sin
 from types import MappingProxyType
+from uuid import uuid4
 
+from enclosure_app.model.carried import Carried
 from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow
+from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.remark import Remark
 from enclosure_app.model.section import Section
+from enclosure_app.model.sign_off import SignOff
+from enclosure_app.model.site_check import SiteCheck
 
 
 class State(StrEnum):
@@ -30,10 +36,14 @@ class State(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Decision:
-    """One verdict about the finding with `key`: what, by whom, when (UTC, ISO 8601), and why.
+    """One verdict about the finding with `key`: what, by whom, when (`model.moment`), and why.
 
     `section` is the name of the section it was found in, since two sections may have pieces of the
     same name ("": any); `about` the finding's sentence as it was then, for when it is gone.
+    `photographs` are keys of the project's. `revision` is that of the drawing it was found in.
+
+    `id` is its own for good, in every copy of the project; `after` are the verdicts that were
+    known when it was made and that it takes the place of. `edits.set_decision` gives all three.
     """
 
     key: str
@@ -43,6 +53,10 @@ class Decision:
     remark: str = ""
     section: str = ""
     about: str = ""
+    photographs: tuple[str, ...] = ()
+    revision: str = ""
+    id: str = ""
+    after: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,9 +105,15 @@ class Project:
     """One project. Every edit is a pure function from project to project.
 
     `source` names the drawing it was read from, "" for one sketched from nothing. `figures` and
-    `severities` are the project's own over the rule book `book`. `decisions` are kept in the order
-    they were made; the last one about a key counts. `layouts` are those of the source. `layers`
-    says what the layers of the source are; the first row that holds for a line wins.
+    `severities` are the project's own over the rule book `book`. `layouts` are those of the
+    source. `layers` says what the layers of the source are; the first row that holds for a line
+    wins.
+
+    What people said is only ever added to: `decisions`, `remarks`, `site_checks`, `sign_offs`, in
+    the order they were made, and the `photographs` that they name, by key (`model.verdicts`).
+    `revision` tells the drawing from those that it took the place of, and `carried` which of
+    their findings are found here. `id` is the same in all copies of one project; two projects
+    that hold the same are equal all the same.
     """
 
     title: str
@@ -108,11 +128,13 @@ class Project:
     underlays: tuple[Underlay, ...] = ()
     layouts: tuple[str, ...] = ()
     layers: tuple[LayerRow, ...] = ()
-
-    @property
-    def decided(self) -> Mapping[str, Decision]:
-        """The decision that counts about each finding, by the finding's key."""
-        return MappingProxyType({decision.key: decision for decision in self.decisions})
+    remarks: tuple[Remark, ...] = ()
+    site_checks: tuple[SiteCheck, ...] = ()
+    sign_offs: tuple[SignOff, ...] = ()
+    photographs: Mapping[str, Photograph] = field(default_factory=lambda: MappingProxyType({}))
+    revision: str = ""
+    carried: tuple[Carried, ...] = ()
+    id: str = field(default_factory=lambda: uuid4().hex, compare=False)
 
 
 def project_from(drawing: Drawing) -> Project:

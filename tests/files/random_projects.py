@@ -6,13 +6,18 @@ from hypothesis import strategies as st
 
 from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.rule_book import books, limit_units
+from enclosure_app.model.carried import Carried, Subject
 from enclosure_app.model.drawing import Note, NoteLevel, Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow, Role
+from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.project import Decision, Project, State, Underlay
+from enclosure_app.model.remark import Remark
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
+from enclosure_app.model.sign_off import SignOff
+from enclosure_app.model.site_check import Seen, SiteCheck
 
 texts = st.text(max_size=8)
 numbers = st.floats(-1e9, 1e9) | st.integers(-1000, 1000)
@@ -107,10 +112,24 @@ def sections(draw: st.DrawFn, products: MappingProxyType[str, Product] | None = 
     )
 
 
+SAID = ("key", "who", "when", "remark", "section", "about", "revision", "id")
+photographs = st.builds(
+    Photograph, st.binary(max_size=20), st.tuples(*[st.integers(1, 9)] * 2), texts, texts
+)
+subjects = st.builds(Subject, texts, texts, texts)
+links = st.builds(Carried, subjects, subjects, st.booleans(), texts, texts, texts, many(texts))
+sign_offs = st.builds(
+    SignOff, texts, texts, texts, texts, texts, st.booleans(), texts, many(texts)
+)
+
+
 @st.composite
 def projects(draw: st.DrawFn) -> Project:
     shared = _products(draw)
-    decisions = st.builds(Decision, texts, st.sampled_from(State), *[texts] * 5)
+    pictures = draw(st.dictionaries(texts, photographs, max_size=2))
+    shown = many(st.sampled_from([*pictures])) if pictures else st.just(())
+    said = {**dict.fromkeys(SAID, texts), "photographs": shown}
+    after = many(texts)
     kinds = st.sampled_from(["png", "jpeg", "pdf"])
     underlays = st.builds(
         Underlay,
@@ -143,7 +162,17 @@ def projects(draw: st.DrawFn) -> Project:
         severities=MappingProxyType(
             draw(st.dictionaries(texts, st.sampled_from(Severity), max_size=2))
         ),
-        decisions=draw(many(decisions)),
+        decisions=draw(
+            many(st.builds(Decision, state=st.sampled_from(State), after=after, **said))
+        ),
+        remarks=draw(many(st.builds(Remark, **said))),
+        site_checks=draw(
+            many(st.builds(SiteCheck, seen=st.sampled_from(Seen), after=after, **said))
+        ),
+        sign_offs=draw(many(sign_offs)),
+        photographs=MappingProxyType(pictures),
+        revision=draw(texts),
+        carried=draw(many(links)),
         underlays=draw(many(underlays, 0, 2)),
         layouts=draw(many(texts)),
         layers=draw(many(rows)),

@@ -19,8 +19,9 @@ from enclosure_app.files.project_file import (
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
-from enclosure_app.model.project import Project, drawing_of, project_from
+from enclosure_app.model.project import Project, State, drawing_of, project_from
 from enclosure_app.model.section import Piece, Section
+from enclosure_app.model.verdicts import verdicts_in
 from enclosure_app.resources import sample
 
 MANY = "ENCLOSURE_MANY" in os.environ
@@ -66,7 +67,10 @@ def test_the_format_of_the_first_version_still_opens() -> None:
     assert eave.by_name["drawn-1"].shape == Line(((0.0, 0.0), (0.0, 914.4)), 1.5)
     assert eave.products["office-sheet"].min_lap_mm == 150.0
     assert eave.sealed == {("2F", "drawn-1")}
-    assert project.decided["gap:2F.end+drawn-1.start"].remark == "Taped on site."
+    first, second = project.decisions
+    assert (first.state, second.remark) == (State.TO_BE_MENDED, "Taped on site.")
+    assert second.after == (first.id,)
+    assert verdicts_in(project, "Eave") == {"gap:2F.end+drawn-1.start": second}
     assert project.underlays[0].data == b"\x89PNG"
     assert project_of(project_bytes(project, "p"), "p") == project
 
@@ -82,12 +86,12 @@ def test_the_format_of_the_first_version_still_opens() -> None:
         (b'{"format": 1,\n"title": "Gie\xdfer"}', "p, line 2: this is not UTF-8 text; open"),
         (b"[1]", 'p: this is JSON but no project (it has no "format"); open a file whose'),
         (b'{"schema": 1}', 'p: this is JSON but no project (it has no "format"); open a file'),
-        (b'{"format": "1"}', 'p: "format" must be a whole number from 1 to 1.'),
-        (b'{"format": true}', 'p: "format" must be a whole number from 1 to 1.'),
-        (b'{"format": 0}', 'p: "format" must be a whole number from 1 to 1.'),
+        (b'{"format": "1"}', 'p: "format" must be a whole number from 1 to 2.'),
+        (b'{"format": true}', 'p: "format" must be a whole number from 1 to 2.'),
+        (b'{"format": 0}', 'p: "format" must be a whole number from 1 to 2.'),
         (
             b'{"format": 3, "walls": []}',
-            "p was saved by a newer version (format 3); this program reads up to 1: update it.",
+            "p was saved by a newer version (format 3); this program reads up to 2: update it.",
         ),
         (b'{"format": 1, "format": 1}', 'p: the key "format" stands twice in one object; keep'),
         (b"[" * 100_000, "p: the brackets are nested too deeply for a project."),

@@ -59,7 +59,7 @@ EAVE = ("sections", 0)
     [
         (_set("title", to=5), "title must be a text in quotes, not 5."),
         (_set("units", to="yard"), "units cannot be 'yard'; use one of mm, cm, m, in, ft."),
-        (_set("colour", to=1), "colour is not known here; use one of title, units, source"),
+        (_set("colour", to=1), "colour is not known here; use one of id, title, units, source"),
         (_set("titel", to="x"), "titel is not known here; did you mean 'title'?"),
         (_set(*EAVE, "name", to=None), "sections[0].name must be a text in quotes, not null."),
         (_set(*EAVE, "frame", to=[[0, 0], [1, 1]]), "sections[0].frame must hold 3 points or"),
@@ -112,7 +112,7 @@ EAVE = ("sections", 0)
         (_set("book", to="irc-2012"), "book names a rule book that is not there. There is no"),
         (
             _set("underlays", to=[{"name": "a", "kind": "png", "data": "@@"}]),
-            "underlays[0].data is not sound base64: lay the underlay in again.",
+            "underlays[0].data is not sound base64: the picture is damaged;",
         ),
         (
             _set("underlays", to=[{"name": "a", "kind": "png", "data": "", "page": 1.5}]),

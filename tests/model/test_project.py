@@ -1,10 +1,8 @@
-"""A project holds a drawing, gives it back, and knows which decision counts."""
-
-from types import MappingProxyType
+"""A project holds a drawing, gives it back, and has a name of its own."""
 
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
-from enclosure_app.model.project import Decision, Project, State, drawing_of, project_from
+from enclosure_app.model.project import State, drawing_of, project_from
 from enclosure_app.resources import sample
 
 DRAWING = Drawing(
@@ -27,12 +25,12 @@ def test_a_project_of_a_drawing_has_nothing_of_a_person_yet() -> None:
     assert project.figures == project.severities == {}
 
 
-def test_the_last_decision_about_a_finding_counts() -> None:
-    decisions = (
-        Decision("gap:a", State.TO_BE_MENDED, who="Ida"),
-        Decision("gap:b", State.ACCEPTED),
-        Decision("gap:a", State.MENDED, who="Jon"),
-    )
-    project = Project("House", Units.MM, (), decisions=decisions)
-    assert project.decided == {"gap:a": decisions[2], "gap:b": decisions[1]}
-    assert isinstance(project.decided, MappingProxyType)
+def test_a_project_has_a_name_of_its_own_that_does_not_tell_it_from_an_equal_one() -> None:
+    one, other = project_from(DRAWING), project_from(DRAWING)
+    assert one == other
+    assert one.id != other.id
+    assert (one.revision, one.carried, one.photographs) == ("", (), {})
+
+
+def test_a_verdict_that_lets_stand_needs_a_reason() -> None:
+    assert [state for state in State if state.needs_reason] == [State.ACCEPTED, State.NO_FAULT]

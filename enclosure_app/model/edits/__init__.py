@@ -49,11 +49,11 @@ from enclosure_app.model.edits.sections import (
 from enclosure_app.model.edits.settings import (
     rename,
     set_book,
-    set_decision,
     set_figure,
     set_severity,
     set_units,
 )
+from enclosure_app.model.edits.site import sign, tick, withdraw
 from enclosure_app.model.edits.underlays import (
     PageLines,
     add_underlay,
@@ -69,6 +69,12 @@ from enclosure_app.model.edits.underlays import (
     turn_underlay,
     underlay_at,
 )
+from enclosure_app.model.edits.verdicts import (
+    add_remark,
+    keep_photographs,
+    say_where,
+    set_decision,
+)
 
 __all__ = [
     "Beside",
@@ -81,6 +87,7 @@ __all__ = [
     "add_piece",
     "add_pieces",
     "add_product",
+    "add_remark",
     "add_section",
     "add_underlay",
     "copy_pieces",
@@ -92,6 +99,7 @@ __all__ = [
     "index_of",
     "insert_point",
     "join",
+    "keep_photographs",
     "lay_drawn_too",
     "lay_underlay",
     "lengthen",
@@ -117,6 +125,7 @@ __all__ = [
     "replace_shape",
     "rotate_pieces",
     "run_on",
+    "say_where",
     "scale_underlay",
     "scaling",
     "section_of",
@@ -130,8 +139,11 @@ __all__ = [
     "set_severity",
     "set_units",
     "show_underlay",
+    "sign",
     "split",
+    "tick",
     "trim",
     "turn_underlay",
     "underlay_at",
+    "withdraw",
 ]

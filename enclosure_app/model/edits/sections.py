@@ -15,6 +15,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.editing import sound_ring
 from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import Which, finite, index_of, section_of, with_section
+from enclosure_app.model.edits.said import said_of_renamed
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
@@ -108,11 +109,7 @@ def replace_section(project: Project, which: Which, section: Section) -> Project
             replace(each, section=section.name) if each.section == before else each
             for each in project.underlays
         )
-        decisions = tuple(
-            replace(each, section=section.name) if each.section == before else each
-            for each in project.decisions
-        )
-        project = replace(project, underlays=underlays, decisions=decisions)
+        project = said_of_renamed(replace(project, underlays=underlays), before, section.name)
     return with_section(project, which, section)
 
 

@@ -1,4 +1,4 @@
-"""Edits of the project as a whole: its title, decisions, and its own figures and severities."""
+"""Edits of the project as a whole: its title, and its own figures and severities."""
 
 from collections.abc import Mapping
 from dataclasses import replace
@@ -10,7 +10,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
-from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.project import Project
 
 Value = TypeVar("Value")
 
@@ -23,17 +23,6 @@ def rename(project: Project, title: str) -> Project:
 def set_units(project: Project, units: Units) -> Project:
     """Show lengths in other units; no length changes."""
     return replace(project, units=units)
-
-
-def set_decision(project: Project, decision: Decision) -> Project:
-    """Put down a decision about a finding; what was decided before stays in the history."""
-    if not decision.key:
-        raise EnclosureError(say("A decision is about a finding: pick one."))
-    if decision.state.needs_reason and not decision.remark.strip():
-        raise EnclosureError(
-            say("What was found may stand only for a reason: type why, so that others can follow.")
-        )
-    return replace(project, decisions=(*project.decisions, decision))
 
 
 def set_severity(project: Project, rule: str, severity: Severity | None) -> Project:

@@ -1,4 +1,4 @@
-"""Edits of the project as a whole: title, units, decisions, figures, severities, book."""
+"""Edits of the project as a whole: title, units, figures, severities, book."""
 
 import pytest
 
@@ -6,7 +6,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project
 
 PROJECT = Project("House", Units.MM, ())
 
@@ -14,24 +14,6 @@ PROJECT = Project("House", Units.MM, ())
 def test_title_units_and_book_change_alone() -> None:
     after = edits.set_book(edits.set_units(edits.rename(PROJECT, " Barn "), Units.FT), "eu")
     assert after == Project("Barn", Units.FT, (), book="eu")
-
-
-def test_decisions_are_kept_in_the_order_they_were_made() -> None:
-    first = Decision("gap:a", State.TO_BE_MENDED, "Ida", "2026-03-02T08:15:00+00:00", "Tape it.")
-    second = Decision("gap:a", State.MENDED, "Jon", "2026-03-09T14:40:00+00:00")
-    after = edits.set_decision(edits.set_decision(PROJECT, first), second)
-    assert after.decisions == (first, second)
-    assert after.decided["gap:a"] is second
-    with pytest.raises(EnclosureError, match="A decision is about a finding: pick one"):
-        edits.set_decision(PROJECT, Decision("", State.MENDED))
-
-
-@pytest.mark.parametrize("state", [State.ACCEPTED, State.NO_FAULT])
-def test_what_was_found_may_stand_only_for_a_reason(state: State) -> None:
-    with pytest.raises(EnclosureError, match="type why"):
-        edits.set_decision(PROJECT, Decision("gap:a", state, "Ida", remark="  "))
-    after = edits.set_decision(PROJECT, Decision("gap:a", state, "Ida", remark="Behind glass."))
-    assert after.decided["gap:a"].state is state
 
 
 def test_figures_and_severities_are_set_and_given_back_to_the_rule_book() -> None:

@@ -1,0 +1,130 @@
+"""Takes in a photograph: upright as it was taken, no larger than of use, and without its traces.
+
+A telephone writes into a photograph where it was taken and with which telephone. That is about the
+person, not about the joint, and a project goes through many hands: only the picture and the time
+are kept. The place is told by the finding. Colours keep the meaning that the camera gave them.
+"""
+
+import struct
+import warnings
+import zlib
+from datetime import datetime
+from io import BytesIO
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.language import say
+from enclosure_app.model.photograph import Photograph
+
+if TYPE_CHECKING:
+    from PIL import Image
+
+FORMATS = ("JPEG", "PNG", "WEBP", "TIFF", "BMP", "GIF")
+LONGEST = 2000
+"""Dots along the longer side of a photograph that is kept: half a metre wide, it tells 0.25 mm."""
+
+_QUALITY = 82
+_UNSOUND = (OSError, SyntaxError, ValueError, EOFError, struct.error, zlib.error)
+_EXIF, _TAKEN, _OFFSET = 0x8769, 0x9003, 0x9011  # EXIF's own tags; the last two stand in the first
+_CAMERA_TIME = "%Y:%m:%d %H:%M:%S"
+
+
+def load_photograph(path: Path) -> Photograph:
+    """Read a photograph from a file.
+
+    Raises:
+        EnclosureError: it is not there, cannot be read, or is no picture.
+    """
+    try:
+        return read_photograph(path.read_bytes(), path.name)
+    except OSError as error:
+        raise EnclosureError(
+            say(
+                "{file}: the file cannot be read: {reason}.", file=path.name, reason=error.strerror
+            )
+        ) from None
+
+
+def read_photograph(data: bytes, name: str) -> Photograph:
+    """Return the photograph in a file; the same file always gives the same photograph.
+
+    Args:
+        data: The bytes of the file.
+        name: Its name, which is kept, and for messages.
+
+    Raises:
+        EnclosureError: it is empty, damaged, no picture that can be read, or too large.
+    """
+    image = _opened(data, name)
+    try:
+        taken = _taken(image)
+        image.draft("RGB", (LONGEST, LONGEST))
+        small = _upright(image)
+    except _UNSOUND:
+        raise EnclosureError(
+            say("{file}: the photograph was cut short or is damaged; copy it again.", file=name)
+        ) from None
+    return Photograph(_jpeg(small), small.size, name, taken)
+
+
+def _opened(data: bytes, name: str) -> "Image.Image":
+    from PIL import Image  # noqa: PLC0415  only when a photograph is opened
+
+    try:
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore", Image.DecompressionBombWarning)
+            return Image.open(BytesIO(data), formats=FORMATS)
+    except Image.DecompressionBombError:
+        raise EnclosureError(
+            say("{file}: the photograph has too many dots to be read; make it smaller.", file=name)
+        ) from None
+    except _UNSOUND:
+        raise EnclosureError(
+            say(
+                "{file}: this is no photograph that can be read; save it as JPEG (telephones ask "
+                "for it as the most compatible kind).",
+                file=name,
+            )
+        ) from None
+
+
+def _taken(image: "Image.Image") -> str:
+    """Return when a photograph was taken, as the camera tells it: ISO 8601, "" where it does not."""
+    exif = image.getexif().get_ifd(_EXIF)
+    try:
+        at = datetime.strptime(str(exif.get(_TAKEN, "")).strip("\0 "), _CAMERA_TIME)  # noqa: DTZ007
+        return datetime.fromisoformat(f"{at.isoformat()}{_offset(exif)}").isoformat()
+    except ValueError:
+        return ""
+
+
+def _offset(exif: dict[int, object]) -> str:
+    """Return the camera's offset from UTC, "" where it does not know one."""
+    offset = str(exif.get(_OFFSET, "")).strip("\0 ")
+    try:
+        datetime.strptime(offset, "%z")
+    except ValueError:
+        return ""
+    return offset
+
+
+def _upright(image: "Image.Image") -> "Image.Image":
+    """Return a photograph turned as it was taken, without transparency, no larger than of use."""
+    from PIL import Image, ImageOps  # noqa: PLC0415  see `_opened`
+
+    profile = image.info.get("icc_profile") if image.mode in ("RGB", "L") else None
+    turned = ImageOps.exif_transpose(image)
+    if "A" in turned.mode or "transparency" in turned.info:
+        above = turned.convert("RGBA")
+        turned = Image.alpha_composite(Image.new("RGBA", above.size, "white"), above)
+    turned = turned if turned.mode == "L" else turned.convert("RGB")
+    turned.thumbnail((LONGEST, LONGEST), Image.Resampling.LANCZOS)
+    turned.info = {"icc_profile": profile} if profile else {}
+    return turned
+
+
+def _jpeg(image: "Image.Image") -> bytes:
+    held, profile = BytesIO(), image.info.get("icc_profile")
+    image.save(held, "JPEG", quality=_QUALITY, optimize=True, exif=b"", icc_profile=profile)
+    return held.getvalue()

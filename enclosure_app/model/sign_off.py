@@ -1,0 +1,70 @@
+"""A sign-off: somebody's name under one section, and which state of the drawing was signed."""
+
+import json
+from collections.abc import Iterable
+from dataclasses import dataclass
+from hashlib import sha256
+from typing import Any
+
+from enclosure_app.model.place import Area, Points, Shape
+from enclosure_app.model.product import Product
+from enclosure_app.model.section import Section
+
+_DIGITS = 6  # of a mm: what a file keeps of a number is never less
+
+
+@dataclass(frozen=True, slots=True)
+class SignOff:
+    """A name under the section called `section`, or with `withdrawn`, the name taken away again.
+
+    `drawn` is the `fingerprint` of what was signed: another one now means that it was changed.
+    `when` is a moment (`model.moment`); `after` names the sign-offs that this one follows.
+    """
+
+    section: str
+    who: str
+    when: str = ""
+    remark: str = ""
+    drawn: str = ""
+    withdrawn: bool = False
+    id: str = ""
+    after: tuple[str, ...] = ()
+
+
+def fingerprint(section: Section) -> str:
+    """Return a sum over everything in a section that is judged; its name and order do not matter.
+
+    Linework and notes are left out: they are shown, but nothing is concluded from them.
+    """
+    products = {key: section.products[key] for key in {p.product for p in section.pieces}}
+    judged = {
+        "frame": _points(section.frame),
+        "pieces": sorted([p.name, p.product, _shape(p.shape)] for p in section.pieces),
+        "products": {key: _product(product) for key, product in products.items()},
+        "inside": sorted(_points(section.inside)),
+        "outside": sorted(_points(section.outside)),
+        "gravity": section.gravity and _points([section.gravity]),
+        "breaks": sorted([_points(each.near), _points(each.far)] for each in section.breaks),
+        "sealed": sorted(section.sealed),
+    }
+    return sha256(json.dumps(judged, sort_keys=True).encode()).hexdigest()
+
+
+def _points(points: Iterable[tuple[float, float]] | Points) -> list[list[float]]:
+    return [[round(x, _DIGITS) + 0.0, round(y, _DIGITS) + 0.0] for x, y in points]
+
+
+def _shape(shape: Shape) -> list[Any]:
+    if isinstance(shape, Area):
+        return ["area", _points(shape.outer), *map(_points, shape.holes)]
+    return ["line", _points(shape.points), round(shape.width, _DIGITS) + 0.0, shape.closed]
+
+
+def _product(product: Product) -> list[Any]:
+    """Return what a product does; what it is called, and who says so, changes nothing."""
+    figures = (
+        product.min_lap_mm, product.thickness_mm, product.permeance_ng, product.sd_m,
+        product.conductivity,
+    )  # fmt: skip
+    known = [None if each is None else float(each) for each in figures]
+    return [sorted(product.controls), product.bond, product.kind, *known]

@@ -1,0 +1,27 @@
+"""Who signed a section, and whether it is still what was signed."""
+
+from dataclasses import dataclass
+
+from enclosure_app.model.project import Project
+from enclosure_app.model.section import Section
+from enclosure_app.model.sign_off import SignOff, fingerprint
+from enclosure_app.model.standing import standing
+
+
+@dataclass(frozen=True, slots=True)
+class Signed:
+    """A sign-off that stands; `changed` where the drawing is not what was signed any more."""
+
+    sign_off: SignOff
+    changed: bool
+
+
+def signed(project: Project, section: Section) -> tuple[Signed, ...]:
+    """Return the sign-offs of a section that nobody took back, in the order they were given."""
+    given = [each for each in project.sign_offs if each.section == section.name]
+    if not given:
+        return ()
+    drawn = fingerprint(section)
+    return tuple(
+        Signed(each, changed=each.drawn != drawn) for each in standing(given) if not each.withdrawn
+    )
