@@ -22,7 +22,9 @@ from enclosure_app.progress import Progress, gone_through, listening, part
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.reports.pdf_report import COMPOSED, nothing_to_draw, write_sheets
 from enclosure_app.window.canvas.underlay_layer import lying_under, without_texts_of
+from enclosure_app.window.reading_apart import SheetOrder
 
+VERY_MANY = 20_000  # lines from which a sheet is written in a process of its own
 _DOTS = 300 / 25.4  # dots to the mm at which sheets are painted beforehand
 
 
@@ -61,6 +63,17 @@ def write_pdf(
     """
     with listening(progress.tell):
         write_sheets(path, (drawn(*found),), job_for(found[0]))
+
+
+def order_for(path: Path, found: tuple[Project, tuple[SectionResult, ...]]) -> SheetOrder | None:
+    """Return the order to write sheets elsewhere, None where they are soon written here.
+
+    The library lays a finished page down in one go, during which nothing else goes on.
+    """
+    strokes = sum(len(result.section.strokes) for result in found[1])
+    if strokes <= VERY_MANY:
+        return None
+    return SheetOrder(path, (drawn(*found),), job_for(found[0]))
 
 
 def recorded(

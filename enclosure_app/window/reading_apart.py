@@ -1,4 +1,4 @@
-"""Reads files in a process of its own, so that the window is free and the reading can be ended.
+"""Reads files, and writes very large sheets, in a process of its own: the window is free meanwhile.
 
 A thread would not do: while the library makes or forgets a hundred thousand entities it holds the
 interpreter for half a second at a time. The process waits for one order after another on its
@@ -6,6 +6,7 @@ standard input and answers on its standard output; it ends when its input does.
 """
 
 import copyreg
+import glob
 import os
 import pickle
 import subprocess
@@ -22,12 +23,15 @@ from types import MappingProxyType
 from typing import IO, Any
 
 import enclosure_app
+from enclosure_app.drawing.job import SheetJob
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.language import say
 from enclosure_app.model.project import Project
+from enclosure_app.model.report import DrawingResult
 from enclosure_app.model.section import Stroke
 from enclosure_app.progress import Progress, listening
+from enclosure_app.reports.pdf_report import write_sheets
 from enclosure_app.window.orders import Order, read_order
 
 COMMAND = "read-apart"
@@ -35,6 +39,20 @@ COMMAND = "read-apart"
 
 _PAUSE = 0.05  # seconds between two tellings
 _PROTOCOL = 5
+
+
+@dataclass(frozen=True, slots=True)
+class SheetOrder:
+    """The sheets of drawings, to be written as a PDF to `path`."""
+
+    path: Path
+    results: tuple[DrawingResult, ...]
+    job: SheetJob
+
+
+@dataclass(frozen=True, slots=True)
+class _Written:
+    """The sheets are written."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +74,7 @@ class Reader:
     """
 
     def __init__(self, language: str = "en") -> None:
-        self._language = language
+        self.language = language
         self._process: subprocess.Popen[bytes] | None = None
         self._guard = Lock()
 
@@ -64,7 +82,7 @@ class Reader:
         """Start the process, so that the first file need not wait for it."""
         with self._guard:
             if self._process is None or self._process.poll() is not None:
-                self._process = _started(self._language)
+                self._process = _started(self.language)
 
     def read(self, order: Order, progress: Progress) -> Project:
         """Have an order read.
@@ -73,13 +91,32 @@ class Reader:
             EnclosureError: a file of it cannot be read.
             StoppedError: it is wanted no more.
         """
+        read: Project = self._ask(order, progress)
+        return read
+
+    def write(self, order: SheetOrder, progress: Progress) -> None:
+        """Have sheets written.
+
+        Raises:
+            EnclosureError: there is nothing to draw, or the file cannot be written.
+            StoppedError: they are wanted no more; a file that was there is as it was.
+        """
+        try:
+            self._ask(order, progress)
+        finally:
+            if progress.stopped:
+                for part in order.path.parent.glob(f".{glob.escape(order.path.name)}.*.part"):
+                    part.unlink(missing_ok=True)
+
+    def _ask(self, order: Order | SheetOrder, progress: Progress) -> Any:  # noqa: ANN401  what is asked for
         self.warm()
         process = self._process
         if process is None or process.stdin is None or process.stdout is None:
             raise AssertionError("The process was started with both its pipes.")
         progress.when_stopped(lambda: self._let_go(process))
         try:
-            _send(process.stdin, order)
+            with kept_in_use():
+                _send(process.stdin, order)
             return self._answer(process.stdout, progress)
         except (EOFError, OSError, pickle.UnpicklingError):
             self._let_go(process)
@@ -104,14 +141,14 @@ class Reader:
                 self._process = None
         process.kill()
 
-    def _answer(self, pipe: IO[bytes], progress: Progress) -> Project:
+    def _answer(self, pipe: IO[bytes], progress: Progress) -> object:
         while True:
             with kept_in_use():
                 said = pickle.load(pipe)  # noqa: S301  from our own process
             progress.go_on()
             if isinstance(said, _Told):
                 progress.tell(said.share)
-            elif isinstance(said, Project):
+            elif isinstance(said, Project | _Written):
                 return said
             elif isinstance(said, EnclosureError):
                 raise said
@@ -132,8 +169,8 @@ def serve(language: str = "en") -> None:
             _send(answers, _done(order, answers))
 
 
-def _done(order: Order, answers: IO[bytes]) -> object:
-    """Return what comes of an order: the project, or why there is none."""
+def _done(order: Order | SheetOrder, answers: IO[bytes]) -> object:
+    """Return what comes of an order: the project, word that it is written, or why not."""
     last = 0.0
 
     def told(share: float) -> None:
@@ -144,11 +181,16 @@ def _done(order: Order, answers: IO[bytes]) -> object:
 
     try:
         with listening(told):
-            return read_order(order)
+            return read_order(order) if isinstance(order, Order) else _write(order)
     except EnclosureError as error:
         return error
     except Exception:  # noqa: BLE001  told in the window, as every fault of the program
         return _Failed(traceback.format_exc())
+
+
+def _write(order: SheetOrder) -> _Written:
+    write_sheets(order.path, order.results, order.job)
+    return _Written()
 
 
 def _speak(language: str) -> None:
@@ -170,7 +212,7 @@ def _started(language: str) -> "subprocess.Popen[bytes]":
         [*python, COMMAND, language],
         stdin=subprocess.PIPE,
         stdout=subprocess.PIPE,
-        env={**os.environ, "PYTHONPATH": paths},
+        env={**os.environ, "PYTHONPATH": paths, "QT_QPA_PLATFORM": "offscreen"},
         creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
     )
 
@@ -190,7 +232,13 @@ def _send(pipe: IO[bytes], thing: object) -> None:
     pipe.flush()
 
 
-def _died(order: Order) -> str:
+def _died(order: Order | SheetOrder) -> str:
+    if isinstance(order, SheetOrder):
+        return say(
+            "{name}: writing it was ended from outside, or the computer has too little memory for "
+            "it: close other programs and write it again.",
+            name=order.path.name,
+        )
     names = ", ".join(path.name for path in order.paths)
     return say(
         "{names}: reading it was ended from outside, or the computer has too little "

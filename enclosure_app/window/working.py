@@ -61,6 +61,7 @@ class Working(QObject):
         super().__init__()
         self.apart = apart
         self.reader = reader or Reader()
+        self.writer = Reader(self.reader.language)
         self._jobs: list[Job] = []
         self._threads: dict[Lane, ThreadPoolExecutor] = {}
         self._done.connect(self._take)
@@ -97,6 +98,7 @@ class Working(QObject):
         """End all work but what keeps the person's work, and wait for that."""
         self._drop([job for job in self._jobs if job.lane is not Lane.KEEPING])
         self.reader.close()
+        self.writer.close()
         for thread in self._threads.values():
             thread.shutdown(wait=True, cancel_futures=False)
         self._threads.clear()

@@ -1,5 +1,6 @@
 """Sheets as PDF, recorded for print and preview, and stopped."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -11,6 +12,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.section import Stroke
 from enclosure_app.progress import Progress, StoppedError
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.resources import sample
@@ -123,3 +125,15 @@ def test_sheets_are_printed_one_to_a_page(found: Found, qtbot: QtBot, tmp_path: 
     assert len(pages) == 2
     sides = sorted(float(side) for side in pages[0].mediabox[2:])
     assert [round(side * 25.4 / 72) for side in sides] == [297, 420]
+
+
+def test_only_very_large_sheets_are_written_elsewhere(found: Found, tmp_path: Path) -> None:
+    path = tmp_path / "sheet.pdf"
+    assert printing.order_for(path, found) is None
+    (result,) = found[1]
+    many = tuple(Stroke(((0.0, float(y)), (9.0, float(y)))) for y in range(printing.VERY_MANY + 1))
+    large = replace(result, section=replace(result.section, strokes=many))
+    order = printing.order_for(path, (found[0], (large,)))
+    assert order is not None
+    assert order.path == path
+    assert len(order.results[0].sections[0].section.strokes) == len(many)

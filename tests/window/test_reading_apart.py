@@ -1,18 +1,26 @@
 """Reading in a process of its own: the same as here, ended when asked, and honest when it dies."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from threading import Thread, Timer
 
 import ezdxf
 import pytest
+from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files.project_file import save_project
 from enclosure_app.progress import Progress, StoppedError
+from enclosure_app.reports.pdf_report import write_sheets
 from enclosure_app.resources import sample
+from enclosure_app.window.checking import judge
+from enclosure_app.window.opening import limits_of
 from enclosure_app.window.orders import NotReadError, Order, read_order
-from enclosure_app.window.reading_apart import Reader
+from enclosure_app.window.printing import drawn, job_for
+from enclosure_app.window.reading_apart import Reader, SheetOrder
+
+pypdf = pytest.importorskip("pypdf")
 
 
 @pytest.fixture(scope="module")
@@ -131,3 +139,46 @@ def test_it_speaks_the_language_of_the_window(tmp_path: Path) -> None:
         read_order(Order((tmp_path / "fehlt.dxf",)))
     assert "fehlt.dxf" in str(told.value)
     assert str(told.value) != str(english.value)
+
+
+@pytest.fixture(scope="module")
+def sheet() -> SheetOrder:
+    """Return the order for a sheet; the path is to be put in."""
+    order = Order((sample("ridge.dxf"),), layers=sample("layers-second-office.toml"))
+    project = read_order(order)
+    results = judge(project, limits_of(project)).results
+    return SheetOrder(Path(), (drawn(project, results),), job_for(project))
+
+
+def test_a_sheet_is_written_there_as_it_is_here(
+    reader: Reader, sheet: SheetOrder, qtbot: QtBot, tmp_path: Path
+) -> None:
+    there, here = tmp_path / "there.pdf", tmp_path / "here.pdf"
+    progress = Progress()
+    reader.write(replace(sheet, path=there), progress)
+    write_sheets(here, sheet.results, sheet.job)
+    read = [pypdf.PdfReader(path).pages[0].extract_text() for path in (there, here)]
+    assert read[0] == read[1]
+    assert "RIDGE" in read[0]
+    assert progress.share is not None
+
+
+def test_a_sheet_that_cannot_be_written_is_told(
+    reader: Reader, sheet: SheetOrder, tmp_path: Path
+) -> None:
+    with pytest.raises(EnclosureError, match="cannot be written"):
+        reader.write(replace(sheet, path=tmp_path / "no" / "sheet.pdf"), Progress())
+
+
+def test_a_sheet_that_is_stopped_leaves_nothing_behind(
+    reader: Reader, sheet: SheetOrder, tmp_path: Path
+) -> None:
+    path = tmp_path / "sheet.pdf"
+    path.write_bytes(b"the one before")
+    (tmp_path / ".sheet.pdf.0123.part").touch()  # as if it had begun
+    progress = Progress()
+    progress.stop()
+    with pytest.raises(StoppedError):
+        reader.write(replace(sheet, path=path), progress)
+    assert path.read_bytes() == b"the one before"
+    assert [each.name for each in tmp_path.iterdir()] == ["sheet.pdf"]

@@ -8,6 +8,8 @@ from PySide6.QtCore import QObject
 from PySide6.QtPrintSupport import QPrintDialog
 from PySide6.QtWidgets import QDialog, QFileDialog
 
+from enclosure_app.model.project import Project
+from enclosure_app.model.report import SectionResult
 from enclosure_app.progress import Progress
 from enclosure_app.window import printing
 from enclosure_app.window.commands.parts import Parts
@@ -60,9 +62,24 @@ class FileCommands(QObject):
         told = self.tr("The sheet is written: {}").format(path)
         self._issue(
             self.tr("Writing {}").format(path.name),
-            lambda progress: printing.write_pdf(path, (project, results), progress),
+            self._writing(path, (project, results)),
             lambda _: parts.messages.say(told),
         )
+
+    def _writing(
+        self, path: Path, found: tuple[Project, tuple[SectionResult, ...]]
+    ) -> Callable[[Progress], None]:
+        """Return what writes sheets: here in a thread, or elsewhere where they are very large."""
+        working = self._parts.working
+
+        def write(progress: Progress) -> None:
+            order = printing.order_for(path, found) if working.apart else None
+            if order:
+                working.writer.write(order, progress)
+            else:
+                printing.write_pdf(path, found, progress)
+
+        return write
 
     def preview(self) -> None:
         """Look at the sheets before they are printed."""
