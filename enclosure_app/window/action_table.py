@@ -98,7 +98,7 @@ TABLE: tuple[Row, ...] = (
     Row(DRAW, "tool_outside", "Outside", ("U",),
         "Click a place outside the building", choice="tool"),
     Row(DRAW, "tool_frame", "Frame", ("F",),
-        "Draw the box inside which the section is judged", choice="tool"),
+        "Draw the box or outline inside which the section is judged", choice="tool"),
     Row(DRAW, "tool_seal", "Seal a joint", ("J",),
         "Say of a joint that it is sealed on site, or take that back", choice="tool"),
     Row(DRAW, "tool_cut_short", "Cut short", ("Shift+K",),

@@ -30,6 +30,13 @@ class LayerMenu(QMenu):
     def fill(self, told: Sequence[LayerTold], products: Mapping[str, Product]) -> None:
         """Offer what these layers can be."""
         self.clear()
+        if not any(each.drawn for each in told):
+            self._add_roles(told, products)
+        pick = self.addAction(self.tr("Pick all that is on it"))
+        pick.triggered.connect(lambda _=False: self.picked.emit())
+
+    def _add_roles(self, told: Sequence[LayerTold], products: Mapping[str, Product]) -> None:
+        """Offer what layers can be; what was drawn here can be another product only."""
         guesses = {guessed_key(each.guess) for each in told} - {""}
         if guesses:
             one = meant_word(next(iter(guesses)), products)
@@ -39,8 +46,6 @@ class LayerMenu(QMenu):
         for role, word in ROLES.items():
             self._add(say(word), role, say(ROLE_TIPS[role]))
         self.addSeparator()
-        pick = self.addAction(self.tr("Pick all that is on it"))
-        pick.triggered.connect(lambda _=False: self.picked.emit())
 
     def _add(self, text: str, meant: str, tip: str) -> None:
         action = QAction(text, self)

@@ -19,15 +19,24 @@ _THIN, _STEP = 2.0, 2.2  # dots: the innermost control's line, and how much wide
 
 @dataclass(frozen=True, slots=True)
 class Lit:
-    """Layers to light up together: as part of these controls, or else in a role ("" for none)."""
+    """Layers to light up together: as part of these controls, or else in a role ("" for none).
+
+    `drawn` are products: what was drawn of them on no layer is lit up too.
+    """
 
     layers: frozenset[str] = frozenset()
     controls: tuple[Control, ...] = ()
     role: str = ""
+    drawn: frozenset[str] = frozenset()
 
 
-def lit_runs(section: Section, layers: frozenset[str]) -> list[Points]:
-    """Return all that is drawn on layers: linework, pieces as they are now, what is not shown."""
+def lit_runs(section: Section, lit: Lit) -> list[Points]:
+    """Return all that is lit up: linework, pieces as they are now, what is not shown."""
+    here = [p for p in section.pieces if not p.layer and p.product in lit.drawn]
+    return [run for piece in here for run in runs_of(piece.shape)] + _on(section, lit.layers)
+
+
+def _on(section: Section, layers: frozenset[str]) -> list[Points]:
     if not layers:
         return []
     runs = [stroke.points for stroke in section.strokes if stroke.layer in layers]

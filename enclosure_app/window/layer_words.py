@@ -86,6 +86,11 @@ def drawn_words(lines: int, texts: int) -> str:
     return ", ".join(said)
 
 
+def pieces_words(count: int) -> str:
+    """Return how many pieces were drawn here."""
+    return say_count(count, "{count} piece drawn here", "{count} pieces drawn here")
+
+
 def chosen_words(
     told: Sequence[LayerTold], picked: Sequence[str], products: Mapping[str, Product]
 ) -> str:
@@ -99,7 +104,9 @@ def chosen_words(
     if not told and picked:
         return say("What is picked is on {layers}.", layers=", ".join(picked))
     if not told:
-        return say("Choose a layer to see it lit up, and say what it is.")
+        return say("Choose a row to see it lit up, and say what it is.")
+    if all(each.drawn for each in told):
+        return pieces_words(sum(each.lines for each in told)) + "."
     if len(told) > 1:
         amount = drawn_words(sum(t.lines for t in told), sum(t.texts for t in told))
         return say("{count} layers: {amount}.", count=len(told), amount=amount)

@@ -6,6 +6,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.window.layer_words import (
@@ -13,6 +14,7 @@ from enclosure_app.window.layer_words import (
     difference_word,
     drawn_words,
     meant_word,
+    pieces_words,
     why_words,
 )
 from enclosure_app.window.layers_told import LayersTold, LayerTold
@@ -62,15 +64,22 @@ class LayersModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return told.name
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{told.name}: {self.meant(told)}, {self.beside(told)}"
+            return ", ".join(filter(None, (f"{told.name}: {self.meant(told)}", self.beside(told))))
         if role == Qt.ItemDataRole.ToolTipRole:
-            amount = drawn_words(told.lines, told.texts)
-            said = f"{told.name} · {amount} · {self.meant(told)}"
-            return f"{said}\n{why_words(told.guess, self.products)}"
+            return self._tip(told)
         return None
 
+    def _tip(self, told: LayerTold) -> str:
+        if told.drawn:
+            return f"{told.name} · {pieces_words(told.lines)}"
+        amount = drawn_words(told.lines, told.texts)
+        said = f"{told.name} · {amount} · {self.meant(told)}"
+        return f"{said}\n{why_words(told.guess, self.products)}"
+
     def meant(self, told: LayerTold) -> str:
-        """Return what a layer is said to be."""
+        """Return what a layer is said to be; of what was drawn here its name says it already."""
+        if told.drawn:
+            return say("drawn here")
         return meant_word(told.meant, self.products)
 
     def beside(self, told: LayerTold) -> str:
@@ -88,7 +97,7 @@ class LayersModel(QAbstractListModel):
             for told in self._all
             if all(w in f"{told.name} {self.meant(told)}".casefold() for w in wanted)
         )
-        if [told.name for told in rows] != [told.name for told in self.rows]:
+        if [told.row for told in rows] != [told.row for told in self.rows]:
             self.beginResetModel()
             self.rows = rows
             self.endResetModel()

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from enclosure_app.files.guesses import Guess, guess_of
 from enclosure_app.files.line_meanings import meant_by
+from enclosure_app.language import say
 from enclosure_app.model.layer import LayerRow, narrower_rows, row_of
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
@@ -18,7 +19,8 @@ class LayerTold:
 
     `lines` and `texts` are on it; `meant` is the product's key or the role that it is said to be
     of; `guess` is what its name suggests. `narrower` rows of the map say otherwise of some of its
-    lines; `by_hand` pieces of it were given another product.
+    lines; `by_hand` pieces of it were given another product. A row may also stand for what was
+    `drawn` here of a product (its key), on no layer of the office's: `name` is then the product's.
     """
 
     name: str
@@ -28,6 +30,12 @@ class LayerTold:
     guess: Guess | None
     narrower: int = 0
     by_hand: int = 0
+    drawn: str = ""
+
+    @property
+    def row(self) -> tuple[str, str]:
+        """What tells a row from every other."""
+        return self.drawn, "" if self.drawn else self.name
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +72,7 @@ class LayersTold:
         self._meant: dict[str, _Meant] = {}
 
     def of(self, project: Project) -> tuple[LayerTold, ...]:
-        """Return the layers of a project, by name."""
+        """Return the layers of a project, by name, and then what was drawn here, by product."""
         if not project.sections:
             return ()
         self._forget(project.layers, project.sections[0].products)
@@ -75,7 +83,8 @@ class LayersTold:
             texts.update(drawn.texts)
         by_hand = self._by_hand(project)
         names = sorted({*lines, *texts} - {""}, key=lambda name: (name.casefold(), name))
-        return tuple(self._told(name, (lines[name], texts[name], by_hand[name])) for name in names)
+        told = [self._told(name, (lines[name], texts[name], by_hand[name])) for name in names]
+        return (*told, *drawn_here(project))
 
     def _forget(self, rows: Sequence[LayerRow], products: Mapping[str, Product]) -> None:
         if self._said[0] is not rows or self._said[1] is not products:
@@ -115,6 +124,20 @@ class LayersTold:
                 if layer and product != meant.whole and product not in meant.narrower:
                     found[layer] += count
         return found
+
+
+def drawn_here(project: Project) -> list[LayerTold]:
+    """Return a row for each product of which pieces lie on no layer of the office's, by name."""
+    counts = Counter(
+        piece.product for each in project.sections for piece in each.pieces if not piece.layer
+    )
+    products = project.sections[0].products if counts else {}
+    rows = [
+        LayerTold(say(products[key].name), count, 0, key, None, drawn=key)
+        for key, count in counts.items()
+        if key in products
+    ]
+    return sorted(rows, key=lambda row: (row.name.casefold(), row.drawn))
 
 
 def _content(section: Section) -> tuple[object, ...]:

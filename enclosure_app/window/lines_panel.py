@@ -19,7 +19,8 @@ class LinesPanel(QWidget):
     """The left-hand panel: layers above, products under them, the form of a product in their place.
 
     `lit`: light layers up (a tuple of `Lit`); `said`: make these layers this (see `LayerTable`);
-    `picked`: pick everything on these layers; `chosen`: draw with this product; `given`: what is
+    `picked`: pick everything on these layers; `changed`: make all that was drawn of these products
+    this one; `sought`: pick it; `chosen`: draw with this product; `given`: what is
     picked is made of the product that is chosen; `made`: this product of the office is to be in
     the list; `removed`: the own product of this key is not.
     """
@@ -27,6 +28,8 @@ class LinesPanel(QWidget):
     lit = Signal(object)
     said = Signal(object, str)
     picked = Signal(object)
+    changed = Signal(object, str)
+    sought = Signal(object)
     chosen = Signal(str)
     given = Signal()
     made = Signal(object)
@@ -113,6 +116,8 @@ class LinesPanel(QWidget):
         self.table.lit.connect(self.lit)
         self.table.said.connect(self.said)
         self.table.picked.connect(self.picked)
+        self.table.given.connect(self.changed)
+        self.table.sought.connect(self.sought)
         self.list.chosen.connect(self._offer)
         self.list.given.connect(self.given)
         self.list.removed.connect(self.removed)

@@ -149,15 +149,21 @@ class MainWindow(QMainWindow):
         views.start.sample.connect(self.filing.open_sample)
         views.start.recent.connect(self._open_lately)
         self.working.changed.connect(self._close_at_last)
+        self._connect_lines()
+        self._give_menus()
+
+    def _connect_lines(self) -> None:
+        """Connect what is asked for in the panel of lines to what does it."""
         self.lines.chosen.connect(lambda key: setattr(self.place, "product", key))
         self.lines.given.connect(self.commands.editing.give_product)
         self.lines.picked.connect(self.commands.editing.pick_layers)
+        self.lines.sought.connect(self.commands.editing.pick_drawn)
+        self.lines.changed.connect(self.commands.layers.give_drawn)
         self.lines.said.connect(self.commands.layers.say_layers)
         self.lines.made.connect(self.commands.layers.put_product)
         self.lines.removed.connect(self.commands.layers.drop_product)
         self.commands.layers.given.connect(self.lines.was_given)
         self.commands.editing.given.connect(self.lines.was_given)
-        self._give_menus()
 
     def _give_menus(self) -> None:
         give_menu(self.lines.list.list, context_menus.PRODUCTS, self.actions_by_name)

@@ -1,5 +1,7 @@
 """Layers light up in the hue and pattern of what they are, or would be."""
 
+from dataclasses import replace
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
 
@@ -23,9 +25,15 @@ SECTION = Section(
 
 
 def test_all_that_is_on_a_layer_lights_up_as_it_is_now_even_what_is_not_shown() -> None:
-    assert sorted(lit_runs(SECTION, frozenset("A"))) == [MOVED, OTHER]
-    assert lit_runs(SECTION, frozenset("C")) == [RUN]
-    assert lit_runs(SECTION, frozenset()) == []
+    assert sorted(lit_runs(SECTION, Lit(frozenset("A")))) == [MOVED, OTHER]
+    assert lit_runs(SECTION, Lit(frozenset("C"))) == [RUN]
+    assert lit_runs(SECTION, Lit()) == []
+
+
+def test_what_was_drawn_of_a_product_on_no_layer_lights_up() -> None:
+    drawn = replace(SECTION, pieces=(*SECTION.pieces, Piece("2", "felt", Line(RUN))))
+    assert lit_runs(drawn, Lit(drawn=frozenset({"felt"}))) == [RUN]
+    assert lit_runs(drawn, Lit(drawn=frozenset({"plywood"}))) == []
 
 
 def test_each_control_has_its_hue_and_pattern_the_widest_below() -> None:

@@ -86,7 +86,7 @@ def test_a_product_is_shown_on_the_chosen_layers_before_it_is_taken(
 
 def test_nothing_can_be_made_of_no_layer(table: LayerTable) -> None:
     assert not table.make.isVisible()
-    assert table.why.text().startswith("Choose a layer")
+    assert table.why.text().startswith("Choose a row")
 
 
 @pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_F2])

@@ -56,7 +56,7 @@ def test_what_is_said_of_the_layers_that_are_chosen() -> None:
     guess = guess_of("A-GLAZ", PRODUCTS)
     glaz = LayerTold("A-GLAZ", 3, 0, "glass", guess, narrower=1, by_hand=2)
     other = LayerTold("X", 4, 1, Role.LINEWORK, None)
-    assert chosen_words([], [], PRODUCTS).startswith("Choose a layer")
+    assert chosen_words([], [], PRODUCTS).startswith("Choose a row")
     assert chosen_words([], ["A", "B"], PRODUCTS) == "What is picked is on A, B."
     assert chosen_words([glaz, other], [], PRODUCTS) == "2 layers: 7 lines, 1 text."
     assert chosen_words([glaz], ["B"], PRODUCTS) == (

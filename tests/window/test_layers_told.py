@@ -44,8 +44,8 @@ PROJECT = Project(
 
 def test_each_layer_is_told_once_by_name_with_what_is_on_it() -> None:
     told = {each.name: each for each in LayersTold().of(PROJECT)}
-    assert [*told] == ["A-ANNO", "a-other", "A-WRAP", "HIDE"]
-    amounts = {name: (each.lines, each.texts) for name, each in told.items()}
+    assert [*told][:4] == ["A-ANNO", "a-other", "A-WRAP", "HIDE"]
+    amounts = {n: (each.lines, each.texts) for n, each in told.items() if not each.drawn}
     assert amounts == {"A-ANNO": (0, 1), "a-other": (2, 1), "A-WRAP": (2, 0), "HIDE": (1, 0)}
     assert told["A-WRAP"].meant == "housewrap"
     assert told["HIDE"].meant == Role.IGNORE
@@ -67,11 +67,23 @@ def test_what_is_drawn_is_counted_again_only_where_it_is_another() -> None:
     first = layers.of(PROJECT)
     kept = layers._drawn[0]  # noqa: SLF001  whether it is counted again is the point
     moved = replace(SECTION, pieces=SECTION.pieces[:-1])
-    assert layers.of(replace(PROJECT, sections=(moved,))) == first
+    assert layers.of(replace(PROJECT, sections=(moved,))) == first[:-1]
     assert layers._drawn[0] is kept  # noqa: SLF001  as above
     fewer = replace(SECTION, strokes=SECTION.strokes[:1])
     again = {each.name: each.lines for each in layers.of(replace(PROJECT, sections=(fewer,)))}
     assert again["a-other"] == 1
+
+
+def test_what_was_drawn_here_on_no_layer_is_told_by_product_after_the_layers() -> None:
+    more = (Piece("drawn-2", "felt", Line(RUN)), Piece("drawn-3", "housewrap", Line(RUN)))
+    section = replace(SECTION, pieces=(*SECTION.pieces, *more))
+    rows = LayersTold().of(replace(PROJECT, sections=(section,)))[4:]
+    assert [(row.drawn, row.meant, row.lines) for row in rows] == [
+        ("felt", "felt", 2),
+        ("housewrap", "housewrap", 1),
+    ]
+    assert [row.name for row in rows] == [section.products[row.drawn].name for row in rows]
+    assert len({row.row for row in rows}) == 2
 
 
 def test_an_empty_project_has_no_layers() -> None:

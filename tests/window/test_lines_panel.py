@@ -3,10 +3,13 @@
 from collections.abc import Callable
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.model.edits import add_piece
 from enclosure_app.model.layer import Role
+from enclosure_app.model.place import Line
 from enclosure_app.resources import sample
 from enclosure_app.window.layer_preview import Lit
 from enclosure_app.window.main_window import MainWindow
@@ -34,6 +37,69 @@ def test_an_empty_sheet_says_how_to_begin(window: MainWindow) -> None:
     window.filing.new_sheet()
     assert window.lines.no_layers.isVisible()
     assert not window.lines.table.isVisible()
+
+
+@pytest.fixture
+def drawn(window: MainWindow) -> MainWindow:
+    """Return a window on a sheet without layers, with two sheets of felt and one of housewrap."""
+    window.filing.new_sheet()
+    project = window.document.project
+    for product, x in (("felt", 300.0), ("felt", 500.0), ("housewrap", 700.0)):
+        project = add_piece(project, 0, product, Line(((x, 300.0), (x, 900.0))))
+    window.document.apply("Draw", project)
+    return window
+
+
+def row_at(window: MainWindow, product: str) -> QPoint:
+    table = window.lines.table
+    rows = [told.drawn for told in table.model.rows]
+    return table.list.visualRect(table.model.index(rows.index(product))).center()
+
+
+def test_what_is_drawn_on_a_sheet_without_layers_is_listed_by_product(drawn: MainWindow) -> None:
+    table = drawn.lines.table
+    assert table.isVisible()
+    assert not drawn.lines.no_layers.isVisible()
+    assert [(told.drawn, told.lines) for told in table.model.rows] == [
+        ("felt", 2),
+        ("housewrap", 1),
+    ]
+
+
+def test_it_lights_up_under_the_mouse_and_goes_out_after_it(
+    drawn: MainWindow, qtbot: QtBot
+) -> None:
+    view = drawn.lines.table.list
+    view.entered.emit(view.indexAt(row_at(drawn, "felt")))  # the screenless platform has no hover
+    (lit,) = drawn.canvas.overlay.lit
+    assert lit == Lit(controls=lit.controls, drawn=frozenset({"felt"}))
+    assert lit.controls
+    QApplication.sendEvent(view.viewport(), QEvent(QEvent.Type.Leave))
+    assert drawn.canvas.overlay.lit == ()
+
+
+def test_all_that_was_drawn_of_a_product_is_made_another_as_one_step(
+    drawn: MainWindow, qtbot: QtBot
+) -> None:
+    before, table = drawn.document.project, drawn.lines.table
+    qtbot.mouseClick(table.list.viewport(), LEFT, pos=row_at(drawn, "felt"))
+    assert table.why.text() == "2 pieces drawn here."
+    drawn.lines.choose("underlayment")
+    qtbot.mouseClick(table.make, LEFT)
+    pieces = drawn.document.project.sections[0].pieces
+    assert [piece.product for piece in pieces] == ["underlayment", "underlayment", "housewrap"]
+    assert table.chosen_drawn == ["underlayment"], "what was chosen stays chosen as what it is now"
+    drawn.do("undo")
+    assert drawn.document.project is before
+
+
+def test_all_that_was_drawn_of_a_product_is_picked(drawn: MainWindow, qtbot: QtBot) -> None:
+    table = drawn.lines.table
+    qtbot.mouseClick(table.list.viewport(), LEFT, pos=row_at(drawn, "felt"))
+    table.menu.aboutToShow.emit()
+    (pick,) = table.menu.actions()
+    pick.trigger()
+    assert drawn.place.picked == {"drawn-1", "drawn-2"}
 
 
 def test_a_chosen_layer_lights_up_on_the_drawing(parapet: MainWindow, qtbot: QtBot) -> None:
@@ -112,7 +178,7 @@ def test_a_line_that_is_picked_tells_its_layer(parapet: MainWindow) -> None:
     assert parapet.place.picked_layers == {"Hatching", "Wall sheet"}
     assert parapet.lines.table.why.text() == "What is picked is on Hatching, Wall sheet."
     parapet.place.pick(())
-    assert parapet.lines.table.why.text().startswith("Choose a layer")
+    assert parapet.lines.table.why.text().startswith("Choose a row")
 
 
 def test_what_was_given_lately_stands_first_in_the_next_window_too(

@@ -76,7 +76,7 @@ class Overlay:
         self._gathered = wanted
         names, handles = picked
         lines = section.strokes if handles else ()
-        self._lit_paths = [_path(lit_runs(section, lit.layers)) for lit in self.lit]
+        self._lit_paths = [_path(lit_runs(section, lit)) for lit in self.lit]
         self._runs = [stroke.points for stroke in lines if stroke.handle in handles]
         self._runs += _runs(section, [name for name in names if name in section.by_name])
         self._picked_path = _path(self._runs)

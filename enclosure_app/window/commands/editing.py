@@ -105,6 +105,13 @@ class EditCommands(QObject):
             lines = [stroke.handle for stroke in section.strokes if stroke.layer in layers]
             self._parts.place.pick(names, lines)
 
+    def pick_drawn(self, products: Collection[str]) -> None:
+        """Pick everything that was drawn of these products (keys) on no layer of the office's."""
+        section = self._parts.place.section
+        if section:
+            here = (p for p in section.pieces if not p.layer and p.product in products)
+            self._parts.place.pick([piece.name for piece in here])
+
     def find_product(self) -> None:
         """Go to the line in which products are searched; Enter there goes back to the drawing."""
         lines, search = self._parts.lines, self._parts.lines.search

@@ -1,6 +1,6 @@
 """What is said of the drawing's layers and of the office's products."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from functools import partial
 
@@ -11,7 +11,7 @@ from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.guesses import guess_of
 from enclosure_app.files.layers_said import Said, said
 from enclosure_app.language import say, say_count
-from enclosure_app.model.edits import add_product
+from enclosure_app.model.edits import add_product, set_product
 from enclosure_app.model.edits.products import remove_product
 from enclosure_app.model.layer import LayerRow, Role, rows_saying
 from enclosure_app.model.product import Product
@@ -51,6 +51,23 @@ class LayerCommands(QObject):
         """Make layers this: a product's key, a role, or with "" what their names suggest."""
         self._waiting.append(Saying(tuple(layers), meant))
         self._begin()
+
+    def give_drawn(self, products: Collection[str], product: str) -> None:
+        """Make all that was drawn of these products (keys), on no layer, another product."""
+        document = self._parts.document
+        after = document.project
+        for number, section in enumerate(after.sections):
+            drawn = (p for p in section.pieces if not p.layer and p.product in products)
+            names = [piece.name for piece in drawn if piece.product != product]
+            after = set_product(after, number, names, product) if names else after
+        if after is not document.project:
+            known = after.sections[0].products
+            words = [say(known[key].name) for key in products]
+            text = say(
+                "Make {before} {after}", before=", ".join(words), after=say(known[product].name)
+            )
+            document.apply(text, after)
+            self.given.emit(product)
 
     def put_product(self, product: Product) -> None:
         """Put a product of the office into the list, or another one in the place of its key."""
