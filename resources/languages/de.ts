@@ -190,8 +190,13 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
-   <source>Draw the box inside which the section is judged</source>
-   <translation>Den Rahmen ziehen, in dem der Schnitt beurteilt wird</translation>
+   <source>Draw the box or outline inside which the section is judged</source>
+   <translation>Den Kasten oder Umriss zeichnen, in dem der Schnitt beurteilt wird</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Find a product</source>
+   <translation>Produkt suchen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -597,6 +602,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Two clicks along a plumb line, where the section does not hang straight</source>
    <translation>Zwei Klicks auf einer Lotrechten, wo der Schnitt nicht gerade hängt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Type some letters of what is drawn or traced next; Enter goes back to the drawing</source>
+   <translation>Einige Buchstaben dessen eingeben, was als Nächstes gezeichnet oder nachgezogen wird; Eingabe führt zurück zur Zeichnung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -1359,6 +1369,54 @@
   </message>
  </context>
  <context>
+  <name>Looks</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>All of it is in order</source>
+   <translation>Alles davon ist in Ordnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>Cannot be seen</source>
+   <translation>Nicht zu sehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>Drawn: {}</source>
+   <translation>Gezeichnet: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>In order</source>
+   <translation>In Ordnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>It is in order</source>
+   <translation>Es ist in Ordnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>Not in order</source>
+   <translation>Nicht in Ordnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>Not looked at</source>
+   <translation>Nicht angesehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>at least {}</source>
+   <translation>mindestens {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>{} by {}</source>
+   <translation>{} von {}</translation>
+  </message>
+ </context>
+ <context>
   <name>MainWindow</name>
   <message>
    <location filename="../../enclosure_app/window/main_window.py" />
@@ -1387,6 +1445,39 @@
    <location filename="../../enclosure_app/window/bars.py" />
    <source>Understood</source>
    <translation>Verstanden</translation>
+  </message>
+ </context>
+ <context>
+  <name>NoteBox</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>Choose photographs from files, or drop them here. The program cannot use the tablet's camera: take the photograph with the tablet itself, then choose it.</source>
+   <translation>Fotos aus Dateien wählen oder hierher ziehen. Das Programm kann die Kamera des Tablets nicht benutzen: das Foto mit dem Tablet selbst aufnehmen, dann wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>Photographs</source>
+   <translation>Fotos</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>Photographs ({})</source>
+   <translation>Fotos ({})</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>Photograph…</source>
+   <translation>Foto …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>Put the remark down</source>
+   <translation>Bemerkung festhalten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>Remark</source>
+   <translation>Hinweis</translation>
   </message>
  </context>
  <context>
@@ -1435,6 +1526,24 @@
    <location filename="../../enclosure_app/window/noting.py" />
    <source>“{}”: is this line {}?</source>
    <translation>„{}“: Ist diese Linie „{}“?</translation>
+  </message>
+ </context>
+ <context>
+  <name>Overview</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/overview.py" />
+   <source>Triangles are findings, discs are places to look at; filled ones are done</source>
+   <translation>Dreiecke sind Befunde, Scheiben sind Stellen zum Ansehen; ausgefüllte sind erledigt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/overview.py" />
+   <source>Where you are on the walk</source>
+   <translation>Wo Sie auf dem Rundgang sind</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/overview.py" />
+   <source>{} of {} are done</source>
+   <translation>{} von {} sind erledigt</translation>
   </message>
  </context>
  <context>
@@ -1572,6 +1681,35 @@
    <location filename="../../enclosure_app/window/parts_placing.py" />
    <source>Put it into “{}” instead</source>
    <translation>Stattdessen in „{}“ einsetzen</translation>
+  </message>
+ </context>
+ <context>
+  <name>PhotoPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/photo_strip.py" />
+   <source>Back to the drawing</source>
+   <translation>Zurück zur Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/photo_strip.py" />
+   <source>Photograph {}</source>
+   <translation>Foto {}</translation>
+  </message>
+ </context>
+ <context>
+  <name>PhotoStrip</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/photo_strip.py" />
+   <source>Photograph {}</source>
+   <translation>Foto {}</translation>
+  </message>
+ </context>
+ <context>
+  <name>PlaceView</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/place_view.py" />
+   <source>The place in the drawing</source>
+   <translation>Die Stelle in der Zeichnung</translation>
   </message>
  </context>
  <context>
@@ -2297,6 +2435,11 @@
    <translation>Die erste von zwei Bahnen eines Produkts anklicken, die Ende an Ende liegen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
+   <source>Click the next corner of the outline. Two corners and Enter make a box.</source>
+   <translation>Die nächste Ecke des Umrisses anklicken. Zwei Ecken und Eingabe machen einen Kasten.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_board.py" />
    <source>Click the next corner, or type a length, such as 1200 or 1200 at 45. Enter closes the outline; Shift keeps to 15 degrees.</source>
    <translation>Die nächste Ecke anklicken oder eine Länge eingeben, etwa 1200 oder 1200 at 45. Eingabe schließt den Umriss; Umschalt hält 15 Grad ein.</translation>
@@ -2307,14 +2450,14 @@
    <translation>Die nächste Ecke anklicken oder eine Länge eingeben. Eingabe macht die Platte {} dick, auf der Seite der Maus.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
+   <source>Click the next corner. Enter, or a click on the first corner, closes it.</source>
+   <translation>Die nächste Ecke anklicken. Eingabe oder ein Klick auf die erste Ecke schließt ihn.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_run.py" />
    <source>Click the next point, or type a length, such as 1200 or 1200 at 45. Enter ends the run; Shift keeps to 15 degrees.</source>
    <translation>Den nächsten Punkt anklicken oder eine Länge eingeben, etwa 1200 oder 1200 at 45. Eingabe beendet den Zug; Umschalt hält 15 Grad ein.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
-   <source>Click the opposite corner: the section is judged inside the box.</source>
-   <translation>Die gegenüberliegende Ecke anklicken: In diesem Kasten wird der Schnitt beurteilt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/set_scale.py" />
@@ -2469,8 +2612,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
-   <source>Drag a box from corner to corner: the section is judged inside it.</source>
-   <translation>Von Ecke zu Ecke einen Rahmen ziehen: Darin wird der Schnitt beurteilt.</translation>
+   <source>Drag a box, or click the corners of an outline: the section is judged inside it.</source>
+   <translation>Einen Kasten ziehen oder die Ecken eines Umrisses anklicken: Darin wird der Schnitt beurteilt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/edit_points.py" />
@@ -2526,6 +2669,11 @@
    <location filename="../../enclosure_app/window/canvas/tools/cutting.py" />
    <source>Join</source>
    <translation>Verbinden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/canvas/tools/draw_frame.py" />
+   <source>Let go at the opposite corner: the section is judged inside the box.</source>
+   <translation>An der gegenüberliegenden Ecke loslassen: In diesem Kasten wird der Schnitt beurteilt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/canvas/tools/mark_side.py" />
@@ -3361,6 +3509,11 @@
    <translation>Eine längere Bahn oder eine zweite, die über ihr oberes Ende greift.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model/edits/site.py" />
+   <source>A look is at an item of the site list: pick one.</source>
+   <translation>Ein Rundgang gilt einer Stelle der Baustellenliste: eine wählen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/ponding.py" />
    <source>A low point of the outer face of the water layer with no drain, and how deep water stands in it before it runs over on its lower side. Less than the drafting slop is passed over.</source>
    <translation>Ein Tiefpunkt der Außenseite der Wasserschutzschicht ohne Ablauf, und wie tief das Wasser darin steht, bevor es auf der niedrigeren Seite überläuft. Weniger als die Zeichenungenauigkeit wird übergangen.</translation>
@@ -3389,6 +3542,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>A place where a pen that follows the layer has to leave it; its length is the gap.</source>
    <translation>Eine Stelle, an der ein Stift, der der Schicht folgt, sie verlassen muss; ihre Länge ist die Lücke.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/verdicts.py" />
+   <source>A remark is about a finding: pick one.</source>
+   <translation>Eine Bemerkung gilt einem Befund: einen wählen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/upturn_short.py" />
@@ -3515,6 +3673,11 @@
    <location filename="../../resources/products.toml" />
    <source>Air space</source>
    <translation>Luftraum</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <source>All layers</source>
+   <translation>Alle Schichten</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
@@ -3805,8 +3968,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
-   <source>Choose a layer to see it lit up, and say what it is.</source>
-   <translation>Einen Layer wählen, um ihn hervorgehoben zu sehen, und angeben, was er ist.</translation>
+   <source>Choose a row to see it lit up, and say what it is.</source>
+   <translation>Eine Zeile wählen, um sie hervorgehoben zu sehen, und angeben, was sie ist.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -4207,6 +4370,16 @@
    <location filename="../../resources/products.toml" />
    <source>Fibreboard</source>
    <translation>Holzfaserplatte, hart</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <source>Figure from: {basis}</source>
+   <translation>Wert aus: {basis}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <source>Findings</source>
+   <translation>Befunde</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -4982,6 +5155,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <source>Left out: {entities} on the layers of this program's own marks (first: {first}): draw on other layers what is to be checked.</source>
+   <translation>Ausgelassen: {entities} auf den Layern der eigenen Marken dieses Programms (zuerst: {first}): Was geprüft werden soll, auf andere Layer zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/dxf_tally.py" />
    <source>Left out: {entities} with damaged data (first: {first}).</source>
    <translation>Ausgelassen: {entities} mit beschädigten Daten (zuerst: {first}).</translation>
   </message>
@@ -5026,6 +5204,11 @@
    <translation>Linien quer über Flächen ihres eigenen Produkts gelten als Zeichensymbole: {names}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <source>Linework</source>
+   <translation>Linienwerk</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>Linework to snap to</source>
    <translation>Linienwerk zum Fangen</translation>
@@ -5057,8 +5240,18 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_table.py" />
+   <source>Make all of them {product}</source>
+   <translation>Alle zu „{product}“ machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_table.py" />
    <source>Make it {product}</source>
    <translation>Zu „{product}“ machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/layers.py" />
+   <source>Make {before} {after}</source>
+   <translation>{before} zu {after} machen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/layers.py" />
@@ -5076,9 +5269,26 @@
    <translation>{layer} zu „{meant}“ machen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/dxf_splice.py" />
+   <source>Marks are written into the model only, and “{layout}” was checked: check the model, or write the marked-up sheet.</source>
+   <translation>Marken werden nur in das Modell geschrieben, und geprüft wurde „{layout}“: das Modell prüfen oder das Prüfblatt schreiben.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/extents.py" />
    <source>Marks far away from every piece are left out: {places}.</source>
    <translation>Marken weit weg von allen Stücken sind ausgelassen: {places}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <source>Measured {measured}, required {required}.</source>
+   <translation>Gemessen {measured}, gefordert {required}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <source>Measured {measured}.</source>
+   <translation>Gemessen {measured}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
@@ -5894,6 +6104,11 @@
    <translation>Die Zeichnung zeigt einen Schnitt; die Stöße der Längen liegen daneben.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/dxf_records.py" />
+   <source>The drawing stops before the end of what it draws: get the whole file again.</source>
+   <translation>Die Zeichnung hört vor dem Ende des Gezeichneten auf: die ganze Datei noch einmal holen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/dxf_tally.py" />
    <source>The drawing “{name}” is attached from outside and was not read ({places}): bind it into this drawing to have it checked.</source>
    <translation>Die Zeichnung „{name}“ ist von außen angehängt und wurde nicht gelesen ({places}): in diese Zeichnung einbinden, damit sie geprüft wird.</translation>
@@ -6022,6 +6237,11 @@
    <location filename="../../enclosure_app/window/product_fields.py" />
    <source>The product needs a name: type how the office calls it.</source>
    <translation>Das Produkt braucht einen Namen: eingeben, wie das Büro es nennt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/verdicts.py" />
+   <source>The remark is empty: type some words or add a photograph.</source>
+   <translation>Die Bemerkung ist leer: einige Wörter eingeben oder ein Foto hinzufügen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/underlays.py" />
@@ -6264,6 +6484,12 @@
    <translation>Zu beheben</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <source>To do: {advice}</source>
+   <translation>Zu tun: {advice}</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/site_list_questions.py" />
    <source>Too thin a coat has holes when it dries; afterwards it can hardly be measured.</source>
    <translation>Eine zu dünne Beschichtung hat nach dem Trocknen Löcher; danach lässt sie sich kaum noch messen.</translation>
@@ -6317,6 +6543,16 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>Two pieces that neither touch nor lap: the layer stops and starts again.</source>
    <translation>Zwei Stücke, die sich weder berühren noch überlappen: Die Schicht hört auf und fängt wieder an.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/site.py" />
+   <source>Type your name: a section is signed by a person.</source>
+   <translation>Ihren Namen eingeben: Ein Schnitt wird von einer Person unterschrieben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/verdicts.py" />
+   <source>Type your name: it is put beside what you say.</source>
+   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -6453,6 +6689,11 @@
    <location filename="../../resources/products.toml" />
    <source>Ventilation mat</source>
    <translation>Lüftungsmatte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <source>Verdict: {verdict}</source>
+   <translation>Entscheidung: {verdict}</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -6962,6 +7203,11 @@
    <translation>Ablauf</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layers_model.py" />
+   <source>drawn here</source>
+   <translation>hier gezeichnet</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>drip edge</source>
@@ -7279,6 +7525,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
+   <source>is not sound base64: the picture is damaged; take it from an older copy of the file.</source>
+   <translation>ist kein einwandfreies Base64: Das Bild ist beschädigt; aus einer älteren Kopie der Datei nehmen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/json_forms.py" />
    <source>is too large: write a finite number.</source>
    <translation>ist zu groß: eine endliche Zahl schreiben.</translation>
   </message>
@@ -7331,6 +7582,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>joint</source>
    <translation>Anschluss</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/legend.py" />
+   <source>joint declared sealed</source>
+   <translation>Anschluss für abgedichtet erklärt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
@@ -7503,6 +7759,11 @@
    <translation>muss eine ganze Zahl sein, nicht {shown}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/project_sayings.py" />
+   <source>must be a width and a height in dots.</source>
+   <translation>muss eine Breite und eine Höhe in Bildpunkten sein.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
    <source>must be an object {{...}}, not {shown}.</source>
    <translation>muss ein Objekt {{...}} sein, nicht {shown}.</translation>
@@ -7524,6 +7785,11 @@
    <translation>muss als [[layers]] geschrieben sein, einmal für jede Zeile.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/project_sayings.py" />
+   <source>must hold a revision, a section and a key.</source>
+   <translation>muss einen Stand, einen Schnitt und einen Schlüssel enthalten.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/json_forms.py" />
    <source>must hold {count} points or more, not {held}.</source>
    <translation>muss {count} oder mehr Punkte enthalten, nicht {held}.</translation>
@@ -7542,6 +7808,11 @@
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>named as {guess}?</source>
    <translation>benannt als {guess}?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/project_sayings.py" />
+   <source>names a photograph that is not in the file: remove it here.</source>
+   <translation>nennt ein Foto, das nicht in der Datei ist: hier entfernen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/project_json.py" />
@@ -8255,6 +8526,11 @@
    <translation>{count} Umrisse aus „{product}“ schließen sich nicht und werden als Linien gelesen: {names}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model/photograph.py" />
+   <source>{count} photographs are not in the project: take them in again.</source>
+   <translation>{count} Fotos sind nicht im Projekt: noch einmal aufnehmen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files" />
    <source>{count} picture</source>
    <translation>{count} Bild</translation>
@@ -8265,9 +8541,19 @@
    <translation>{count} Bilder</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>{count} piece drawn here</source>
+   <translation>{count} Stück hier gezeichnet</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model/edits/products.py" />
    <source>{count} pieces are made of “{name}”: give them another product before you remove this one.</source>
    <translation>{count} Stücke sind aus „{name}“: ihnen ein anderes Produkt geben, bevor dieses entfernt wird.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/layer_words.py" />
+   <source>{count} pieces drawn here</source>
+   <translation>{count} Stücke hier gezeichnet</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/sections.py" />
@@ -8531,6 +8817,11 @@
    <translation>{file}: Die Klammern sind zu tief verschachtelt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <source>{file}: the drawing cannot be read ({reason}), so nothing can be marked in it.</source>
+   <translation>{file}: Die Zeichnung lässt sich nicht lesen ({reason}), also lässt sich darin nichts markieren.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/photographs.py" />
    <location filename="../../enclosure_app/files/project_file.py" />
    <location filename="../../enclosure_app/files/toml_lines.py" />
@@ -8569,6 +8860,16 @@
    <translation>{file}: Die Seite enthält mehr als {most} Linien; sie wird als Bild unter die Zeichnung gelegt, und daran lässt sich nichts fangen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/photographs.py" />
+   <source>{file}: the photograph has too many dots to be read; make it smaller.</source>
+   <translation>{file}: Das Foto hat zu viele Bildpunkte, um gelesen zu werden; verkleinern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/photographs.py" />
+   <source>{file}: the photograph was cut short or is damaged; copy it again.</source>
+   <translation>{file}: Das Foto wurde abgeschnitten oder ist beschädigt; noch einmal kopieren.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/underlay_image.py" />
    <source>{file}: the picture has too many dots to be read; scan it at 300 to the inch, or cut out the part that is needed.</source>
    <translation>{file}: Das Bild hat zu viele Punkte, um gelesen zu werden; mit 300 Punkten je Zoll scannen oder den nötigen Teil ausschneiden.</translation>
@@ -8605,6 +8906,11 @@
    <location filename="../../enclosure_app/files/project_file.py" />
    <source>{file}: this is JSON but no project (it has no "format"); open a file whose name ends in {ending}.</source>
    <translation>{file}: Das ist JSON, aber kein Projekt (es hat kein "format"); eine Datei öffnen, deren Name auf {ending} endet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/photographs.py" />
+   <source>{file}: this is no photograph that can be read; save it as JPEG (telephones ask for it as the most compatible kind).</source>
+   <translation>{file}: Das ist kein lesbares Foto; als JPEG speichern (Telefone nennen das die kompatibelste Art).</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/underlay_image.py" />
@@ -8721,6 +9027,11 @@
    <location filename="../../enclosure_app/files/autosave.py" />
    <source>{name}: the autosave cannot be removed ({reason}); remove it by hand.</source>
    <translation>{name}: Die automatische Sicherung lässt sich nicht entfernen ({reason}); von Hand entfernen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/reading_apart.py" />
+   <source>{name}: writing it was ended from outside, or the computer has too little memory for it: close other programs and write it again.</source>
+   <translation>{name}: Das Schreiben wurde von außen beendet, oder der Rechner hat zu wenig Speicher dafür: andere Programme schließen und noch einmal schreiben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list_joints.py" />
@@ -8847,6 +9158,11 @@
    <location filename="../../enclosure_app/window/product_figures.py" />
    <source>{what}: “{text}” is no length; type it as in {example}.</source>
    <translation>{what}: „{text}“ ist keine Länge; eingeben wie in {example}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/model/edits/site.py" />
+   <source>{who} has not signed "{section}".</source>
+   <translation>{who} hat „{section}“ nicht unterschrieben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/lock.py" />
