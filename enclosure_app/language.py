@@ -16,13 +16,14 @@ class Language:
     """How one language says things.
 
     `translate` gives a text in it; `capitals` says whether names keep theirs within a sentence;
-    `groups` and `point` stand between thousands and before decimals.
+    `groups` and `point` stand between thousands and before decimals; `code` is its name in BCP 47.
     """
 
     translate: Callable[[str], str]
     capitals: bool = False
     groups: str = ","
     point: str = "."
+    code: str = "en"
 
 
 ENGLISH = Language(str)
@@ -32,6 +33,11 @@ _spoken = [ENGLISH]
 def speak(language: Language) -> None:
     """Say everything in this language from now on."""
     _spoken[0] = language
+
+
+def spoken() -> str:
+    """Return the code of the language spoken, such as ``de``."""
+    return _spoken[0].code
 
 
 def say(text: str, /, **values: object) -> str:

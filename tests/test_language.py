@@ -12,6 +12,7 @@ from enclosure_app.language import (
     say,
     say_count,
     speak,
+    spoken,
     written,
 )
 
@@ -70,3 +71,12 @@ def test_numbers_take_the_marks_of_the_language() -> None:
 
 def test_what_is_said_later_is_the_text_itself() -> None:
     assert later("Felt") == "Felt"
+
+
+def test_the_language_spoken_has_a_code() -> None:
+    assert spoken() == "en"
+    try:
+        speak(Language(str.upper, code="de"))
+        assert spoken() == "de"
+    finally:
+        speak(ENGLISH)

@@ -9,7 +9,9 @@ import pytest
 from enclosure_app import __version__
 from enclosure_app.cli import NOTHING_WRONG, UNUSABLE
 
-HEAVY = ("PySide6", "ezdxf", "shapely", "networkx", "numpy", "rich", "enclosure_app.checker")
+HEAVY = (
+    "PySide6", "ezdxf", "shapely", "networkx", "numpy", "pikepdf", "rich", "enclosure_app.checker"
+)  # fmt: skip
 
 
 def run(*arguments: str, code: str = "", **environment: str) -> subprocess.CompletedProcess[str]:

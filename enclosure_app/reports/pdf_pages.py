@@ -1,62 +1,94 @@
-"""Paints pages of marks into a PDF file with Qt's own writer."""
+"""Paints pages of marks with Qt's own PDF writer, each run of marks of the same overlays apart."""
 
 import os
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from pathlib import Path
+from itertools import groupby
+from operator import attrgetter
 
-from PySide6.QtCore import QMarginsF, QSizeF
+from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QSizeF
 from PySide6.QtGui import QGuiApplication, QPageLayout, QPageSize, QPainter, QPdfWriter
 
-from enclosure_app.drawing.marks import Mark
+from enclosure_app.drawing.marks import Mark, Overlays
 from enclosure_app.language import say
 from enclosure_app.progress import StoppedError, gone_through
+from enclosure_app.reports.pdf_notes import Note, PageLink
 from enclosure_app.reports.pdf_painter import MarkPainter
 
 _RESOLUTION = 1200  # dots to the inch: weights and places are true to about 0.02 mm
 _DOTS = _RESOLUTION / 25.4
-_CREATOR = "Enclosure continuity check"
 
 
 @dataclass(frozen=True, slots=True)
 class PaintedPage:
-    """One page: its size in mm and all its marks in painting order."""
+    """One page: its size in mm, all its marks in painting order, and what is put over them."""
 
     width: float
     height: float
     marks: tuple[Mark, ...]
+    notes: tuple[Note, ...] = ()
+    links: tuple[PageLink, ...] = ()
 
 
-def paint_pages(path: Path, pages: Sequence[PaintedPage], title: str, author: str) -> None:
-    """Write `pages` as a PDF to `path`.
+@dataclass(frozen=True, slots=True)
+class Painting:
+    """A PDF in which every run of marks has a page of its own, and the overlays of the runs.
+
+    `runs` has one tuple for each page that was asked for: the overlays of its runs, in order.
+    """
+
+    data: bytes
+    runs: tuple[tuple[Overlays, ...], ...]
+
+
+def painted(pages: Sequence[PaintedPage]) -> Painting:
+    """Return `pages` painted; a page without marks has one empty run.
+
+    Qt cannot say in a PDF which layer something belongs to. So each run of marks that lie on the
+    same overlays becomes a page, and whoever puts these together again says it of the whole run.
 
     Raises:
-        OSError: the file cannot be written.
+        OSError: there is no room for it.
+        StoppedError: it is wanted no more.
     """
-    with path.open("ab"):  # says why, where Qt only says that it cannot
-        pass
     ensure_application()
-    writer = QPdfWriter(str(path))
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
     writer.setResolution(_RESOLUTION)
-    writer.setTitle(title)
-    writer.setCreator(_CREATOR)
-    if hasattr(writer, "setAuthor"):  # from Qt 6.9
-        writer.setAuthor(author)
     painter = QPainter()
+    told = gone_through(pages, 0.0, 1.0, each=1)
     try:
-        for number, page in enumerate(gone_through(pages, 0.0, 1.0, each=1)):
-            _turn_to(writer, painter, page, first=number == 0)
-            MarkPainter(painter, _DOTS, page.height).paint(page.marks)
+        runs = tuple(tuple(_paint(writer, painter, page)) for page in told)
     except StoppedError:
         if painter.isActive():
-            painter.end()  # it must not paint on a file that is gone
+            painter.end()  # it must not paint on what is gone
         raise
     if not painter.end():
         raise OSError(0, say("the disk may be full"))
+    return Painting(bytes(buffer.data().data()), runs)
 
 
-def _turn_to(writer: QPdfWriter, painter: QPainter, page: PaintedPage, *, first: bool) -> None:
+def _paint(writer: QPdfWriter, painter: QPainter, page: PaintedPage) -> Iterator[Overlays]:
+    """Paint the runs of a page, and yield the overlays of each."""
+    for overlays, marks in in_runs(page.marks):
+        _turn_to(writer, painter, page)
+        MarkPainter(painter, _DOTS, page.height).paint(marks)
+        yield overlays
+
+
+def in_runs(marks: Iterable[Mark]) -> Iterator[tuple[Overlays, tuple[Mark, ...]]]:
+    """Yield runs of marks that follow each other on the same overlays; one empty one for none."""
+    empty = True
+    for overlays, run in groupby(marks, attrgetter("overlays")):
+        empty = False
+        yield overlays, tuple(run)
+    if empty:
+        yield (), ()
+
+
+def _turn_to(writer: QPdfWriter, painter: QPainter, page: PaintedPage) -> None:
     """Start a page of the right size without margins; the marks keep their own."""
     size = QPageSize(
         QSizeF(page.width, page.height),
@@ -66,7 +98,7 @@ def _turn_to(writer: QPdfWriter, painter: QPainter, page: PaintedPage, *, first:
     )
     layout = QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF())
     writer.setPageLayout(layout)
-    started = painter.begin(writer) if first else writer.newPage()
+    started = writer.newPage() if painter.isActive() else painter.begin(writer)
     if not started:
         raise OSError(0, say("no page could be started"))
 

@@ -8,7 +8,7 @@ from enclosure_app.drawing.job import SheetJob
 from enclosure_app.drawing.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import Theme, load_theme
 from enclosure_app.errors import EnclosureError
-from enclosure_app.language import say
+from enclosure_app.language import say, spoken
 from enclosure_app.model.report import DrawingResult
 from enclosure_app.progress import part
 
@@ -69,12 +69,26 @@ def _unwritable(path: Path, error: OSError) -> EnclosureError:
 
 
 def _paint(fresh: Path, pages: Sequence[Page], job: SheetJob, theme: Theme) -> None:
-    """Paint the pages with Qt, which is loaded only here."""
-    from enclosure_app.reports.pdf_pages import PaintedPage, paint_pages  # noqa: PLC0415
+    """Write the pages, for which Qt and the PDF library are loaded only here."""
+    from enclosure_app.reports.pdf_document import write_document  # noqa: PLC0415
+    from enclosure_app.reports.pdf_notes import bookmarks, notes_on  # noqa: PLC0415
+    from enclosure_app.reports.pdf_outline import About  # noqa: PLC0415
+    from enclosure_app.reports.pdf_pages import PaintedPage  # noqa: PLC0415
 
     painted = [
-        PaintedPage(page.width, page.height, page.numbered(number, len(pages), theme))
+        PaintedPage(
+            page.width,
+            page.height,
+            page.numbered(number, len(pages), theme),
+            notes_on(page, job, theme),
+        )
         for number, page in enumerate(pages, 1)
     ]
-    title = " – ".join(filter(None, (job.project, pages[0].titles.drawing)))
-    paint_pages(fresh, painted, title, job.who)
+    about = About(
+        title=" – ".join(filter(None, (job.project, pages[0].titles.drawing))),
+        author=job.who,
+        language=spoken(),
+        day=job.date,
+        bookmarks=bookmarks(tuple(pages)),
+    )
+    write_document(fresh, painted, about)

@@ -56,7 +56,7 @@ def speak_in(application: QCoreApplication, tongue: Tongue) -> None:
         translator = QTranslator(application)
         if translator.load(name, folder):
             application.installTranslator(translator)
-    speak(Language(_translated, tongue.capitals, tongue.groups, tongue.point))
+    speak(Language(_translated, tongue.capitals, tongue.groups, tongue.point, tongue.code))
 
 
 def _folder() -> str:

@@ -8,7 +8,9 @@ import pytest
 
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.theme import Pen
-from enclosure_app.reports.pdf_pages import PaintedPage, paint_pages
+from enclosure_app.reports.pdf_document import write_document
+from enclosure_app.reports.pdf_outline import About
+from enclosure_app.reports.pdf_pages import PaintedPage
 
 PER_MM = 10.0
 
@@ -37,7 +39,7 @@ Paint = Callable[..., Picture]
 def picture(tmp_path: Path, qapp: object) -> Paint:
     def paint(*marks: Mark) -> Picture:
         path = tmp_path / "marks.pdf"
-        paint_pages(path, [PaintedPage(60.0, 40.0, marks)], "", "")
+        write_document(path, [PaintedPage(60.0, 40.0, marks)], About(""))
         return Picture(path)
 
     return paint

@@ -1,0 +1,114 @@
+"""Puts the runs of a painting together to pages, each run in the layers that a reader can switch.
+
+Optional content as in ISO 32000-1, 8.11: one group for each overlay, and a membership dictionary
+for what is seen while any of several is. With all groups on, a page looks as it was painted.
+"""
+
+from collections.abc import Mapping, Sequence
+from io import BytesIO
+from itertools import islice
+from types import MappingProxyType
+
+from pikepdf import Array, Dictionary, Name, Object, Page, Pdf, String
+
+from enclosure_app.drawing.marks import Overlay, Overlays
+from enclosure_app.language import later, say
+from enclosure_app.reports.pdf_pages import Painting
+
+_NAMES = {
+    Overlay.LINEWORK: later("Linework"),
+    Overlay.WATER: later("Water"),
+    Overlay.AIR: later("Air"),
+    Overlay.VAPOUR: later("Vapour"),
+    Overlay.HEAT: later("Heat"),
+    Overlay.FINDINGS: later("Findings"),
+}
+
+
+def layered(painting: Painting) -> tuple[Pdf, Mapping[Overlay, Object]]:
+    """Return a document of the pages that were painted, and its optional-content groups."""
+    pdf = Pdf.open(BytesIO(painting.data))
+    groups = _groups(pdf, painting)
+    left = iter(list(pdf.pages))
+    joined = [_joined(pdf, list(islice(left, len(runs))), runs, groups) for runs in painting.runs]
+    del pdf.pages[:]
+    pdf.pages.extend(joined)
+    return pdf, groups
+
+
+def _groups(pdf: Pdf, painting: Painting) -> Mapping[Overlay, Object]:
+    """Give the document a group for each overlay that something lies on, all of them on."""
+    used = {overlay for runs in painting.runs for run in runs for overlay in run}
+    groups = {
+        overlay: pdf.make_indirect(
+            Dictionary(Type=Name.OCG, Name=String(say(_NAMES[overlay])), Intent=Name.View)
+        )
+        for overlay in Overlay
+        if overlay in used
+    }
+    if groups:
+        listed = list(groups.values())
+        shown = Dictionary(
+            Name=String(say("All layers")),
+            BaseState=Name.ON,
+            Order=Array(listed),
+            ListMode=Name.AllPages,
+        )
+        pdf.Root.OCProperties = Dictionary(OCGs=Array(listed), D=shown)
+    return MappingProxyType(groups)
+
+
+def _joined(
+    pdf: Pdf, pages: list[Page], runs: Sequence[Overlays], groups: Mapping[Overlay, Object]
+) -> Page:
+    """Make one page of several, one for each run."""
+    properties = Dictionary()
+    content = b"".join(
+        _marked(page, overlays, properties, groups, pdf)
+        for page, overlays in zip(pages, runs, strict=True)
+    )
+    resources = _together(pages)
+    if properties.keys():
+        resources.Properties = properties
+    whole = pages[0]
+    whole.obj.Contents = pdf.make_stream(content)
+    whole.obj.Resources = resources
+    return whole
+
+
+def _marked(
+    page: Page,
+    overlays: Overlays,
+    properties: Dictionary,
+    groups: Mapping[Overlay, Object],
+    pdf: Pdf,
+) -> bytes:
+    """Return what a run paints, marked as belonging to its layers."""
+    content = b"q\n" + page.obj.Contents.read_bytes().strip() + b"\nQ\n"
+    if not overlays:
+        return content
+    name = "/" + "-".join(overlays)
+    if name not in properties:
+        properties[name] = _membership(pdf, [groups[each] for each in overlays])
+    return f"/OC {name} BDC\n".encode("ascii") + content + b"EMC\n"
+
+
+def _membership(pdf: Pdf, groups: list[Object]) -> Object:
+    """Return what says that something is seen while any of the groups is."""
+    if len(groups) == 1:
+        return groups[0]
+    return pdf.make_indirect(Dictionary(Type=Name.OCMD, OCGs=Array(groups), P=Name.AnyOn))
+
+
+def _together(pages: Sequence[Page]) -> Dictionary:
+    """Return the resources of all runs; Qt names each by its number in the document."""
+    together = Dictionary()
+    for page in pages:
+        for kind, named in page.obj.Resources.items():
+            if not named.keys():
+                continue
+            if kind not in together:
+                together[kind] = Dictionary()
+            for name, resource in named.items():
+                together[kind][name] = resource
+    return together
