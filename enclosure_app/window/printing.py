@@ -5,8 +5,15 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
-from PySide6.QtCore import QMarginsF, Qt
-from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPicture
+from PySide6.QtCore import QMarginsF, QRectF, Qt
+from PySide6.QtGui import (
+    QImage,
+    QPageLayout,
+    QPageSize,
+    QPaintDevice,
+    QPainter,
+    QPicture,
+)
 from PySide6.QtPrintSupport import QPrinter, QPrintPreviewDialog
 from PySide6.QtWidgets import QWidget
 
@@ -25,6 +32,7 @@ from enclosure_app.window.canvas.underlay_layer import lying_under, without_text
 from enclosure_app.window.reading_apart import SheetOrder
 
 VERY_MANY = 20_000  # lines from which a sheet is written in a process of its own
+_COARSE = 200 / 25.4  # and of those that are pictures of dots
 _DOTS = 300 / 25.4  # dots to the mm at which sheets are painted beforehand
 
 
@@ -47,7 +55,7 @@ def job_for(project: Project) -> SheetJob:
 class Sheet:
     """One sheet, painted beforehand: what it takes to paint it anew, and its size in mm."""
 
-    picture: QPicture
+    picture: QPicture | QImage
     width: float
     height: float
 
@@ -77,9 +85,16 @@ def order_for(path: Path, found: tuple[Project, tuple[SectionResult, ...]]) -> S
 
 
 def recorded(
-    project: Project, results: tuple[SectionResult, ...], progress: Progress
+    project: Project,
+    results: tuple[SectionResult, ...],
+    progress: Progress,
+    *,
+    to_look_at: bool = False,
 ) -> tuple[Sheet, ...]:
     """Return the sheets of a project, so that painting them anew takes no time to speak of.
+
+    To be looked at only, a very large sheet is a picture of dots: even its lines painted anew
+    would take long.
 
     Raises:
         EnclosureError: there is nothing to draw.
@@ -93,19 +108,31 @@ def recorded(
             raise EnclosureError(nothing_to_draw())
         told = gone_through(pages, COMPOSED, 1.0, each=1)
         return tuple(
-            _recorded(page, page.numbered(number, len(pages), theme))
+            _recorded(page, page.numbered(number, len(pages), theme), to_look_at=to_look_at)
             for number, page in enumerate(told, 1)
         )
 
 
-def _recorded(page: Page, marks: tuple[Mark, ...]) -> Sheet:
+def _recorded(page: Page, marks: tuple[Mark, ...], *, to_look_at: bool) -> Sheet:
+    if to_look_at and len(marks) > VERY_MANY:
+        image = QImage(
+            round(page.width * _COARSE), round(page.height * _COARSE), QImage.Format.Format_RGB32
+        )
+        image.fill(Qt.GlobalColor.white)
+        _paint(image, marks, _COARSE, page.height)
+        return Sheet(image, page.width, page.height)
     picture = QPicture()
-    painter = QPainter(picture)
+    _paint(picture, marks, _DOTS, page.height)
+    return Sheet(picture, page.width, page.height)
+
+
+def _paint(device: QPaintDevice, marks: tuple[Mark, ...], dots: float, height: float) -> None:
+    painter = QPainter(device)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     try:
-        MarkPainter(painter, _DOTS, page.height).paint(marks)
+        MarkPainter(painter, dots, height).paint(marks)
     finally:
         painter.end()
-    return Sheet(picture, page.width, page.height)
 
 
 def print_sheets(printer: QPrinter, sheets: Sequence[Sheet]) -> None:
@@ -124,6 +151,9 @@ def print_sheets(printer: QPrinter, sheets: Sequence[Sheet]) -> None:
 
 def paint_sheet(painter: QPainter, sheet: Sheet, dots: float) -> None:
     """Paint a sheet at so many dots to the mm."""
+    if isinstance(sheet.picture, QImage):
+        painter.drawImage(QRectF(0, 0, sheet.width * dots, sheet.height * dots), sheet.picture)
+        return
     painter.save()
     # a picture makes itself as large as it was in inches, whatever the dots
     inches = sheet.picture.logicalDpiX() / painter.device().logicalDpiX()

@@ -4,7 +4,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from PySide6.QtGui import QImage, QPainter
+from PySide6.QtGui import QImage, QPainter, QPicture
 from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
@@ -113,6 +113,26 @@ def test_a_recorded_sheet_is_what_would_be_painted(found: Found, qtbot: QtBot) -
         for x, y in dark
     ]  # fmt: skip
     assert sum(close) > 0.97 * len(close)
+
+
+def test_a_very_large_sheet_is_dots_to_look_at_and_lines_to_print(
+    found: Found, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(printing, "VERY_MANY", 100)
+    (seen,) = printing.recorded(*found, Progress(), to_look_at=True)
+    (printed,) = printing.recorded(*found, Progress())
+    assert isinstance(seen.picture, QImage)
+    assert isinstance(printed.picture, QPicture)
+    pictures = []
+    for sheet in (seen, printed):
+        image, painter = rendered(sheet.width, sheet.height, 1.0)
+        printing.paint_sheet(painter, sheet, 1.0)
+        painter.end()
+        pictures.append(image)
+    one, other = pictures
+    dark = [(x, y) for x in range(0, one.width(), 2) for y in range(0, one.height(), 2)]
+    apart = [abs(one.pixelColor(*p).lightness() - other.pixelColor(*p).lightness()) for p in dark]
+    assert sum(apart) / len(apart) < 12
 
 
 def test_sheets_are_printed_one_to_a_page(found: Found, qtbot: QtBot, tmp_path: Path) -> None:

@@ -87,7 +87,7 @@ class FileCommands(QObject):
         project, results = parts.document.project, tuple(parts.checking.results)
         self._issue(
             self.tr("Making the sheets ready"),
-            lambda progress: printing.recorded(project, results, progress),
+            lambda progress: printing.recorded(project, results, progress, to_look_at=True),
             lambda sheets: printing.Preview(parts.window, project, sheets).open(),
         )
 
