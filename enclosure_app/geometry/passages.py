@@ -11,7 +11,8 @@ import numpy as np
 import numpy.typing as npt
 
 from enclosure_app.geometry.closest import cross
-from enclosure_app.geometry.triangles import Mesh
+from enclosure_app.geometry.linework import split
+from enclosure_app.geometry.triangles import Mesh, triangulate
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
@@ -55,6 +56,16 @@ def feet(mesh: Mesh, reach: float) -> tuple[Ints, Floats]:
         places.append(foot)
         search = _beyond(mesh, search[~at_wall & (mesh.twin[search.edge] >= 0)])
     return np.concatenate(edges), np.concatenate(places)
+
+
+def with_feet(mesh: Mesh, edges: Ints, places: Floats) -> Mesh:
+    """Return the mesh with points at `places` on its walls `edges`."""
+    walls = mesh.walls
+    keys = mesh.starts[walls] * len(mesh.points) + mesh.ends[walls]
+    low, high = np.sort(np.column_stack([mesh.starts[edges], mesh.ends[edges]]), axis=1).T
+    order = np.argsort(keys)
+    rows = order[np.searchsorted(keys, low * len(mesh.points) + high, sorter=order)]
+    return triangulate(split(mesh.linework, rows, places)[0])
 
 
 def _first(mesh: Mesh, reach: float) -> _Search:

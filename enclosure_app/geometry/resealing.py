@@ -20,7 +20,8 @@ from enclosure_app.geometry.bridges import tied
 from enclosure_app.geometry.cavities import CrossingError
 from enclosure_app.geometry.floods import groups
 from enclosure_app.geometry.gates import Gates, gates
-from enclosure_app.geometry.linework import noded
+from enclosure_app.geometry.linework import GRID, noded
+from enclosure_app.geometry.passages import feet, with_feet
 from enclosure_app.geometry.triangles import Mesh, triangulate
 
 Point = tuple[float, float]
@@ -114,7 +115,7 @@ def _apart(rooms: Rooms, joins: Ints) -> bool:
 def _joins(rooms: Rooms, core: Core, box: Floats) -> Ints | None:
     """Return the pairs of rooms (j, 2) that may be joined through a core; None where it is not known."""
     try:
-        passable = _gates(rooms.frame, core)
+        passable = _gates(rooms.frame, core, rooms.touch)
     except CrossingError:
         return None
     mesh = passable.mesh
@@ -143,10 +144,12 @@ def _rooms_joined(pairs: Ints) -> Ints:
     return joined
 
 
-def _gates(frame: Sequence[Point], core: Core) -> Gates:
+def _gates(frame: Sequence[Point], core: Core, touch: float) -> Gates:
     chords = np.asarray(core.bridges, dtype=float).reshape(-1, 2, 2)
     lines, ties = tied(noded(frame, core.solids), chords - np.asarray(frame[0], dtype=float))
-    return gates(triangulate(lines), ties)
+    mesh = triangulate(lines)
+    edges, places = feet(mesh, touch + GRID)
+    return gates(with_feet(mesh, edges, places) if len(edges) else mesh, ties)
 
 
 def _crossings(passable: Gates, box: Floats, touch: float) -> tuple[Ints, Ints]:

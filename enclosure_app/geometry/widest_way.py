@@ -19,8 +19,8 @@ from enclosure_app.geometry.cavities import CrossingError
 from enclosure_app.geometry.climbing import Climb, Hills
 from enclosure_app.geometry.floods import Side, widest_joint
 from enclosure_app.geometry.gates import Gates, gates
-from enclosure_app.geometry.linework import GRID, Linework, evened, noded, split
-from enclosure_app.geometry.passages import feet
+from enclosure_app.geometry.linework import GRID, Linework, evened, noded
+from enclosure_app.geometry.passages import feet, with_feet
 from enclosure_app.geometry.resealing import Rooms, rooms_of
 from enclosure_app.geometry.routes import Stop, route
 from enclosure_app.geometry.triangles import Mesh, triangulate
@@ -202,7 +202,7 @@ def _widest(mesh: Mesh, ties: Ints, ends: Ends, touch: float) -> tuple[_Search, 
     if width > 0:
         edges, places = feet(mesh, width)
         if len(edges):
-            search = _Search.of(gates(_with_feet(mesh, edges, places), ties), ends)
+            search = _Search.of(gates(with_feet(mesh, edges, places), ties), ends)
             width = search.width(touch)
     return search, search.way(width) if width > 0 else Way(0.0)
 
@@ -211,16 +211,6 @@ def _side(mesh: Mesh, climbs: list[Climb]) -> Side:
     triangles = [mesh.triangle_at(climb.trail[-1]) for climb in climbs]
     width = [2 * climb.room * (1 + LEVEL) for climb in climbs]
     return Side(np.array(triangles), np.array(width))
-
-
-def _with_feet(mesh: Mesh, edges: Ints, places: Floats) -> Mesh:
-    """Return the mesh with points at `places` on its walls `edges`."""
-    walls = mesh.walls
-    keys = mesh.starts[walls] * len(mesh.points) + mesh.ends[walls]
-    low, high = np.sort(np.column_stack([mesh.starts[edges], mesh.ends[edges]]), axis=1).T
-    order = np.argsort(keys)
-    rows = order[np.searchsorted(keys, low * len(mesh.points) + high, sorter=order)]
-    return triangulate(split(mesh.linework, rows, places)[0])
 
 
 def _moved(way: Way, origin: Floats) -> Way:

@@ -1,0 +1,78 @@
+"""How much sooner a check is done after one point moved: ratios within one run.
+
+Run with ``pytest tests/benchmarks --benchmark-only``. Times are processor time.
+"""
+
+import random
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from statistics import median
+from time import process_time
+
+from pytest_benchmark.fixture import BenchmarkFixture
+
+from enclosure_app.checker import check, check_section
+from enclosure_app.files.rule_book import load_limits
+from enclosure_app.model.place import Line
+from enclosure_app.model.section import Section
+from tests.benchmarks.walls import wall_of_sheets
+
+PIECES, MOVES = 2000, 25
+LIMITS = load_limits()
+
+
+def moves(section: Section, count: int) -> Iterator[Section]:
+    """Yield the section with one point moved a little at a random place, and as it was, in turn."""
+    chance = random.Random(2000)  # noqa: S311  the same places in every run
+    for _ in range(count):
+        number = chance.randrange(len(section.pieces))
+        piece = section.pieces[number]
+        assert isinstance(piece.shape, Line)
+        points = list(piece.shape.points)
+        at = chance.randrange(len(points))
+        x, y = points[at]
+        points[at] = (x + chance.uniform(-1.5, 1.5), y + chance.uniform(-8.0, 8.0))
+        pieces = list(section.pieces)
+        pieces[number] = replace(piece, shape=replace(piece.shape, points=tuple(points)))
+        yield replace(section, pieces=tuple(pieces))
+        yield section
+
+
+def seconds(task: Callable[[], object]) -> float:
+    start = process_time()
+    task()
+    return process_time() - start
+
+
+def test_a_moved_point_is_checked_twenty_times_sooner_than_all(
+    benchmark: BenchmarkFixture,
+) -> None:
+    section = wall_of_sheets(PIECES, gap=False)
+    last = check(section, LIMITS)
+    took: list[float] = []
+    for moved in moves(section, MOVES):
+        start = process_time()
+        last = check(moved, LIMITS, last)
+        took.append(process_time() - start)
+    whole = min(seconds(lambda: check_section(section, LIMITS)) for _ in range(3))
+    again = median(took)
+    moved = next(moves(section, 1))
+    assert check(moved, LIMITS, last).result == check_section(moved, LIMITS)
+    benchmark.pedantic(lambda: check(moved, LIMITS, last), rounds=5)
+    benchmark.extra_info |= {
+        "again_ms": 1e3 * again, "whole_ms": 1e3 * whole, "ratio": whole / again,
+    }  # fmt: skip
+    assert whole >= 20 * again
+
+
+def test_what_is_open_is_checked_again_no_slower_than_as_a_whole(
+    benchmark: BenchmarkFixture,
+) -> None:
+    """The widest way in is looked for as a whole: where it runs may depend on all that is drawn."""
+    section = wall_of_sheets(PIECES, gap=True)
+    last = check(section, LIMITS)
+    took = [seconds(lambda moved=moved: check(moved, LIMITS, last)) for moved in moves(section, 3)]
+    whole = min(seconds(lambda: check_section(section, LIMITS)) for _ in range(2))
+    benchmark.pedantic(lambda: check(next(moves(section, 1)), LIMITS, last), rounds=1)
+    benchmark.extra_info |= {"again_ms": 1e3 * median(took), "whole_ms": 1e3 * whole}
+    assert median(took) <= whole
