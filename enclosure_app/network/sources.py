@@ -124,9 +124,9 @@ def landings_of(
 def heads(water: Water, flow: Flow, landings: Landings) -> list[Spot]:
     """Return where routes start, lowest first."""
     slack = water.ground.tolerances.lap_reach
-    entered = _entered(flow, _reached(flow, landings.node))
+    entered = entered_at(flow, reached_from(flow, landings.node))
     first = entered[landings.node] > landings.station + slack
-    past = _reached(flow, landings.node[first])
+    past = reached_from(flow, landings.node[first])
     which = np.flatnonzero(first | ~past[landings.node])
     rows = zip(landings.run[which].tolist(), landings.station[which].tolist(), strict=True)
     places = {Spot(*row): water.ground.at(*row) for row in rows}
@@ -135,7 +135,7 @@ def heads(water: Water, flow: Flow, landings: Landings) -> list[Spot]:
     )
 
 
-def _entered(flow: Flow, reached: Bools) -> Floats:
+def entered_at(flow: Flow, reached: Bools) -> Floats:
     """Return how far up each node drops come on to it from `reached` ones; infinite where they do not."""
     entered = np.full(len(flow.onto), inf)
     for way in (0, 1):
@@ -144,7 +144,7 @@ def _entered(flow: Flow, reached: Bools) -> Floats:
     return entered
 
 
-def _reached(flow: Flow, start: Ints) -> Bools:
+def reached_from(flow: Flow, start: Ints) -> Bools:
     """Return every node that drops run over which are on one of `start`.
 
     Twice as many steps are looked ahead in each round, so that a long way takes few rounds.
