@@ -14,6 +14,7 @@ import shapely
 from numpy.typing import NDArray
 
 from enclosure_app.geometry.closest import crossings, foot
+from enclosure_app.geometry.in_turns import asked, listed, made, placed
 from enclosure_app.geometry.rims import Floats, Ints
 
 Point = tuple[float, float]
@@ -65,7 +66,7 @@ class LineworkGraph:
             gap: Loose ends are carried on over so many mm; 0 for never.
         """
         start, end = _stretches(lines)
-        tree = shapely.STRtree(np.asarray(shapely.linestrings(np.stack([start, end], axis=1))))
+        tree = shapely.STRtree(made(shapely.linestrings, np.stack([start, end], axis=1)))
         met = _meetings(start, end, snap)
         over = _over_gaps(start, end, tree, met, (snap, gap)) if gap > snap else _NONE
         net = _net(start, end, met, over)
@@ -78,7 +79,7 @@ class LineworkGraph:
             site_at=net.at,
             site_spot=net.spot,
             spots=net.spots,
-            places=[(x, y) for x, y in net.spots.tolist()],
+            places=[(x, y) for x, y in listed(net.spots)],
             first=first,
             target=target,
             cost=cost,
@@ -141,7 +142,7 @@ def _stretches(lines: Sequence[Sequence[Point]]) -> tuple[Floats, Floats]:
     if not lines:
         return np.zeros((0, 2)), np.zeros((0, 2))
     line = np.repeat(np.arange(len(lines)), [len(points) for points in lines])
-    places = np.array([point for points in lines for point in points], dtype=np.float64)
+    places = placed(lines)
     going_on = (line[1:] == line[:-1]) & (np.hypot(*np.diff(places, axis=0).T) > 2 * SAME)
     return places[:-1][going_on], places[1:][going_on]
 
@@ -186,9 +187,9 @@ def _near(start: Floats, end: Floats, reach: float) -> tuple[Ints, Ints]:
     step = along[owner] / parts[owner, None]
     one = start[owner] + number[:, None] * step
     low, high = np.minimum(one, one + step), np.maximum(one, one + step)
-    boxes = np.asarray(shapely.linestrings(np.stack([low, high], axis=1)), dtype=object)
+    boxes = made(shapely.linestrings, np.stack([low, high], axis=1))
     wide = np.stack([low - reach, high + reach], axis=1)
-    first, second = shapely.STRtree(boxes).query(np.asarray(shapely.linestrings(wide)))
+    first, second = asked(shapely.STRtree(boxes), made(shapely.linestrings, wide))
     a, b = owner[first], owner[second]
     upper = a < b
     keys = a[upper] * len(start) + b[upper]
@@ -263,9 +264,8 @@ def _over_gaps(
     places = np.concatenate([start, end])
     owner = np.tile(np.arange(len(start)), 2)
     loose = np.flatnonzero(_loose(np.hypot(*(end - start).T), met, reach[0]))
-    which, other = tree.query(
-        np.asarray(shapely.points(places[loose])), predicate="dwithin", distance=reach[1]
-    )
+    shapes = made(shapely.points, places[loose])
+    which, other = asked(tree, shapes, predicate="dwithin", distance=reach[1])
     which = loose[which]
     on = foot(places[which], start[other], end[other])
     away = np.hypot(*(on - places[which]).T)
@@ -304,4 +304,4 @@ def _fans(net: _Net) -> tuple[list[int], list[int], list[float], list[int]]:
     first = np.searchsorted(source[order], np.arange(len(net.spots) + 1))
     target = net.links[:, ::-1].T.ravel()[order]
     number = np.tile(np.arange(count), 2)[order]
-    return first.tolist(), target.tolist(), net.cost[number].tolist(), number.tolist()
+    return listed(first), listed(target), listed(net.cost[number]), listed(number)

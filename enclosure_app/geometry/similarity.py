@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from itertools import islice
 from math import degrees, radians
 
-import numpy as np
+from enclosure_app.geometry.in_turns import listed, placed
 
 Point = tuple[float, float]
 
@@ -63,9 +63,9 @@ class Similarity:
         if not runs:
             return []
         counts = [len(run) for run in runs]
-        flat = np.array([point for run in runs for point in run], dtype=np.float64).reshape(-1, 2)
+        flat = placed(runs)
         a, b = self.by.real, self.by.imag
         x = a * flat[:, 0] - b * flat[:, 1] + self.shift.real
         y = b * flat[:, 0] + a * flat[:, 1] + self.shift.imag
-        places = iter(zip(x.tolist(), y.tolist(), strict=True))
+        places = iter(zip(listed(x), listed(y), strict=True))
         return [tuple(islice(places, count)) for count in counts]

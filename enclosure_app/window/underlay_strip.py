@@ -1,6 +1,7 @@
 """A strip above the drawing for what lies under it: how large it is, where, how pale, whether at all."""
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QActionGroup
@@ -20,6 +21,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.similarity import Similarity
 from enclosure_app.model.edits import remove_underlay, set_paper_scale, show_underlay
 from enclosure_app.model.project import Project, Underlay
+from enclosure_app.window.canvas.page_moving import edit_apart
 from enclosure_app.window.canvas.tools.set_scale import offer_drawn
 from enclosure_app.window.canvas.workplace import Workplace
 
@@ -207,10 +209,13 @@ class UnderlayStrip(QWidget):
         if underlay is None or index is None:
             return
         text = self.tr("Set the scale of the paper")
-        if self._do(text, lambda p, i: set_paper_scale(p, i, ratio)):
+
+        def then() -> None:
             factor = underlay.paper_mm * ratio / underlay.mm_per_pixel
             self._place.resized.emit()
             offer_drawn(self._place, index, Similarity.about(underlay.at, factor))
+
+        edit_apart(self._place, text, partial(set_paper_scale, index=index, ratio=ratio), then)
 
     def _do(self, text: str, change: Callable[[Project, int], Project]) -> bool:
         index = self.index

@@ -21,6 +21,7 @@ from enclosure_app.model.edits import add_underlay
 from enclosure_app.model.project import Project, Underlay
 from enclosure_app.model.section import Section
 from enclosure_app.progress import Progress
+from enclosure_app.window.canvas.page_moving import lines_ready
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.next_step import Step, say
 from enclosure_app.window.opening import new_project
@@ -108,7 +109,9 @@ class Underlaying(QObject):
     def _take_page(self, laid: _Laid) -> None:
         document, read = self._place.document, laid.read
         if document.project is not laid.base:  # something was changed meanwhile
-            laid = _laid(document.project, self._place.section, read)
+            base, section = document.project, self._place.section
+            self._begin(read.underlay.name, lambda _: _laid(base, section, read), self._take_page)
+            return
         if laid.begun:
             document.open(laid.begun)
             self.began.emit()
@@ -133,7 +136,8 @@ def _laid(base: Project, section: Section | None, read: ReadUnderlay) -> _Laid:
         begun = new_project(units, Path(read.underlay.name).stem)
         section = begun.sections[0]
     under = beside_what_is_drawn(replace(read.underlay, section=section.name), section)
-    return _Laid(read, base, begun, add_underlay(begun or base, under, read.lines))
+    after = lines_ready(add_underlay(begun or base, under, read.lines))
+    return _Laid(read, base, begun, after)
 
 
 def beside_what_is_drawn(underlay: Underlay, section: Section) -> Underlay:

@@ -5,6 +5,7 @@ Shift they bring it to scale too. So a scan is laid onto a drawing by two pairs 
 """
 
 from cmath import phase
+from functools import partial
 from math import degrees, dist
 
 from PySide6.QtCore import Qt
@@ -15,6 +16,7 @@ from enclosure_app.model.edits import lay_underlay
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.page_moving import edit_apart
 from enclosure_app.window.canvas.tools.set_scale import offer_drawn
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
 from enclosure_app.window.canvas.underlay_pick import (
@@ -132,19 +134,20 @@ class LayUnderlay(Tool):
         scales = pointer.adds and self._fixed is not None
         similar = self._similar(start, at, scales=scales)
         self._from = None
-        done = self.edit(
-            say("Move the picture"),
-            lambda p, _: lay_underlay(p, index, similar, to_scale=scales),
-            gesture=self._gesture,
-        )
-        if self._fixed is not None:
-            self._fixed = None
-            if done and scales:
+        last, self._fixed = self._fixed is not None, None
+
+        def then() -> None:
+            if not last:
+                self._fixed = at
+                self.changed.emit()
+                return
+            if scales:
                 self.place.resized.emit()
                 offer_drawn(self.place, index, similar)
             self.done.emit()
-        elif done:
-            self._fixed = at
+
+        laid = partial(lay_underlay, index=index, similar=similar, to_scale=scales)
+        edit_apart(self.place, say("Move the picture"), laid, then, self._gesture)
 
     def _similar(self, start: Point, end: Point, *, scales: bool) -> Similarity:
         """Return how the picture goes when a place of it goes from `start` to `end`."""

@@ -5,6 +5,7 @@ large as it truly is, or a length ``at`` an angle, in which it is turned as well
 go along; what was drawn over it by hand is offered to.
 """
 
+from functools import partial
 from math import atan2, degrees, dist
 
 from PySide6.QtCore import QPointF, Qt
@@ -18,6 +19,7 @@ from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink import pen
 from enclosure_app.window.canvas.lettering import words
+from enclosure_app.window.canvas.page_moving import edit_apart
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
 from enclosure_app.window.canvas.underlay_pick import apart, movable, underlay_meant
 from enclosure_app.window.canvas.workplace import Workplace
@@ -176,13 +178,15 @@ class SetScale(Tool):
     def _apply(self, index: int, similar: Similarity) -> None:
         self._typed = ""
         self._first = self._second = None
-        if self.edit(
-            say("Set the scale of the picture"),
-            lambda p, _: lay_underlay(p, index, similar, to_scale=True),
-        ):
+
+        def then() -> None:
             self.place.resized.emit()
             offer_drawn(self.place, index, similar)
             self.done.emit()
+
+        text = say("Set the scale of the picture")
+        scaled = partial(lay_underlay, index=index, similar=similar, to_scale=True)
+        edit_apart(self.place, text, scaled, then)
 
     def _take_back(self) -> None:
         if self._typed:
