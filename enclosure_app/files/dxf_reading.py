@@ -21,6 +21,7 @@ from enclosure_app.files.dxf_styles import Style, Styles
 from enclosure_app.files.dxf_tally import MOST_INSERTS, Group, Tally
 from enclosure_app.files.dxf_texts import READERS, dimension_kind
 from enclosure_app.files.dxf_words import printable
+from enclosure_app.files.own_marks import APPLICATION
 from enclosure_app.files.raw import Raw, RawDimension, RawPath, RawText, Tag
 from enclosure_app.model.drawing import Note
 from enclosure_app.model.place import Point
@@ -95,7 +96,9 @@ class Reading:
             style = table[
                 own.get("layer", "0"), own.get("linetype", "BYLAYER"), own.get("color", 256)
             ]
-            if kind in _SILENT or self._hides(kind, style, own):
+            if kind in _SILENT or (style.own and self._passes_over(entity)):
+                continue
+            if self._hides(kind, style, own):
                 continue
             handle = placement.handle(own.get("handle") or "")
             tag = Tag(kind, handle, style.layer, style.linetype, style.color, block)
@@ -107,6 +110,12 @@ class Reading:
                 skipped[style.layer] += 1
             else:
                 self._draw(entity, tag, placement)
+
+    def _passes_over(self, entity: DXFGraphic) -> bool:
+        """Return whether an entity stands among the marks of an earlier check, and say so if it is none."""
+        if not entity.has_xdata(APPLICATION):
+            self.tally.among_marks.add(entity.dxf.get("handle") or "")
+        return True
 
     def _hides(self, kind: str, style: Style, own: Mapping[str, Any]) -> bool:
         """Return whether an entity is not seen, and count it."""

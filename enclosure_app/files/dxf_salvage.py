@@ -120,10 +120,10 @@ def _written(value: object) -> str:
     if isinstance(value, bytes):
         return value.hex().upper()
     text = str(value).replace("\r", " ").replace("\n", " ")
-    return text if text.isascii() else "".join(map(_escaped, text))
+    return text if text.isascii() else "".join(map(escaped, text))
 
 
-def _escaped(character: str) -> str:
+def escaped(character: str) -> str:
     """Escape what is not ASCII, so that the code page no longer matters."""
     if character.isascii():
         return character

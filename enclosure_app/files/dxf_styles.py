@@ -1,11 +1,12 @@
 """Resolves ByLayer, ByBlock and layer 0, and tells which layers are frozen or switched off."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ezdxf.document import Drawing
 from ezdxf.entities.layer import Layer
 
 from enclosure_app.files.dxf_words import printable
+from enclosure_app.files.own_marks import is_own_layer
 
 _BY_BLOCK, _BY_LAYER = 0, 256
 _WHITE = 7
@@ -13,13 +14,17 @@ _WHITE = 7
 
 @dataclass(frozen=True, slots=True)
 class Style:
-    """Resolved properties: the layer as its table spells it, linetype in capitals, colour number."""
+    """Resolved properties: the layer as its table spells it, linetype in capitals, colour number.
+
+    `own` says of a layer that this program writes its marks on it.
+    """
 
     layer: str
     linetype: str
     color: int
     off: bool = False
     frozen: bool = False
+    own: bool = False
 
 
 class Styles:
@@ -41,7 +46,9 @@ class Styles:
         """Return what a layer says; one that the table lacks is visible and white."""
         style = self._layers.get(_fold(name))
         if style is None:
-            style = self._layers[_fold(name)] = Style(printable(name), "CONTINUOUS", _WHITE)
+            style = self._layers[_fold(name)] = Style(
+                printable(name), "CONTINUOUS", _WHITE, own=is_own_layer(name)
+            )
         return style
 
 
@@ -69,7 +76,7 @@ class StyleTable(dict[tuple[str, str, int], Style]):
             number = own.color
         elif number == _BY_BLOCK:
             number = insert.color if insert else _WHITE
-        style = self[key] = Style(own.layer, printable(line), number, own.off, own.frozen)
+        style = self[key] = replace(own, linetype=printable(line), color=number)
         return style
 
 
@@ -85,4 +92,5 @@ def _of(layer: Layer, all_layers: bool) -> Style:
         color=abs(written) or _WHITE,
         off=not all_layers and layer.is_off(),
         frozen=not all_layers and layer.is_frozen(),
+        own=is_own_layer(layer.dxf.name),
     )

@@ -65,6 +65,7 @@ class Tally:
     wild: Group = field(default_factory=Group)
     broken: Group = field(default_factory=Group)
     empty: Group = field(default_factory=Group)
+    among_marks: Group = field(default_factory=Group)
     outside: dict[str, Group] = field(default_factory=dict)
     missing: dict[str, Group] = field(default_factory=dict)
     clipped: dict[str, Group] = field(default_factory=dict)
@@ -88,6 +89,13 @@ class Tally:
             things = say_count(group.count, *words, kind=kind)
             yield say("Left out: {things} (first: {first}).", things=things, first=group.first)
         yield from self._faulty()
+        if self.among_marks.count:
+            yield say(
+                "Left out: {entities} on the layers of this program's own marks (first: {first}): "
+                "draw on other layers what is to be checked.",
+                entities=_entities(self.among_marks.count),
+                first=self.among_marks.first,
+            )
         for name, count in self.paper.items():
             yield say(
                 "The paper layout “{name}” was not read; it holds {entities}.",
