@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.dxf_memory import kept_in_use
 from enclosure_app.files.underlay_reading import (
     SUFFIXES,
     ReadUnderlay,
@@ -101,8 +102,9 @@ class Underlaying(QObject):
         base, section = self._place.document.project, self._place.section
 
         def read(progress: Progress) -> _Laid:
-            found = read_underlay(file, page, progress.tell)
-            return _laid(base, section, found)
+            with kept_in_use():
+                found = read_underlay(file, page, progress.tell)
+                return _laid(base, section, found)
 
         self._begin(file.name, read, self._take_page)
 
@@ -136,7 +138,7 @@ def _laid(base: Project, section: Section | None, read: ReadUnderlay) -> _Laid:
         begun = new_project(units, Path(read.underlay.name).stem)
         section = begun.sections[0]
     under = beside_what_is_drawn(replace(read.underlay, section=section.name), section)
-    after = lines_ready(add_underlay(begun or base, under, read.lines))
+    after = lines_ready(lambda: add_underlay(begun or base, under, read.lines))
     return _Laid(read, base, begun, after)
 
 

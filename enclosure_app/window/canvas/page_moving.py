@@ -5,10 +5,12 @@ the edit is made anew of what is there then.
 """
 
 from collections.abc import Callable
+from functools import partial
 
 from shiboken6 import isValid
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.dxf_memory import kept_in_use, set_aside
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
 from enclosure_app.window.canvas.linework import Linework
@@ -24,11 +26,15 @@ Made = Callable[[Project], Project]
 _under_way: list[Work] = []
 
 
-def lines_ready(project: Project) -> Project:
-    """Return a project whose lines are ready to be painted and caught; called in a thread."""
-    for section in project.sections:
-        made_of(section.strokes, Linework)
-        made_of(section.strokes, stroke_segments)
+def lines_ready(make: Callable[[], Project]) -> Project:
+    """Return a project that is made, its lines ready to be painted and caught; for a thread."""
+    with kept_in_use():
+        project = make()
+        for section in project.sections:
+            made_of(section.strokes, Linework)
+            made_of(section.strokes, stroke_segments)
+    if any(is_large(section) for section in project.sections):
+        set_aside()
     return project
 
 
@@ -57,7 +63,7 @@ def edit_apart(
         then()
 
     if is_large(place.section):
-        work = Work(lambda _: lines_ready(edit(before)))
+        work = Work(lambda _: lines_ready(partial(edit, before)))
         _under_way.append(work)  # somebody has to keep it until it is done
         work.done.connect(take)
         work.failed.connect(lambda why: place.refused.emit(why) if isValid(place) else None)

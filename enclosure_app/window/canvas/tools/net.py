@@ -4,6 +4,7 @@ from threading import Thread
 
 from PySide6.QtCore import QObject, Signal
 
+from enclosure_app.files.dxf_memory import kept_in_use, set_aside
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.planning.tracing import LineworkGraph, followed, graph_of
 
@@ -36,7 +37,9 @@ class Net(QObject):
         return there
 
     def _make(self, key: _Key, section: Section) -> None:
-        _keep(key, section)
+        with kept_in_use():
+            _keep(key, section)
+        set_aside()
         self.ready.emit()
 
     def _done(self) -> None:
