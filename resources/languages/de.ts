@@ -385,6 +385,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>One place at a time, large, as on a scaffold: what is wrong, what to look at, a name under it</source>
+   <translation>Eine Stelle nach der anderen, groß, wie auf dem Gerüst: was nicht stimmt, was anzusehen ist, darunter ein Name</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Open a DXF drawing or a project</source>
    <translation>Eine DXF-Zeichnung oder ein Projekt öffnen</translation>
   </message>
@@ -617,6 +622,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Vapour alone</source>
    <translation>Nur Dampf</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Walk the section</source>
+   <translation>Den Schnitt abgehen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -1032,6 +1042,24 @@
   </message>
  </context>
  <context>
+  <name>FindingCard</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/finding_card.py" />
+   <source>Why is this a fault?</source>
+   <translation>Warum ist das ein Mangel?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/finding_card.py" />
+   <source>measured</source>
+   <translation>gemessen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/finding_card.py" />
+   <source>required</source>
+   <translation>gefordert</translation>
+  </message>
+ </context>
+ <context>
   <name>FindingCommands</name>
   <message>
    <location filename="../../enclosure_app/window/commands/finding.py" />
@@ -1134,6 +1162,107 @@
    <location filename="../../enclosure_app/window/findings_panel.py" />
    <source>What is wrong, in walking order</source>
    <translation>Was nicht stimmt, der Reihe nach</translation>
+  </message>
+ </context>
+ <context>
+  <name>Foot</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>All</source>
+   <translation>Alle</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>Closer</source>
+   <translation>Näher heran</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>Look closer (+)</source>
+   <translation>Näher heran (+)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>Look wider (−)</source>
+   <translation>Weiter weg (−)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>Next ›</source>
+   <translation>Weiter ›</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>The next stop (→)</source>
+   <translation>Die nächste Stelle (→)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>The stop before (←)</source>
+   <translation>Die Stelle davor (←)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>The whole section (0)</source>
+   <translation>Der ganze Schnitt (0)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>Wider</source>
+   <translation>Weiter weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/foot.py" />
+   <source>‹ Before</source>
+   <translation>‹ Davor</translation>
+  </message>
+ </context>
+ <context>
+  <name>Head</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>Everything</source>
+   <translation>Alles</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>Leave the walk (Esc); what was put down stays</source>
+   <translation>Den Rundgang verlassen (Esc); was festgehalten ist, bleibt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>Sign</source>
+   <translation>Unterschreiben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>What is left</source>
+   <translation>Was noch offen ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>What is wrong</source>
+   <translation>Was nicht stimmt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>all done</source>
+   <translation>alles erledigt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>{} left</source>
+   <translation>{} noch offen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>{} of {}</source>
+   <translation>{} von {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>‹ Back to the drawing</source>
+   <translation>‹ Zurück zur Zeichnung</translation>
   </message>
  </context>
  <context>
@@ -1705,6 +1834,14 @@
   </message>
  </context>
  <context>
+  <name>PlaceCard</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/place_card.py" />
+   <source>Look here · {}</source>
+   <translation>Hier ansehen · {}</translation>
+  </message>
+ </context>
+ <context>
   <name>PlaceView</name>
   <message>
    <location filename="../../enclosure_app/window/walk/place_view.py" />
@@ -2040,6 +2177,74 @@
    <location filename="../../enclosure_app/window/showing.py" />
    <source>Checking {} sections</source>
    <translation>{} Schnitte werden geprüft</translation>
+  </message>
+ </context>
+ <context>
+  <name>SignPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Date: {}</source>
+   <translation>Datum: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Everything was looked at</source>
+   <translation>Alles wurde angesehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Go to the first one that is left</source>
+   <translation>Zum ersten gehen, das noch offen ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Remark</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Sign this section</source>
+   <translation>Diesen Schnitt unterschreiben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Sign, with this left open</source>
+   <translation>Unterschreiben, mit dem hier offen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Signed by {}, {}</source>
+   <translation>Unterschrieben von {}, {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Take the name of {} back</source>
+   <translation>Den Namen von {} zurücknehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>The section was changed since: walk it again and sign anew.</source>
+   <translation>Der Schnitt wurde seitdem geändert: noch einmal abgehen und neu unterschreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>To be mended: {}</source>
+   <translation>Zu beheben: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Walk the next section</source>
+   <translation>Den nächsten Schnitt abgehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>{} of {} places are done</source>
+   <translation>{} von {} Stellen sind erledigt</translation>
   </message>
  </context>
  <context>
@@ -3193,6 +3398,52 @@
   </message>
  </context>
  <context>
+  <name>WalkPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/page.py" />
+   <source>The walk</source>
+   <translation>Der Rundgang</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/page.py" />
+   <source>Your name, to be put beside what you say</source>
+   <translation>Ihr Name, der neben dem steht, was Sie sagen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Walking</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <source>Remark</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <source>Signed by {}</source>
+   <translation>Unterschrieben von {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <source>The name of {} taken back</source>
+   <translation>Der Name von {} zurückgenommen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <source>There is nothing to walk yet: open a drawing, or draw a sheet.</source>
+   <translation>Noch gibt es nichts abzugehen: eine Zeichnung öffnen oder eine Bahn zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <source>Verdict: {}</source>
+   <translation>Entscheidung: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <source>What was seen on site</source>
+   <translation>Was auf der Baustelle gesehen wurde</translation>
+  </message>
+ </context>
+ <context>
   <name>Words</name>
   <message>
    <location filename="../../enclosure_app/drawing/title_block.py" />
@@ -3721,6 +3972,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/rule_pictures.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>As drawn</source>
    <translation>Wie gezeichnet</translation>
   </message>
@@ -3758,6 +4010,11 @@
    <location filename="../../resources/limits.toml" />
    <source>Asphalt shingles.</source>
    <translation>Bitumenschindeln.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>At least</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -3813,6 +4070,11 @@
    <location filename="../../enclosure_app/window/typed_size.py" />
    <source>Between {low} and {high}</source>
    <translation>Zwischen {low} und {high}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>Beware</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -3879,6 +4141,12 @@
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>By hand, other products were given: {count}.</source>
    <translation>Von Hand wurden andere Produkte gegeben: {count}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>By whom</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -4042,6 +4310,12 @@
    <translation>Wärmeleitfähigkeit: „{text}“ ist keine; in W/(m·K) eingeben, etwa 0.035, oder etwa 0.24 Btu.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>Control</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Coping</source>
    <translation>Mauerabdeckung</translation>
@@ -4065,6 +4339,11 @@
    <location filename="../../resources/limits.toml" />
    <source>Counter-flashing over the lower flashing at masonry.</source>
    <translation>Überhangblech über dem unteren Blech an Mauerwerk.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <source>Cover</source>
+   <translation>Deckblatt</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -4212,7 +4491,9 @@
    <translation>Mit 3 mm Abstand zeichnen, die von oben kommende Bahn außen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
    <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>Drawing</source>
    <translation>Zeichnung</translation>
   </message>
@@ -4372,12 +4653,18 @@
    <translation>Holzfaserplatte, hart</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <source>Figure from</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>Figure from: {basis}</source>
    <translation>Wert aus: {basis}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>Findings</source>
    <translation>Befunde</translation>
   </message>
@@ -4959,6 +5246,16 @@
    <translation>Sie fängt auf, was am Rahmen vorbeikommt, und muss es hinauslassen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/pdf_words.py" />
+   <source>It has no words ({kind}).</source>
+   <translation>Sie hat keine Worte ({kind}).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <source>It lets the finding stand and gives no reason.</source>
+   <translation>Sie lässt den Befund stehen und nennt keinen Grund.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/ponding.py" />
    <source>It may stand deeper: the drawing ends before it runs over.</source>
    <translation>Es kann tiefer stehen: Die Zeichnung endet, bevor es überläuft.</translation>
@@ -4982,6 +5279,21 @@
    <location filename="../../enclosure_app/planning/site_list_questions.py" />
    <source>It sticks by pressure; a hand alone leaves channels of air and water.</source>
    <translation>Es haftet durch Druck; die Hand allein lässt Kanäle für Luft und Wasser.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_words.py" />
+   <source>It was set to “{word}”, which is no verdict.</source>
+   <translation>Sie wurde auf „{word}“ gesetzt, und das ist keine Entscheidung.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <source>It was written about the drawing {drawing}.</source>
+   <translation>Sie wurde zur Zeichnung {drawing} geschrieben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_words.py" />
+   <source>It was written into the note itself, which does not tell by whom.</source>
+   <translation>Sie wurde in die Notiz selbst geschrieben, und die sagt nicht, von wem.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_maps.py" />
@@ -5022,6 +5334,12 @@
    <location filename="../../enclosure_app/window/words.py" />
    <source>Keeps the warmth in: insulation without a cold bridge.</source>
    <translation>Hält die Wärme drinnen: Dämmung ohne Wärmebrücke.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>Key</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -5109,6 +5427,11 @@
    <translation>Mindestens 100 mm überlappt und geklemmt oder abgedichtet. 50 mm sind aus früheren Ausgaben erinnert und gelten hier nicht.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>Layer</source>
+   <translation>Layer</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_maps.py" />
    <source>Layer maps</source>
    <translation>Layerzuordnungen</translation>
@@ -5132,6 +5455,11 @@
    <location filename="../../resources/products.toml" />
    <source>Ledger</source>
    <translation>Streichbalken</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Left open: {places}.</source>
+   <translation>Offen gelassen: {places}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/dxf_tally.py" />
@@ -5269,6 +5597,11 @@
    <translation>{layer} zu „{meant}“ machen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>Marked-up sections of the enclosure</source>
+   <translation>Markierte Schnitte der Gebäudehülle</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/reports/dxf_splice.py" />
    <source>Marks are written into the model only, and “{layout}” was checked: check the model, or write the marked-up sheet.</source>
    <translation>Marken werden nur in das Modell geschrieben, und geprüft wurde „{layout}“: das Modell prüfen oder das Prüfblatt schreiben.</translation>
@@ -5279,13 +5612,18 @@
    <translation>Marken weit weg von allen Stücken sind ausgelassen: {places}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <source>Measured</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/dxf_words.py" />
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>Measured {measured}, required {required}.</source>
    <translation>Gemessen {measured}, gefordert {required}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <location filename="../../enclosure_app/reports/dxf_words.py" />
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>Measured {measured}.</source>
    <translation>Gemessen {measured}.</translation>
@@ -5379,6 +5717,12 @@
    <location filename="../../enclosure_app/drawing/ribbon.py" />
    <source>No sheet or board of this layer is drawn.</source>
    <translation>Von dieser Schicht ist keine Bahn oder Platte gezeichnet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>No.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/files/lock.py" />
@@ -5572,6 +5916,12 @@
    <translation>Phenolharzplatte</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>Photographs</source>
+   <translation>Fotos</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Pipe</source>
    <translation>Rohr</translation>
@@ -5585,6 +5935,11 @@
    <location filename="../../resources/limits.toml" />
    <source>Pitch over 5 degrees, above the finished surface.</source>
    <translation>Neigung über 5 Grad, über der fertigen Oberfläche.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>Place</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -5668,6 +6023,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Remark</source>
    <translation>Hinweis</translation>
   </message>
@@ -5687,6 +6044,11 @@
    <translation>Repariert: {what}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <source>Required</source>
+   <translation>Gefordert</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
    <source>Reverse lap</source>
    <translation>Verkehrte Überlappung</translation>
@@ -5695,6 +6057,11 @@
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>Revision</source>
    <translation>Index</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>Revision {revision}</source>
+   <translation>Stand {revision}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
@@ -5747,6 +6114,11 @@
    <translation>Dachfenster</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <source>Rule</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../resources/limits.toml" />
    <source>Same as the national code. Not required in the cases of 9.26.5.1 (2).</source>
    <translation>Wie die nationale Vorschrift. In den Fällen von 9.26.5.1 (2) nicht verlangt.</translation>
@@ -5762,6 +6134,7 @@
    <translation>Angeben, in welchem Dokument die Werte gelesen wurden, oder das Häkchen wegnehmen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>Scale</source>
    <translation>Maßstab</translation>
@@ -5797,7 +6170,10 @@
    <translation>Nahtklebeband für Bahnen und Platten</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
    <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Section</source>
    <translation>Schnitt</translation>
   </message>
@@ -5810,6 +6186,16 @@
    <location filename="../../enclosure_app/model/edits/sections.py" />
    <source>Section "{name}" has no such {side} mark: pick one that is drawn.</source>
    <translation>Der Schnitt „{name}“ hat keine solche Marke „{side}“: eine wählen, die gezeichnet ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>Sections and findings, by layer</source>
+   <translation>Schnitte und Befunde, nach Schicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>Seen</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -5832,6 +6218,11 @@
    <translation>Selbstklebende Bahn, dampfdicht</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <source>Severity</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../resources/limits.toml" />
    <source>Sheathing membrane at joints, upper over lower.</source>
    <translation>Wandbahn an Stößen, obere über untere.</translation>
@@ -5842,9 +6233,15 @@
    <translation>Beplankung mit verklebten Stößen</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>Sheet</source>
    <translation>Blatt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>Sheets</source>
+   <translation>Blätter</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
@@ -5865,6 +6262,16 @@
    <location filename="../../resources/limits.toml" />
    <source>Side lap 4 in at end joints.</source>
    <translation>Seitenüberlappung 4 in an Stößen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>Sign-off</source>
+   <translation>Unterschrift</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>Signed off</source>
+   <translation>Unterschrieben</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -5905,6 +6312,11 @@
    <location filename="../../resources/products.toml" />
    <source>Single-ply roof membrane, fastened, seams welded</source>
    <translation>Einlagige Dachbahn, befestigt, Nähte verschweißt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>Site list</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -5962,6 +6374,7 @@
    <translation>Jemand</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables_site.py" />
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
    <location filename="../../enclosure_app/rules/gap.py" />
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
@@ -6202,6 +6615,11 @@
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>The map says otherwise of some of its lines, by how these are drawn.</source>
    <translation>Von einigen seiner Linien sagt die Zuordnung anderes, je nachdem, wie sie gezeichnet sind.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_words.py" />
+   <source>The note's own words were changed.</source>
+   <translation>Die eigenen Worte der Notiz wurden geändert.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -6454,6 +6872,16 @@
    <translation>Dicke: Ein Produkt kann nicht 0 dick sein; leer lassen, wenn unbekannt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <source>This is a note of its own that stands at no finding.</source>
+   <translation>Das ist eine eigene Notiz, die an keinem Befund steht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <source>This is a note of its own that stands near a finding, and answers none.</source>
+   <translation>Das ist eine eigene Notiz, die bei einem Befund steht und auf keinen antwortet.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/site_list_questions.py" />
    <source>This list reminds; it replaces neither the makers' instructions nor local codes nor the judgement of licensed people.</source>
    <translation>Diese Liste erinnert; sie ersetzt weder die Angaben der Hersteller noch örtliche Vorschriften noch das Urteil zugelassener Fachleute.</translation>
@@ -6484,7 +6912,7 @@
    <translation>Zu beheben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <location filename="../../enclosure_app/reports/dxf_words.py" />
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>To do: {advice}</source>
    <translation>Zu tun: {advice}</translation>
@@ -6551,6 +6979,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/verdicts.py" />
+   <location filename="../../enclosure_app/window/walk/walking.py" />
    <source>Type your name: it is put beside what you say.</source>
    <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
   </message>
@@ -6691,6 +7120,12 @@
    <translation>Lüftungsmatte</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <source>Verdict</source>
+   <translation>Entscheidung</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>Verdict: {verdict}</source>
    <translation>Entscheidung: {verdict}</translation>
@@ -6814,9 +7249,19 @@
    <translation>Was gefunden wird</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <source>What it is about is no longer found.</source>
+   <translation>Worum es geht, wird nicht mehr gefunden.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/layer_menu.py" />
    <source>What its name suggests</source>
    <translation>Was sein Name nahelegt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <source>What to do</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -6836,7 +7281,18 @@
    <translation>Was stattdessen zu zeichnen ist</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>What to look at</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>What was decided</source>
+   <translation>Was entschieden wurde</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>What was found</source>
    <translation>Was gefunden wurde</translation>
   </message>
@@ -6844,6 +7300,17 @@
    <location filename="../../enclosure_app/model/edits/verdicts.py" />
    <source>What was found may stand only for a reason: type why, so that others can follow.</source>
    <translation>Was gefunden wurde, darf nur mit Grund bleiben: den Grund eingeben, damit andere folgen können.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>What was signed</source>
+   <translation>Was unterschrieben wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>When (UTC)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -6879,6 +7346,11 @@
    <location filename="../../enclosure_app/window/units_asking.py" />
    <source>Which units is {file} drawn in?</source>
    <translation>In welchen Einheiten ist {file} gezeichnet?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <source>Why</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -7193,6 +7665,7 @@
    <translation>zweifelhaft</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
    <location filename="../../enclosure_app/model/finding.py" />
    <source>doubts</source>
    <translation>Zweifel</translation>
@@ -7306,6 +7779,7 @@
    <translation>Fehler unbekannter Art ({code})</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
    <location filename="../../enclosure_app/model/finding.py" />
    <source>faults</source>
    <translation>Mängel</translation>
@@ -7319,6 +7793,16 @@
    <location filename="../../enclosure_app/drawing/sheet.py" />
    <source>feet and inches</source>
    <translation>Fuß und Zoll</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>finding {number} ({what})</source>
+   <translation>Befund {number} ({what})</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>findings</source>
+   <translation>Befunde</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
@@ -7557,6 +8041,11 @@
    <location filename="../../enclosure_app/files/map_tables.py" />
    <source>is {value}; write a slope as rise over run (4:12 is 0.3333).</source>
    <translation>ist {value}; die Neigung als Höhe durch Länge schreiben (4:12 ist 0.3333).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>issued by {who}</source>
+   <translation>herausgegeben von {who}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/units.py" />
@@ -7830,6 +8319,16 @@
    <translation>kein Wert bekannt</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>no layer</source>
+   <translation>keine Schicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <source>no longer found</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../enclosure_app/reports/pdf_pages.py" />
    <source>no page could be started</source>
    <translation>keine Seite ließ sich beginnen</translation>
@@ -7860,6 +8359,11 @@
    <translation>nicht gezeichnet</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>not signed</source>
+   <translation>nicht unterschrieben</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/title_block.py" />
    <source>nothing found</source>
    <translation>nichts gefunden</translation>
@@ -7888,6 +8392,11 @@
    <location filename="../../enclosure_app/files/units.py" />
    <source>only so are its texts ({tall:.0f} mm high) and its extent usual</source>
    <translation>nur so sind ihre Texte ({tall:.0f} mm hoch) und ihre Ausdehnung üblich</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>open</source>
+   <translation>offen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/open_penetration.py" />
@@ -7980,6 +8489,7 @@
    <translation>Hinweis</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
    <location filename="../../enclosure_app/model/finding.py" />
    <source>remarks</source>
    <translation>Hinweise</translation>
@@ -8056,6 +8566,11 @@
    <translation>Abschnitt ohne Ende (die Datei wurde vielleicht abgeschnitten)</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>sections</source>
+   <translation>Schnitte</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>sheet</source>
@@ -8065,6 +8580,16 @@
    <location filename="../../enclosure_app/rules/short_lap.py" />
    <source>short lap</source>
    <translation>Überlappung zu kurz</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>signed off</source>
+   <translation>unterschrieben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>signed, then changed</source>
+   <translation>unterschrieben, dann geändert</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/junctions.py" />
@@ -8087,6 +8612,11 @@
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>soffit</source>
    <translation>Untersicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <source>somebody</source>
+   <translation>jemand</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/open_penetration.py" />
@@ -8446,6 +8976,11 @@
    <translation>{count} entschieden</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/pdf_report.py" />
+   <source>{count} drawings</source>
+   <translation>{count} Zeichnungen</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files" />
    <source>{count} embedded object</source>
    <translation>{count} eingebettetes Objekt</translation>
@@ -8595,6 +9130,16 @@
    <location filename="../../enclosure_app/files" />
    <source>{count} shape symbols</source>
    <translation>{count} Formsymbole</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>{count} sheet</source>
+   <translation>{count} Blatt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>{count} sheets</source>
+   <translation>{count} Blätter</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files" />
@@ -8965,6 +9510,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>{names} and {count} more</source>
    <translation>{names} und {count} weitere</translation>
   </message>
@@ -9034,6 +9580,11 @@
    <translation>{name}: Das Schreiben wurde von außen beendet, oder der Rechner hat zu wenig Speicher dafür: andere Programme schließen und noch einmal schreiben.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <source>{others} decided otherwise.</source>
+   <translation>{others} haben anders entschieden.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/site_list_joints.py" />
    <source>{over} over {under}</source>
    <translation>{over} über {under}</translation>
@@ -9042,6 +9593,26 @@
    <location filename="../../enclosure_app/planning/parts/__init__.py" />
    <source>{part} has no size {size!r}: it has {sizes}.</source>
    <translation>„{part}“ hat kein Maß {size!r}: es hat {sizes}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_comments.py" />
+   <source>{path} cannot be read ({why}); choose another file.</source>
+   <translation>{path} lässt sich nicht lesen ({why}); eine andere Datei wählen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <source>{path} holds no notes of this program: take the PDF that it wrote, saved with its notes (printing a PDF anew leaves them out).</source>
+   <translation>{path} enthält keine Notizen dieses Programms: das PDF nehmen, das es geschrieben hat, mit seinen Notizen gespeichert (ein neu gedrucktes PDF lässt sie weg).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_comments.py" />
+   <source>{path} is locked with a password: save it without one first.</source>
+   <translation>{path} ist mit einem Kennwort gesperrt: zuerst ohne Kennwort speichern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_comments.py" />
+   <source>{path} is not a PDF that can be read: save it anew and try again.</source>
+   <translation>{path} ist kein lesbares PDF: neu speichern und noch einmal versuchen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list_metal.py" />
@@ -9072,6 +9643,11 @@
    <location filename="../../enclosure_app/files/dxf_words.py" />
    <source>{shown} and {count} more</source>
    <translation>{shown} und {count} weitere</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/cover.py" />
+   <source>{signed} (changed since)</source>
+   <translation>{signed} (seitdem geändert)</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/underlay_image.py" />
