@@ -4014,7 +4014,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>At least</source>
-   <translation type="unfinished" />
+   <translation>Mindestens</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -4074,7 +4074,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Beware</source>
-   <translation type="unfinished" />
+   <translation>Vorsicht</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -4146,7 +4146,7 @@
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>By whom</source>
-   <translation type="unfinished" />
+   <translation>Von wem</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -4313,7 +4313,7 @@
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Control</source>
-   <translation type="unfinished" />
+   <translation>Schicht</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -4655,7 +4655,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>Figure from</source>
-   <translation type="unfinished" />
+   <translation>Wert aus</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
@@ -5339,7 +5339,7 @@
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Key</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -5614,7 +5614,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>Measured</source>
-   <translation type="unfinished" />
+   <translation>Gemessen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/dxf_words.py" />
@@ -5722,7 +5722,7 @@
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>No.</source>
-   <translation type="unfinished" />
+   <translation>Nr.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/lock.py" />
@@ -5939,7 +5939,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Place</source>
-   <translation type="unfinished" />
+   <translation>Stelle</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -6116,7 +6116,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>Rule</source>
-   <translation type="unfinished" />
+   <translation>Regel</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -6195,7 +6195,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Seen</source>
-   <translation type="unfinished" />
+   <translation>Gesehen</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -6220,7 +6220,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>Severity</source>
-   <translation type="unfinished" />
+   <translation>Schwere</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -6316,7 +6316,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Site list</source>
-   <translation type="unfinished" />
+   <translation>Baustellenliste</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -7261,7 +7261,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>What to do</source>
-   <translation type="unfinished" />
+   <translation>Was zu tun ist</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -7283,7 +7283,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>What to look at</source>
-   <translation type="unfinished" />
+   <translation>Was anzusehen ist</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/cover.py" />
@@ -7310,7 +7310,7 @@
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>When (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Wann (UTC)</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
@@ -7350,7 +7350,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_site.py" />
    <source>Why</source>
-   <translation type="unfinished" />
+   <translation>Warum</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
@@ -8326,7 +8326,7 @@
   <message>
    <location filename="../../enclosure_app/reports/tables_findings.py" />
    <source>no longer found</source>
-   <translation type="unfinished" />
+   <translation>nicht mehr gefunden</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/pdf_pages.py" />
