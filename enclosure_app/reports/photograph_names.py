@@ -1,0 +1,30 @@
+"""The names under which photographs of a project are handed over: their own where they differ."""
+
+import re
+from collections import Counter
+from collections.abc import Mapping
+from pathlib import PurePath
+
+from enclosure_app.model.photograph import Photograph
+
+_UNSAFE = re.compile(r'[\x00-\x1f<>:"/\\|?*]')  # what one file system or another refuses
+
+
+def file_names(photographs: Mapping[str, Photograph]) -> dict[str, str]:
+    """Return a file's name for each photograph, by its key; no two are the same.
+
+    It is the name of the file that it came from, with a little of its key where two have one name
+    or it has none.
+    """
+    stems = {key: _stem(photograph.name) for key, photograph in photographs.items()}
+    used = Counter(stem.casefold() for stem in stems.values())
+    return {
+        key: f"{stem or 'photograph'}-{key[:8]}.jpg"
+        if not stem or used[stem.casefold()] > 1
+        else f"{stem}.jpg"
+        for key, stem in stems.items()
+    }
+
+
+def _stem(name: str) -> str:
+    return _UNSAFE.sub("_", PurePath(name.replace("\\", "/")).stem).strip(" .")
