@@ -151,6 +151,7 @@ class _SheetAsked(_Asked):
     revision: str
     who: str
     day: datetime | None
+    cover: bool | None
 
 
 def _points(
@@ -261,7 +262,7 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
 
 
 @_commands.command("sheet")
-@click.argument("file", type=_FILE)
+@click.argument("files", type=_FILE, nargs=-1, required=True, metavar="FILE...")
 @click.option("-o", "--output", type=_FILE, required=True, metavar="PDF", help="File to write.")
 @click.option("--paper", default="A3", show_default=True, help="Paper: A4, A3, ANSI B, ANSI D.")
 @click.option("--scale", metavar="1:N", help="Scale; without it, the largest usual one that fits.")
@@ -271,15 +272,20 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
 @click.option(
     "--date", "day", type=click.DateTime(["%Y-%m-%d"]), help="Date of issue; else today."
 )
+@click.option(
+    "--cover/--no-cover",
+    default=None,
+    help="Begin with a cover: sheets, counts and sign-offs. Else only for several drawings.",
+)
 @_reading_options
-def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
-    """Check a drawing and write its marked-up sheet as a PDF."""
+def _sheet(files: tuple[Path, ...], output: Path, **asked: Unpack[_SheetAsked]) -> int:
+    """Check drawings and write their marked-up sheets as one PDF."""
     from enclosure_app.drawing.job import SheetJob
     from enclosure_app.model.report import Report
     from enclosure_app.reports.pdf_report import write_sheets
     from enclosure_app.reports.text_report import summary
 
-    _keep_inputs(output, (file, asked["layers"]))
+    _keep_inputs(output, (*files, asked["layers"]))
     check_file = _checker(asked, linework=True)
     job = SheetJob(
         paper=asked["paper"],
@@ -288,12 +294,16 @@ def _sheet(file: Path, output: Path, **asked: Unpack[_SheetAsked]) -> int:
         revision=asked["revision"],
         who=asked["who"],
         date=f"{asked['day'] or datetime.now().astimezone():%Y-%m-%d}",
+        cover=len(files) > 1 if asked["cover"] is None else asked["cover"],
     )
-    with own_faults_in_words(str(file)):
-        result = check_file(file)
-        write_sheets(output, (result,), job)
-    say(f"{output} is written: {summary(Report((result,)))}", sys.stdout)
-    return _status((result,))
+    results = []
+    for file in with_progress(files, "Checking"):
+        with own_faults_in_words(str(file)):
+            results.append(check_file(file))
+    with own_faults_in_words(str(output)):
+        write_sheets(output, tuple(results), job)
+    say(f"{output} is written: {summary(Report(tuple(results)))}", sys.stdout)
+    return _status(results)
 
 
 @_commands.command("explain")

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enclosure_app.drawing.placement import Box
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
+from enclosure_app.model.sign_offs import Signed
 
 # ISO 216 and ASME Y14.1, landscape, mm.
 PAPERS: dict[str, tuple[float, float]] = {
@@ -22,7 +23,8 @@ class SheetJob:
     """One order for sheets.
 
     `paper` is one of `PAPERS`; `scale` a standard scale, None for the largest that fits. Texts
-    that are not known are "". `date` is written as given.
+    that are not known are "". `date` is written as given. With a `cover`, that comes first and
+    lists the sheets, what was found and decided, and who `signed` which section, by its name.
     """
 
     paper: str = "A3"
@@ -31,6 +33,8 @@ class SheetJob:
     revision: str = ""
     who: str = ""
     date: str = ""
+    cover: bool = False
+    signed: tuple[tuple[str, Signed], ...] = ()
 
 
 def paper_size(paper: str) -> tuple[float, float]:

@@ -3,7 +3,7 @@
 Plain values; `pdf_annotations` and `pdf_outline` write them.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import PurePath
 
@@ -126,9 +126,12 @@ def _sentences(finding: Finding, units: Units, decision: Decision | None) -> Ite
         yield say("Verdict: {verdict}", verdict=verdict_line(decision))
 
 
-def bookmarks(pages: tuple[Page, ...], first: int = 0) -> tuple[Bookmark, ...]:
-    """Return a bookmark for each section, with its findings below it; `first` is the first page."""
-    made: list[Bookmark] = []
+def bookmarks(pages: Sequence[Page], first: int = 0) -> tuple[Bookmark, ...]:
+    """Return a bookmark for each section, with its findings below it.
+
+    The sheets begin at page `first`; what comes before them is the cover, with a bookmark too.
+    """
+    made = [Bookmark(say("Cover"), 0)] if first else []
     before: Page | None = None
     for number, page in enumerate(pages, first):
         found = tuple(_found(place, number) for place in page.places)
@@ -141,7 +144,7 @@ def bookmarks(pages: tuple[Page, ...], first: int = 0) -> tuple[Bookmark, ...]:
     return tuple(made)
 
 
-def _section_title(page: Page, pages: tuple[Page, ...]) -> str:
+def _section_title(page: Page, pages: Sequence[Page]) -> str:
     """Return the section's name, after its drawing's where there are several drawings."""
     several = any(other.drawing is not page.drawing for other in pages)
     drawing = PurePath(page.drawing.drawing.file).name

@@ -1,9 +1,11 @@
 """The marked-up sheet as a PDF: vector lines, embedded fonts, text that can be searched."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 from uuid import uuid4
 
+from enclosure_app.drawing.cover import Cover, compose_cover
 from enclosure_app.drawing.job import SheetJob
 from enclosure_app.drawing.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import Theme, load_theme
@@ -11,6 +13,9 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say, spoken
 from enclosure_app.model.report import DrawingResult
 from enclosure_app.progress import part
+
+if TYPE_CHECKING:
+    from enclosure_app.reports.pdf_pages import PaintedPage
 
 __all__ = ["COMPOSED", "SheetJob", "nothing_to_draw", "write_sheets"]
 
@@ -71,24 +76,42 @@ def _unwritable(path: Path, error: OSError) -> EnclosureError:
 def _paint(fresh: Path, pages: Sequence[Page], job: SheetJob, theme: Theme) -> None:
     """Write the pages, for which Qt and the PDF library are loaded only here."""
     from enclosure_app.reports.pdf_document import write_document  # noqa: PLC0415
-    from enclosure_app.reports.pdf_notes import bookmarks, notes_on  # noqa: PLC0415
+    from enclosure_app.reports.pdf_notes import bookmarks  # noqa: PLC0415
     from enclosure_app.reports.pdf_outline import About  # noqa: PLC0415
-    from enclosure_app.reports.pdf_pages import PaintedPage  # noqa: PLC0415
 
-    painted = [
-        PaintedPage(
-            page.width,
-            page.height,
-            page.numbered(number, len(pages), theme),
-            notes_on(page, job, theme),
-        )
-        for number, page in enumerate(pages, 1)
-    ]
+    covers = compose_cover(pages, job, theme) if job.cover else ()
     about = About(
-        title=" – ".join(filter(None, (job.project, pages[0].titles.drawing))),
+        title=" – ".join(filter(None, (job.project, _drawings(pages)))),
         author=job.who,
         language=spoken(),
         day=job.date,
-        bookmarks=bookmarks(tuple(pages)),
+        fronts=len(covers),
+        bookmarks=bookmarks(pages, len(covers)),
     )
-    write_document(fresh, painted, about)
+    write_document(fresh, [*_painted_covers(covers), *_painted(pages, job, theme)], about)
+
+
+def _drawings(pages: Sequence[Page]) -> str:
+    """Return what is said of the drawings in the title: the name of one, or how many there are."""
+    names = {page.titles.drawing for page in pages}
+    return (
+        pages[0].titles.drawing if len(names) == 1 else say("{count} drawings", count=len(names))
+    )
+
+
+def _painted_covers(covers: Sequence[Cover]) -> "Iterator[PaintedPage]":
+    from enclosure_app.reports.pdf_notes import PageLink  # noqa: PLC0415
+    from enclosure_app.reports.pdf_pages import PaintedPage  # noqa: PLC0415
+
+    for cover in covers:
+        links = tuple(PageLink(box, len(covers) + sheet) for box, sheet in cover.links)
+        yield PaintedPage(cover.width, cover.height, cover.marks, links=links)
+
+
+def _painted(pages: Sequence[Page], job: SheetJob, theme: Theme) -> "Iterator[PaintedPage]":
+    from enclosure_app.reports.pdf_notes import notes_on  # noqa: PLC0415
+    from enclosure_app.reports.pdf_pages import PaintedPage  # noqa: PLC0415
+
+    for number, page in enumerate(pages, 1):
+        marks = page.numbered(number, len(pages), theme)
+        yield PaintedPage(page.width, page.height, marks, notes_on(page, job, theme))

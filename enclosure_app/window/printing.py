@@ -24,6 +24,7 @@ from enclosure_app.drawing.theme import load_theme
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import DrawingResult, SectionResult
+from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.verdicts import with_verdicts
 from enclosure_app.progress import Progress, gone_through, listening, part
 from enclosure_app.reports.pdf_painter import MarkPainter
@@ -44,10 +45,15 @@ def drawn(project: Project, results: tuple[SectionResult, ...]) -> DrawingResult
 
 
 def job_for(project: Project) -> SheetJob:
-    """Return the order for the sheets of a project."""
+    """Return the order for the sheets of a project, with a cover where these are several."""
     paper = "ANSI B" if project.units.imperial else "A3"
+    drawn_sections = [section for section in project.sections if section.pieces]
     return SheetJob(
-        paper=paper, project=project.title, date=f"{datetime.now().astimezone():%Y-%m-%d}"
+        paper=paper,
+        project=project.title,
+        date=f"{datetime.now().astimezone():%Y-%m-%d}",
+        cover=len(drawn_sections) > 1,
+        signed=tuple((s.name, each) for s in drawn_sections for each in signed(project, s)),
     )
 
 

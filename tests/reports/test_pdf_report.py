@@ -154,6 +154,26 @@ def test_a_sheet_is_in_order_for_qpdf_and_has_bookmarks_labels_and_a_language(
     assert reader.trailer["/Root"]["/Lang"] == "en"
 
 
+def test_a_set_begins_with_a_cover_that_leads_to_its_sheets(tmp_path: Path) -> None:
+    drawings = eave.drawing(), eave.drawing(eave.crowded(60), file="slip.dxf")
+    reader = written(tmp_path, *drawings, cover=True)
+    assert complaints(tmp_path / "sheet.pdf") == ""
+    first = words(reader.pages[0])
+    for part in ("Boathouse at Lund Water", "boathouse.dxf", "slip.dxf", "not signed", "2–5"):
+        assert part in first
+    links = [each.get_object() for each in reader.pages[0]["/Annots"]]
+    targets = [link["/Dest"][0].get_object() for link in links]
+    assert targets == [reader.pages[1].get_object(), reader.pages[2].get_object()]
+    assert list(reader.page_labels) == ["i", "1", "2", "3", "4", "5"]
+    assert "1 of 5" in words(reader.pages[1])
+    cover, wall, _, slip, below = reader.outline
+    assert cover.title == "Cover"
+    places = [reader.get_destination_page_number(each) for each in (cover, wall, slip)]
+    assert places == [0, 1, 2]
+    assert len(below) == 60
+    assert reader.metadata.title == "Boathouse at Lund Water – 2 drawings"
+
+
 def test_a_sheet_that_cannot_be_made_leaves_the_old_one_whole(tmp_path: Path) -> None:
     path = tmp_path / "sheet.pdf"
     path.write_bytes(b"what was here before")

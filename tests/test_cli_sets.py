@@ -1,0 +1,55 @@
+"""Sheets of several drawings as one file, by the command line and the whole road behind it."""
+
+from pathlib import Path
+
+import pypdf
+import pytest
+
+from enclosure_app.cli import FAULTS, UNUSABLE, main
+from enclosure_app.resources import sample
+from tests.reports.rendering import complaints
+
+LAYERS = ["--layers", str(sample("layers.toml"))]
+WALL, WINDOW = str(sample("wall-base-faulty.dxf")), str(sample("window-faulty.dxf"))
+
+
+@pytest.fixture
+def out(tmp_path: Path, qapp: object) -> Path:
+    return tmp_path / "set.pdf"
+
+
+def pages(path: Path) -> list[str]:
+    assert complaints(path) == ""
+    return [" ".join(page.extract_text().split()) for page in pypdf.PdfReader(path).pages]
+
+
+def test_several_drawings_are_one_set_with_a_cover(
+    out: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["sheet", WALL, WINDOW, "-o", str(out), "--project", "Mill", *LAYERS]) == FAULTS
+    cover, *sheets = pages(out)
+    assert len(sheets) == 3  # the window is drawn at its sill and at its head
+    assert all(part in cover for part in ("Mill", "WALL BASE AT RAFT EDGE", "not signed"))
+    assert "1 of 3" in sheets[0]
+    assert "3 of 3" in sheets[2]
+    assert f"{out} is written: " in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("typed", "count"), [([WALL], 1), ([WALL, "--cover"], 2), ([WALL, WINDOW, "--no-cover"], 3)]
+)
+def test_a_cover_is_there_when_it_is_asked_for(out: Path, typed: list[str], count: int) -> None:
+    main(["sheet", *typed, "-o", str(out), *LAYERS])
+    first, *more = pages(out)
+    assert 1 + len(more) == count
+    assert ("Signed off" in first) is ("--cover" in typed)
+
+
+def test_a_set_with_a_drawing_that_cannot_be_used_is_not_written(
+    out: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    broken = tmp_path / "broken.dxf"
+    broken.write_text("no drawing", encoding="utf-8")
+    assert main(["sheet", WALL, str(broken), "-o", str(out), *LAYERS]) == UNUSABLE
+    assert not out.exists()
+    assert "broken.dxf" in capsys.readouterr().err
