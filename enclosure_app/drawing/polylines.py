@@ -2,7 +2,7 @@
 
 from bisect import bisect_right
 from dataclasses import dataclass
-from itertools import accumulate, pairwise
+from itertools import accumulate, pairwise, repeat
 from math import dist, hypot
 
 from enclosure_app.model.place import Point, Points
@@ -105,21 +105,25 @@ class Foot:
 
 def foot(points: Points, place: Point) -> Foot:
     """Return the place on the polyline (two points or more) that is nearest to `place`."""
-    best: Foot | None = None
-    run = 0.0
-    for a, b in pairwise(points):
-        size, direction = dist(a, b), unit(a, b)
-        to = (place[0] - a[0], place[1] - a[1])
-        s = min(max(dot(to, direction), 0.0), size)
-        at = moved(a, direction, s)
-        left = dot(to, left_of(direction)) > 0
-        here = Foot(at, run + s, dist(at, place), direction, left)
-        if best is None or here.off < best.off - _SAME:
-            best = here
-        run += size
-    if best is None:
+    if len(points) < 2:
         raise ValueError("A polyline needs two points.")
-    return best
+    away = list(map(dist, points, repeat(place)))
+    sizes = list(map(dist, points, points[1:]))
+    bound = min(away) + _SAME
+    best: tuple[float, int, float] | None = None
+    for i, (far, size) in enumerate(zip(away, sizes, strict=False)):
+        if far - size > bound:
+            continue  # nothing of it can be nearest
+        a, direction = points[i], unit(points[i], points[i + 1])
+        s = min(max(dot((place[0] - a[0], place[1] - a[1]), direction), 0.0), size)
+        off = dist(moved(a, direction, s), place)
+        if best is None or off < best[0] - _SAME:
+            best = off, i, s
+    assert best is not None  # noqa: S101  the segments at the nearest point are asked
+    off, i, s = best
+    a, direction = points[i], unit(points[i], points[i + 1])
+    left = dot((place[0] - a[0], place[1] - a[1]), left_of(direction)) > 0
+    return Foot(moved(a, direction, s), sum(sizes[:i]) + s, off, direction, left)
 
 
 def simplified(points: Points, slack: float) -> Points:

@@ -1,10 +1,14 @@
 """Which way is outward and which way is uphill at a place on the sheet."""
 
+from bisect import bisect_right
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cached_property
+from itertools import accumulate
+from math import dist
 
 from enclosure_app.drawing.placement import Placement
-from enclosure_app.drawing.polylines import distinct, dot, foot, left_of, unit, walk_to
+from enclosure_app.drawing.polylines import distinct, dot, foot, left_of, moved, unit
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import LayerResult, Run, SectionResult
@@ -13,12 +17,16 @@ from enclosure_app.model.section import Section
 _STRETCH = 3.0  # mm on paper before and after a place, over which the walk's direction is taken
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Walk:
     """The trace of one control in sheet mm, and whether outside lies on its left."""
 
     points: Points
     outside_left: bool
+
+    @cached_property
+    def _stations(self) -> list[float]:
+        return list(accumulate(map(dist, self.points, self.points[1:]), initial=0.0))
 
     def outward(self, at: Point) -> Point:
         """Return the unit vector that leads outside at the place on the walk nearest to `at`.
@@ -27,9 +35,15 @@ class Walk:
         just where they lap.
         """
         along = foot(self.points, at).along
-        before, after = (walk_to(self.points, along + by)[0] for by in (-_STRETCH, _STRETCH))
+        before, after = (self._at(along + by) for by in (-_STRETCH, _STRETCH))
         x, y = left_of(unit(before, after))
         return (x, y) if self.outside_left else (-x, -y)
+
+    def _at(self, along: float) -> Point:
+        """Return the place at `along`; beyond an end the walk goes on straight."""
+        i = min(max(bisect_right(self._stations, along) - 1, 0), len(self.points) - 2)
+        direction = unit(self.points[i], self.points[i + 1])
+        return moved(self.points[i], direction, along - self._stations[i])
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,7 @@ from enclosure_app.window.canvas.look import DOTS, Look, legible
 
 _ROUND = (45, 135, -45, -135, 0, 180, 90, -90)  # degrees: where a flag may stand about its ring
 _STEM = 2.2  # mm from the ring to the flag
+_NEAR = 0.1  # of the window's sides, beyond which a sheet is left out
 _AT_ONCE = 40  # marks composed before others have a turn
 _LEGIBLE = 2.0  # dots: letters lower than this cannot be read
 _WORDS = 3.0  # mm below a flag for the word of its verdict
@@ -101,7 +102,7 @@ def only_control(result: SectionResult, only: Control | None) -> SectionResult:
 def seen_in(result: SectionResult, window: Box, least: float = 0.0) -> SectionResult:
     """Return the result without the office's lines, its areas cut off outside the window.
 
-    A hatch is made line by line, so that an area far larger than the window would be slow, as
+    Sheets that do not come near the window are left out. A hatch is made line by line, so that an area far larger than the window would be slow, as
     would be ten thousand texts; those lower than `least` mm are left out.
     """
     section = result.section
@@ -118,7 +119,7 @@ def seen_in(result: SectionResult, window: Box, least: float = 0.0) -> SectionRe
 def _cut(piece: Piece, window: Box) -> Piece | None:
     shape = piece.shape
     if not isinstance(shape, Area):
-        return piece
+        return piece if _comes_near(window, box_around(shape.points)) else None
     around = box_around(shape.outer)
     if _holds(window, around):
         return piece
@@ -127,6 +128,17 @@ def _cut(piece: Piece, window: Box) -> Piece | None:
         return None
     holes = tuple(filter(None, (clip_ring(hole, window) for hole in shape.holes)))
     return replace(piece, shape=Area(outer, holes))
+
+
+def _comes_near(window: Box, other: Box) -> bool:
+    """Whether a run comes into the window, or so near that its lap or its pen may reach into it."""
+    across, up = _NEAR * window.width, _NEAR * window.height
+    return (
+        other.left <= window.right + across
+        and other.right >= window.left - across
+        and other.bottom <= window.top + up
+        and other.top >= window.bottom - up
+    )
 
 
 def _holds(window: Box, other: Box) -> bool:

@@ -9,7 +9,7 @@ from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH
 from enclosure_app.drawing.marks import Fill, Flag, Label, Stroke
 from enclosure_app.drawing.placement import Box, Placement
 from enclosure_app.drawing.section_marks import frame_box
-from enclosure_app.model.place import Area
+from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import SectionResult
@@ -150,3 +150,14 @@ def test_texts_that_are_too_small_to_be_read_are_left_out() -> None:
     everything = Box(-1e5, -1e5, 1e5, 1e5)
     kept = seen_in(result, everything, 5.0).section.texts
     assert [text.height for text in kept] == [5.0, 50.0]
+
+
+def test_a_sheet_is_left_out_that_does_not_come_near_the_window() -> None:
+    """One that runs through the window without a point in it is shown."""
+    section = eave.section()
+    piece = next(p for p in section.pieces if isinstance(p.shape, Line))
+    through = replace(piece, name="through", shape=Line(((-5000.0, 50.0), (5000.0, 50.0))))
+    beyond = replace(piece, name="beyond", shape=Line(((-5000.0, 150.0), (5000.0, 150.0))))
+    result = replace(eave.result(), section=replace(section, pieces=(through, beyond)))
+    seen = seen_in(result, Box(0.0, 0.0, 100.0, 100.0)).section.pieces
+    assert [piece.name for piece in seen] == ["through"]
