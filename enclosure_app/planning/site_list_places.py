@@ -40,6 +40,11 @@ class SitePlace:
     extent: tuple[Points, ...] = ()
     cautions: tuple[str, ...] = ()
 
+    @property
+    def items(self) -> tuple[tuple[str, Question], ...]:
+        """What is looked at here, each with the key that what was seen of it is kept by."""
+        return tuple((f"{self.key}:{question.name}", question) for question in self.questions)
+
     def joined(self, other: "SitePlace") -> "SitePlace":
         """Return the place with the controls and the questions of another that is the same."""
         controls = {*self.controls, *other.controls}
