@@ -3,7 +3,8 @@
 All marks are in **sheet millimetres**: mm on paper, x to the right, y up, from the lower left corner of
 the page. A painter only paints them, in the order given; it decides nothing. `source` names what
 a mark shows (a piece, a finding's key), for whoever points at it. `overlays` are those that it lies
-on: it is seen while any of them is, and always if it lies on none.
+on: it is seen while any of them is, and always if it lies on none; what lies on the findings and
+on a layer is seen while both are.
 """
 
 from collections.abc import Iterable, Iterator

@@ -7,7 +7,7 @@ from math import floor
 from enclosure_app.drawing.band import BAND, HAIR, Ribbon
 from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at, spaced
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Overlay, Stroke, on
+from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Overlay, Stroke, on, overlays_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.ribbon_words import word_marks
 from enclosure_app.drawing.theme import Pen, Theme
@@ -38,7 +38,8 @@ def ribbon_marks(
     if ribbon.laid.length <= 0:
         return tuple(marks)
     marks += [*_band(ribbon, lapped(layer, ribbon.laid)), *_holes(ribbon), *word_marks(ribbon)]
-    return (*marks, *_ticks(ribbon), *on((Overlay.FINDINGS,), _flags(ribbon, numbers)))
+    both = (Overlay.FINDINGS, *overlays_of(layer.control))
+    return (*marks, *_ticks(ribbon), *on(both, _flags(ribbon, numbers)))
 
 
 def _heading(ribbon: Ribbon) -> Iterator[Mark]:

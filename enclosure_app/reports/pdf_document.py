@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from io import BytesIO
 from pathlib import Path
 
-from pikepdf import Name, ObjectStreamMode, Pdf
+from pikepdf import ObjectStreamMode, Pdf
 
 from enclosure_app.drawing.marks import Overlay
 from enclosure_app.reports.pdf_annotations import NoteWriter
@@ -31,8 +31,6 @@ def write_document(path: Path, pages: Sequence[PaintedPage], about: About) -> No
 
 
 def _saved(pdf: Pdf) -> bytes:
-    if Name.ID in pdf.trailer:
-        del pdf.trailer.ID  # Qt's, which no other painting has
     buffer = BytesIO()
     pdf.save(
         buffer,

@@ -27,35 +27,38 @@ _NAMES = {
 
 def layered(painting: Painting) -> tuple[Pdf, Mapping[Overlay, Object]]:
     """Return a document of the pages that were painted, and its optional-content groups."""
-    pdf = Pdf.open(BytesIO(painting.data))
-    groups = _groups(pdf, painting)
-    left = iter(list(pdf.pages))
-    joined = [_joined(pdf, list(islice(left, len(runs))), runs, groups) for runs in painting.runs]
-    del pdf.pages[:]
-    pdf.pages.extend(joined)
-    return pdf, groups
+    pdf, source = Pdf.new(), Pdf.open(BytesIO(painting.data))
+    groups = _groups(source, painting)
+    left = iter(list(source.pages))
+    for runs in painting.runs:
+        pdf.pages.append(_joined(source, list(islice(left, len(runs))), runs, groups))
+    offered = {overlay: pdf.copy_foreign(group) for overlay, group in groups.items()}
+    if offered:
+        pdf.Root.OCProperties = _offered(list(offered.values()))
+    return pdf, MappingProxyType(offered)
 
 
 def _groups(pdf: Pdf, painting: Painting) -> Mapping[Overlay, Object]:
-    """Give the document a group for each overlay that something lies on, all of them on."""
+    """Return a group for each overlay that something lies on."""
     used = {overlay for runs in painting.runs for run in runs for overlay in run}
-    groups = {
+    return {
         overlay: pdf.make_indirect(
             Dictionary(Type=Name.OCG, Name=String(say(_NAMES[overlay])), Intent=Name.View)
         )
         for overlay in Overlay
         if overlay in used
     }
-    if groups:
-        listed = list(groups.values())
-        shown = Dictionary(
-            Name=String(say("All layers")),
-            BaseState=Name.ON,
-            Order=Array(listed),
-            ListMode=Name.AllPages,
-        )
-        pdf.Root.OCProperties = Dictionary(OCGs=Array(listed), D=shown)
-    return MappingProxyType(groups)
+
+
+def _offered(groups: list[Object]) -> Dictionary:
+    """Return what offers the groups to a reader, all of them on."""
+    shown = Dictionary(
+        Name=String(say("All layers")),
+        BaseState=Name.ON,
+        Order=Array(groups),
+        ListMode=Name.AllPages,
+    )
+    return Dictionary(OCGs=Array(groups), D=shown)
 
 
 def _joined(
@@ -89,26 +92,24 @@ def _marked(
         return content
     name = "/" + "-".join(overlays)
     if name not in properties:
-        properties[name] = _membership(pdf, [groups[each] for each in overlays])
+        properties[name] = _membership(pdf, overlays, groups)
     return f"/OC {name} BDC\n".encode("ascii") + content + b"EMC\n"
 
 
-def _membership(pdf: Pdf, groups: list[Object]) -> Object:
-    """Return what says that something is seen while any of the groups is."""
-    if len(groups) == 1:
-        return groups[0]
-    return pdf.make_indirect(Dictionary(Type=Name.OCMD, OCGs=Array(groups), P=Name.AnyOn))
+def _membership(pdf: Pdf, overlays: Overlays, groups: Mapping[Overlay, Object]) -> Object:
+    """Return what says when something is seen: with any layer of several; a finding with them all."""
+    if len(overlays) == 1:
+        return groups[overlays[0]]
+    policy = Name.AllOn if Overlay.FINDINGS in overlays else Name.AnyOn
+    members = Array([groups[each] for each in overlays])
+    return pdf.make_indirect(Dictionary(Type=Name.OCMD, OCGs=members, P=policy))
 
 
 def _together(pages: Sequence[Page]) -> Dictionary:
     """Return the resources of all runs; Qt names each by its number in the document."""
-    together = Dictionary()
+    together: dict[str, dict[str, Object]] = {}
     for page in pages:
         for kind, named in page.obj.Resources.items():
-            if not named.keys():
-                continue
-            if kind not in together:
-                together[kind] = Dictionary()
-            for name, resource in named.items():
-                together[kind][name] = resource
-    return together
+            if named.keys():
+                together.setdefault(kind, {}).update(named.items())
+    return Dictionary({kind: Dictionary(named) for kind, named in together.items()})

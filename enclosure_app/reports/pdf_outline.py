@@ -64,22 +64,18 @@ def _labels(pdf: Pdf, fronts: int) -> None:
 
 def _information(pdf: Pdf, about: About) -> None:
     """Say title, author and date, in XMP and in the older dictionary alike."""
-    producer = str(pdf.docinfo.get(Name.Producer, PROGRAM))
-    del pdf.docinfo
-    told = {"Title": about.title, "Author": about.author, "Creator": PROGRAM, "Producer": producer}
+    told = {"Title": about.title, "Author": about.author, "Creator": PROGRAM, "Producer": PROGRAM}
     date = pdf_date(about.day)
     if date:
         told |= {"CreationDate": date, "ModDate": date}
     pdf.docinfo = pdf.make_indirect(
         Dictionary({f"/{name}": String(text) for name, text in told.items() if text})
     )
-    if Name.Metadata in pdf.Root:
-        del pdf.Root.Metadata
     with pdf.open_metadata(set_pikepdf_as_editor=False, update_docinfo=False) as xmp:
         xmp["dc:title"] = about.title
         xmp["dc:language"] = {about.language}
         xmp["xmp:CreatorTool"] = PROGRAM
-        xmp["pdf:Producer"] = producer
+        xmp["pdf:Producer"] = PROGRAM
         if about.author:
             xmp["dc:creator"] = [about.author]
         if date:

@@ -73,6 +73,14 @@ def test_a_layer_that_is_switched_off_takes_its_marks_along_and_no_others(tmp_pa
     assert neither == {"none": True, "water": False, "air": False, "both": False}
 
 
+def test_a_finding_upon_a_layer_is_seen_with_both_of_them_only(tmp_path: Path) -> None:
+    marks = square(10, "#000000", Overlay.FINDINGS, Overlay.AIR), *FOUR[2:3]
+    path = written(tmp_path / "squares.pdf", *marks)
+    assert seen(path)["none"]
+    assert not seen(without(path, "Air"))["none"]
+    assert not seen(without(path, "Findings"))["none"]
+
+
 def test_only_layers_that_something_lies_on_are_offered_all_switched_on(tmp_path: Path) -> None:
     path = written(tmp_path / "squares.pdf", *FOUR)
     properties = pypdf.PdfReader(path).trailer["/Root"]["/OCProperties"]

@@ -86,7 +86,8 @@ def test_without_a_name_the_program_is_the_author() -> None:
 
 def test_a_section_on_several_sheets_has_one_bookmark_with_all_its_findings() -> None:
     several = pages(eave.drawing(eave.crowded(120)))
-    (mark,) = bookmarks(several, 2)
+    cover, mark = bookmarks(several, 2)
+    assert (cover.title, cover.page) == ("Cover", 0)
     assert mark.title == eave.section().name
     assert mark.page == 2
     assert [each.title.split()[0] for each in mark.below] == [str(n) for n in range(1, 121)]
