@@ -177,8 +177,9 @@ class Checking(QObject):
             self._timer.start(PAUSE if self._is_slow() else 0)
 
     def close(self) -> None:
-        """End the thread; its last check is not waited for longer than it takes."""
+        """End the thread; its last check is waited for, and what it finds is told to nobody."""
         self._timer.stop()
+        self._running = None
         if self._thread:
             self._thread.shutdown(wait=True, cancel_futures=True)
             self._thread = None

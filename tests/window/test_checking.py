@@ -96,3 +96,21 @@ def test_what_is_much_is_seen_before_it_is_judged_and_the_window_goes_on(
     qtbot.waitUntil(lambda: window.checking.current, timeout=20_000)
     assert window.result.findings != ()
     window.close()
+
+
+def test_what_a_check_finds_after_the_window_closed_is_told_to_nobody(
+    opened: Opened, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = opened()
+    monkeypatch.setattr(checking, "SLOW", -1.0)
+    project = window.document.project
+    window.document.apply(
+        "Delete", remove_pieces(project, 0, [project.sections[0].pieces[0].name])
+    )
+    window.checking.check_now()
+    told = []
+    window.checking.checked.connect(lambda: told.append("checked"))
+    window.checking.working.connect(told.append)
+    window.checking.close()
+    qtbot.wait(50)  # what was on its way has come by then
+    assert told == []
