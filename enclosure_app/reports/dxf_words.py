@@ -5,10 +5,8 @@ from collections.abc import Iterator
 
 from enclosure_app.drawing.findings_table import title
 from enclosure_app.drawing.flags import LANE
-from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.placement import Box, box_around
 from enclosure_app.drawing.verdict_words import verdict_line
-from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import State
@@ -18,6 +16,7 @@ from enclosure_app.reports.dxf_layers import WORDS
 from enclosure_app.reports.dxf_room import LETTER, Room
 from enclosure_app.reports.dxf_section import Look, scale_of, told_of
 from enclosure_app.reports.dxf_tags import fits_a_line, plain
+from enclosure_app.reports.finding_words import lines_about
 
 _LETTERS = 60  # in a line
 _SHORTER = 30  # in a line of letters that a file of an old version has to spell out
@@ -54,7 +53,7 @@ def _lines(result: SectionResult, look: Look) -> Iterator[tuple[str, Told]]:
     for number, finding in enumerate(result.findings, 1):
         told = told_of(finding, result, look)
         yield "", told
-        for text in filter(None, _said(number, finding, result, look.units)):
+        for text in _said(number, finding, result, look.units):
             for line in _wrapped(text):
                 yield line, told
 
@@ -67,20 +66,7 @@ def _wrapped(text: str) -> list[str]:
 def _said(number: int, finding: Finding, result: SectionResult, units: Units) -> Iterator[str]:
     """Yield what is said of a finding: its number and kind, its words, what was decided."""
     yield f"{number}  {title(finding)}"
-    yield finding.message
-    yield _measured(finding, units)
-    if finding.advice:
-        yield say("To do: {advice}", advice=finding.advice)
+    yield from lines_about(finding, units)
     decision = result.decisions.get(finding.key)
     if decision and decision.state is not State.OPEN:
         yield verdict_line(decision)
-
-
-def _measured(finding: Finding, units: Units) -> str:
-    if finding.measured is None:
-        return ""
-    measured = format_length(finding.measured, units)
-    if finding.required is None:
-        return say("Measured {measured}.", measured=measured)
-    required = format_length(finding.required, units)
-    return say("Measured {measured}, required {required}.", measured=measured, required=required)

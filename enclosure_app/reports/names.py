@@ -12,11 +12,11 @@ def guid(*parts: str) -> UUID:
     return uuid5(_OURS, "\x1f".join(parts).encode("utf-8", "replace").decode("utf-8"))
 
 
-def finding_guid(finding: Finding, section: str) -> UUID:
+def finding_guid(key: str, section: str) -> UUID:
     """Return the name of a finding, which its key and its section make."""
-    return guid("finding", finding.key, section)
+    return guid("finding", key, section)
 
 
 def urn(finding: Finding, section: str) -> str:
     """Return the name of a finding as an address that leads nowhere (RFC 9562, "urn:uuid:")."""
-    return f"urn:uuid:{finding_guid(finding, section)}"
+    return f"urn:uuid:{finding_guid(finding.key, section)}"
