@@ -15,6 +15,7 @@ from enclosure_app.model.project import State
 _PROGRAM = "enclosure"
 _FINDING, _VERDICT = "finding", "verdict"
 _DIGITS = 12
+_EVERY = "surrogatepass"  # damaged names come back as they were
 
 REVIEW: Mapping[State, str] = MappingProxyType(
     {
@@ -58,7 +59,7 @@ def note_name(about: tuple[str, str, str], *words: str, verdict: bool = False) -
         words: All that the note says.
         verdict: Whether it says a verdict.
     """
-    parts = (quote(part, safe=" ,+.") for part in about)
+    parts = (quote(part, safe=" ,+.", errors=_EVERY) for part in about)
     kind = _VERDICT if verdict else _FINDING
     return ":".join((_PROGRAM, kind, *parts, digest_of(*words)))
 
@@ -67,7 +68,7 @@ def named(name: str) -> NoteName | None:
     """Return what a note of this name is about, None where it is none of ours."""
     match name.split(":"):
         case [program, kind, *about, digest] if program == _PROGRAM and len(about) == 3:
-            drawing, section, key = map(unquote, about)
+            drawing, section, key = (unquote(part, errors=_EVERY) for part in about)
             if kind in (_FINDING, _VERDICT):
                 return NoteName(drawing, section, key, digest, kind == _VERDICT)
     return None
@@ -76,4 +77,4 @@ def named(name: str) -> NoteName | None:
 def digest_of(*words: str) -> str:
     """Return a sum over words; how lines are broken, which readers change, is left out."""
     plain = "\n".join(" ".join(each.split()) for each in words)
-    return sha256(plain.encode("utf-8", "surrogatepass")).hexdigest()[:_DIGITS]
+    return sha256(plain.encode("utf-8", _EVERY)).hexdigest()[:_DIGITS]

@@ -9,12 +9,13 @@ from collections.abc import Iterable
 from contextlib import suppress
 from datetime import date, datetime
 
-from pikepdf import Array, Dictionary, Name, Object, Page, Pdf, String
+from pikepdf import Array, Dictionary, Name, Object, Page, Pdf
 from pikepdf.models.metadata import encode_pdf_date
 
 from enclosure_app.drawing.placement import Box
 from enclosure_app.model.place import Point, Points
 from enclosure_app.reports.pdf_notes import Note, PageLink, StateNote
+from enclosure_app.reports.pdf_text import pdf_text
 
 _POINTS = 72 / 25.4  # to the mm
 _PRINT = 4
@@ -65,10 +66,10 @@ class NoteWriter:
         whole = self._answerable(
             note.box,
             note.when,
-            NM=String(note.name),
-            T=String(note.author),
-            Subj=String(note.subject),
-            Contents=String(note.contents),
+            NM=pdf_text(note.name),
+            T=pdf_text(note.author),
+            Subj=pdf_text(note.subject),
+            Contents=pdf_text(note.contents),
             F=_PRINT,
             C=_colour(note.pen.colour),
             BS=Dictionary(Type=Name.Border, W=width, S=Name.S),
@@ -92,14 +93,14 @@ class NoteWriter:
         self._answerable(
             box,
             state.when,
-            NM=String(state.name),
+            NM=pdf_text(state.name),
             Subtype=Name.Text,
             IRT=parent,
             RT=Name.R,
-            StateModel=String("Review"),
-            State=String(state.state),
-            T=String(state.who),
-            Contents=String(state.contents),
+            StateModel=pdf_text("Review"),
+            State=pdf_text(state.state),
+            T=pdf_text(state.who),
+            Contents=pdf_text(state.contents),
             F=_REPLY,
         )
 
@@ -108,7 +109,7 @@ class NoteWriter:
         if self._group is not None:
             said["OC"] = self._group
         if pdf_date(when):
-            said["M"] = said["CreationDate"] = String(pdf_date(when))
+            said["M"] = said["CreationDate"] = pdf_text(pdf_date(when))
         annotation = Dictionary(Type=Name.Annot, Rect=self._rectangle(box), P=self._page.obj)
         for name, value in said.items():
             annotation[f"/{name}"] = value

@@ -9,11 +9,12 @@ from io import BytesIO
 from itertools import islice
 from types import MappingProxyType
 
-from pikepdf import Array, Dictionary, Name, Object, Page, Pdf, String
+from pikepdf import Array, Dictionary, Name, Object, Page, Pdf
 
 from enclosure_app.drawing.marks import Overlay, Overlays
 from enclosure_app.language import later, say
 from enclosure_app.reports.pdf_pages import Painting
+from enclosure_app.reports.pdf_text import pdf_text
 
 _NAMES = {
     Overlay.LINEWORK: later("Linework"),
@@ -43,7 +44,7 @@ def _groups(pdf: Pdf, painting: Painting) -> Mapping[Overlay, Object]:
     used = {overlay for runs in painting.runs for run in runs for overlay in run}
     return {
         overlay: pdf.make_indirect(
-            Dictionary(Type=Name.OCG, Name=String(say(_NAMES[overlay])), Intent=Name.View)
+            Dictionary(Type=Name.OCG, Name=pdf_text(say(_NAMES[overlay])), Intent=Name.View)
         )
         for overlay in Overlay
         if overlay in used
@@ -53,7 +54,7 @@ def _groups(pdf: Pdf, painting: Painting) -> Mapping[Overlay, Object]:
 def _offered(groups: list[Object]) -> Dictionary:
     """Return what offers the groups to a reader, all of them on."""
     shown = Dictionary(
-        Name=String(say("All layers")),
+        Name=pdf_text(say("All layers")),
         BaseState=Name.ON,
         Order=Array(groups),
         ListMode=Name.AllPages,

@@ -21,6 +21,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Points
 from enclosure_app.model.project import Decision, State
+from enclosure_app.reports.pdf_text import plain
 
 PROGRAM = "Enclosure continuity check"
 _AROUND = 30.0  # mm on paper that a bookmark shows around a finding
@@ -84,7 +85,7 @@ def _note(place: FindingPlace, page: Page, job: SheetJob, theme: Theme) -> Note:
     finding, decision = place.finding, place.decision
     drawing = PurePath(page.drawing.drawing.file).name
     about = drawing, page.section.section.name, finding.key
-    told = "\n".join(_sentences(finding, page.drawing.drawing.units, decision))
+    told = plain("\n".join(_sentences(finding, page.drawing.drawing.units, decision)))
     return Note(
         name=note_name(about, told),
         box=place.box,
@@ -102,7 +103,7 @@ def _note(place: FindingPlace, page: Page, job: SheetJob, theme: Theme) -> Note:
 def _state(about: tuple[str, str, str], decision: Decision) -> StateNote | None:
     if decision.state is State.OPEN and not decision.who:
         return None
-    state, told = REVIEW[decision.state], verdict_line(decision)
+    state, told = REVIEW[decision.state], plain(verdict_line(decision))
     name = note_name(about, state, told, verdict=True)
     return StateNote(name, state, decision.who or PROGRAM, decision.when, told)
 

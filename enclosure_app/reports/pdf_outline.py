@@ -3,10 +3,11 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from pikepdf import Array, Dictionary, Name, OutlineItem, Pdf, String
+from pikepdf import Array, Dictionary, Name, OutlineItem, Pdf
 
 from enclosure_app.reports.pdf_annotations import Ground, pdf_date
 from enclosure_app.reports.pdf_notes import PROGRAM, Bookmark
+from enclosure_app.reports.pdf_text import pdf_text, plain
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +30,7 @@ def tell_about(pdf: Pdf, about: About, heights: Sequence[float]) -> None:
     _outline(pdf, about.bookmarks, heights)
     _labels(pdf, about.fronts)
     _information(pdf, about)
-    pdf.Root.Lang = String(about.language)
+    pdf.Root.Lang = pdf_text(about.language)
     pdf.Root.ViewerPreferences = Dictionary(DisplayDocTitle=True)
 
 
@@ -42,7 +43,7 @@ def _outline(pdf: Pdf, bookmarks: Sequence[Bookmark], heights: Sequence[float]) 
 
 
 def _item(pdf: Pdf, bookmark: Bookmark, heights: Sequence[float]) -> OutlineItem:
-    item = OutlineItem(bookmark.title, _target(pdf, bookmark, heights[bookmark.page]))
+    item = OutlineItem(plain(bookmark.title), _target(pdf, bookmark, heights[bookmark.page]))
     item.is_closed = True
     item.children.extend(_item(pdf, each, heights) for each in bookmark.below)
     return item
@@ -69,14 +70,14 @@ def _information(pdf: Pdf, about: About) -> None:
     if date:
         told |= {"CreationDate": date, "ModDate": date}
     pdf.docinfo = pdf.make_indirect(
-        Dictionary({f"/{name}": String(text) for name, text in told.items() if text})
+        Dictionary({f"/{name}": pdf_text(text) for name, text in told.items() if text})
     )
     with pdf.open_metadata(set_pikepdf_as_editor=False, update_docinfo=False) as xmp:
-        xmp["dc:title"] = about.title
+        xmp["dc:title"] = plain(about.title)
         xmp["dc:language"] = {about.language}
         xmp["xmp:CreatorTool"] = PROGRAM
         xmp["pdf:Producer"] = PROGRAM
         if about.author:
-            xmp["dc:creator"] = [about.author]
+            xmp["dc:creator"] = [plain(about.author)]
         if date:
             xmp["xmp:CreateDate"] = xmp["xmp:ModifyDate"] = about.day
