@@ -1,6 +1,6 @@
 """The actions of one window and its menus, made from the table."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from typing import Any, Protocol
 
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
@@ -40,6 +40,12 @@ class Actions:
     def __getitem__(self, name: str) -> QAction:
         """Return the action called `name`."""
         return self.by_name[name]
+
+    def allow(self, names: Collection[str] | None) -> None:
+        """Let only these be done, None for all; undo and redo know themselves whether they can be."""
+        for name, action in self.by_name.items():
+            if name not in ("undo", "redo"):
+                action.setEnabled(names is None or name in names)
 
     def _menu(self, name: str) -> QMenu:
         if name not in self.menus:

@@ -15,15 +15,13 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import DOWN
 from enclosure_app.resources import resource
 from enclosure_app.window import context_menus
-from enclosure_app.window.action_table import CHANGE
 from enclosure_app.window.actions import Actions
-from enclosure_app.window.canvas.picking import piece_at
 from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.commands import Commands
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.context_menus import give_menu
+from enclosure_app.window.context_menus import give_menu, made_menu_of_drawing
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing import DRAWINGS, MAPS, Filing
 from enclosure_app.window.keeping import Keeping
@@ -41,12 +39,11 @@ from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.units_asking import UnitsAsking
 from enclosure_app.window.views import Views
+from enclosure_app.window.walk.stage import Stage
+from enclosure_app.window.walk.walking import Walking
 from enclosure_app.window.working import Lane, Working
 
 _STATE = 2  # of the layout that is kept; another number forgets an older one
-_MENU = ("give_product", "pick_same", "tool_points", "copy_picked", "paste", "delete")
-_REACH = 6.0  # dots from the mouse to what a menu is asked about
-_MENU_OF_TOOLS = ("tool_sheet", "tool_inside", "tool_outside", "fit")
 
 
 class MainWindow(QMainWindow):
@@ -74,11 +71,19 @@ class MainWindow(QMainWindow):
         self.toolbox = Toolbox(self.canvas)
         self.parts = PartsPlacing(self.place, self.toolbox, self.canvas, self.views.sizes)
         self.showing = Showing(self.place, self.checking, self.views)
+        self.walking = Walking(
+            self.place, self.checking, self.showing, self.views.walk, self.settings
+        )
         self.setAcceptDrops(True)
-        self.setWindowIcon(QIcon(str(resource("icons/enclosure-app.svg"))))
         self.commands = Commands(self._parts())
         self.actions_by_name = Actions(self, self.commands, self._made_actions())
         self.tools = made_tool_bar(self, self.actions_by_name)
+        self.stage = Stage(
+            self.walking,
+            self.views.pages,
+            (self.tools, self.statusBar(), *self.docks),
+            self.actions_by_name.allow,
+        )
         self._connect()
         self._connect_asking()
         self._begin()
@@ -108,6 +113,7 @@ class MainWindow(QMainWindow):
             show_ground=self.show_ground,
             maps=self.maps,
             units=self.units,
+            walking=self.walking,
         )
 
     def _made_actions(self) -> dict[str, QAction | QMenu]:
@@ -135,6 +141,7 @@ class MainWindow(QMainWindow):
         self.document.undo_stack.cleanChanged.connect(self._name_window)
         self.filing.guard = self.commands.files.ask_to_save
         self.filing.opened.connect(self._opened)
+        self.walking.asked.connect(self._show_project)
         self.underlaying.began.connect(self._opened)
         views.underlay.wanted.connect(self.do)
         self.filing.part_wanted.connect(self.parts.begin)
@@ -197,6 +204,7 @@ class MainWindow(QMainWindow):
         )
 
     def _begin(self) -> None:
+        self.setWindowIcon(QIcon(str(resource("icons/enclosure-app.svg"))))
         self.lines.lately = self.settings.lately
         self.lines.show_section(None)
         self.views.hint.setText(self.canvas.tool.hint)
@@ -244,6 +252,7 @@ class MainWindow(QMainWindow):
             self.underlaying.open(under)
 
     def _opened(self) -> None:
+        self.walking.end()
         self.keeping.opened()
         self.showing.begin()
         under, self._under_next = self._under_next, []
@@ -252,13 +261,13 @@ class MainWindow(QMainWindow):
 
     def _show_project(self) -> None:
         begun = bool(self.document.project.sections)
-        self.views.pages.setCurrentIndex(1 if begun else 0)
+        self.stage.show(begun=begun)
         for widget in (self.tools, *self.docks):
             widget.setEnabled(begun)
         self.views.hint.setVisible(begun)
         if not begun:
             self._show_start()
-        elif self.tools.isHidden():
+        elif self.tools.isHidden() and not self.walking.on:
             self._show_panels()
         self._name_window()
 
@@ -293,18 +302,8 @@ class MainWindow(QMainWindow):
         self._check_gravity()
 
     def _show_menu(self, at: QPoint, pointer: Pointer) -> None:
-        """Show what can be done with what the mouse is on, which is picked if it is not yet."""
-        section = self.place.section
-        name = piece_at(section, pointer.bare, pointer.reach(_REACH)) if section else ""
-        if name and name not in self.place.picked:
-            self.place.pick((name,))
-        menu = QMenu(self)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        menu.addActions([self.actions_by_name[name] for name in _MENU])
-        menu.addMenu(self.actions_by_name.menus[CHANGE])
-        menu.addSeparator()
-        menu.addActions([self.actions_by_name[name] for name in _MENU_OF_TOOLS])
-        menu.popup(at)
+        """Show what can be done with what the mouse is on."""
+        made_menu_of_drawing(self, self.place, self.actions_by_name, pointer).popup(at)
 
     def _offer_map(self) -> None:
         """Offer the last layer map, unless something else is asked."""

@@ -67,6 +67,17 @@ class Showing(QObject):
         found = results[at] if judged else unjudged(section)
         return with_verdicts(found, self._place.document.project)
 
+    @property
+    def look(self) -> Look:
+        """How everything looks: by day or by night, in the units of the project."""
+        return self._look
+
+    @property
+    def chosen_key(self) -> str:
+        """The key of the finding that is chosen, "" without one."""
+        finding = self._views.findings.current
+        return finding.key if finding else ""
+
     def begin(self) -> None:
         """Show a project that was just opened: its first section, whole."""
         self._views.messages.hide()

@@ -32,7 +32,7 @@ def made_tool_bar(window: QMainWindow, actions: Actions) -> QToolBar:
     for name, words in (("undo", say("Undo")), ("redo", say("Redo"))):
         bar.addWidget(_button(bar, actions, name, words))
     bar.addSeparator()
-    for name in ("fit", "write_pdf"):
+    for name in ("fit", "walk", "write_pdf"):
         bar.addAction(actions[name])
     for button in bar.findChildren(QToolButton):
         button.setFocusPolicy(Qt.FocusPolicy.TabFocus)

@@ -27,6 +27,7 @@ from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.start_page import StartPage
 from enclosure_app.window.underlay_pages import PageChooser
 from enclosure_app.window.underlay_strip import UnderlayStrip
+from enclosure_app.window.walk.page import WalkPage
 from enclosure_app.window.working import Working
 from enclosure_app.window.working_bar import WorkingBar
 
@@ -58,6 +59,8 @@ class Views:
         drawing = _row(window, self.canvas, self.sizes)
         work = (self.section_row, self.naming, self.steps, self.underlay, drawing)
         self.pages.addWidget(_column(window, *work))
+        self.walk = WalkPage(window)
+        self.pages.addWidget(self.walk)
         above = (self.messages, self.working, self.which_page)
         window.setCentralWidget(_column(window, *above, self.pages))
         self.docks = self._made_docks(window)

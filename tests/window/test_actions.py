@@ -22,3 +22,12 @@ def test_tips_name_the_keys_and_teach_the_words_that_stand_in_them(window: MainW
     assert tip[0].endswith("(S)")
     assert any(line.startswith("Sheet: A membrane") for line in tip[1:])
     assert window.actions_by_name["why"].toolTip() == "Why is this a fault?"
+
+
+def test_only_what_is_allowed_can_be_done_until_all_is_again(window: MainWindow) -> None:
+    actions = window.actions_by_name
+    actions.allow({"save"})
+    assert (actions["save"].isEnabled(), actions["delete"].isEnabled()) == (True, False)
+    actions.allow(None)
+    assert actions["delete"].isEnabled()
+    assert not actions["undo"].isEnabled()

@@ -7,8 +7,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.model.place import Line
 from enclosure_app.model.project import State
 from enclosure_app.window import context_menus as menus
+from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.main_window import MainWindow
 
 Opened = Callable[..., MainWindow]
@@ -46,3 +48,17 @@ def test_a_right_click_chooses_the_finding_that_the_menu_is_about(
     next(action for action in view.actions() if action is to_mend).trigger()
     (decision,) = window.document.project.decisions
     assert (decision.key, decision.state) == (wanted.key, State.TO_BE_MENDED)
+
+
+def test_the_drawing_s_menu_is_about_what_the_mouse_is_on(opened: Opened) -> None:
+    window = opened()
+    section = window.place.section
+    assert section is not None
+    line = next(piece for piece in section.pieces if isinstance(piece.shape, Line))
+    camera = window.canvas.camera
+    pointer = Pointer(camera.seen(line.shape.points[0]), line.shape.points[0], camera)
+    menu = menus.made_menu_of_drawing(window, window.place, window.actions_by_name, pointer)
+    assert len(window.place.picked) == 1
+    words = [action.text() for action in menu.actions()]
+    assert window.actions_by_name["copy_picked"].text() in words
+    assert window.actions_by_name["tool_sheet"].text() in words

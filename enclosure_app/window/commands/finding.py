@@ -42,6 +42,11 @@ class FindingCommands(QObject):
             findings.filter.clear()
         findings.step(by)
 
+    def walk(self) -> None:
+        """Walk the section, stop by stop, as on a scaffold; again: back to the drawing."""
+        walking = self._parts.walking
+        walking.end() if walking.on else walking.begin()
+
     def why(self) -> None:
         """Show the page of the rule of the finding that is chosen."""
         self._parts.findings.advice.button.click()

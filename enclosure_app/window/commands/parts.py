@@ -23,6 +23,7 @@ from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.units_asking import UnitsAsking
+from enclosure_app.window.walk.walking import Walking
 from enclosure_app.window.working import Working
 
 
@@ -51,3 +52,4 @@ class Parts:
     show_ground: Callable[[str], None]
     maps: LayerMaps
     units: UnitsAsking
+    walking: Walking

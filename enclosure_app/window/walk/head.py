@@ -1,0 +1,77 @@
+"""The head of the walk's page: where one is, how far, and which stops are walked."""
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from enclosure_app.window.elided_label import ElidedLabel
+from enclosure_app.window.walk.overview import Overview
+from enclosure_app.window.walk.stops import Round, Which
+
+
+class Head(QWidget):
+    """`left`: enough for now. `chosen`: walk these stops only."""
+
+    left = Signal()
+    chosen = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("panel")
+        self.back = QPushButton(self.tr("‹ Back to the drawing"), self)
+        self.back.setToolTip(self.tr("Leave the walk (Esc); what was put down stays"))
+        self.name, self.progress = ElidedLabel(self), QLabel(self)
+        self.name.setObjectName("heading")
+        self.progress.setObjectName("progress")
+        self.still = QLabel(self)
+        self.overview = Overview(self)
+        self.filters = {which: self._made_filter(which) for which in Which}
+        self.back.clicked.connect(self.left)
+        self._lay_out()
+
+    def show_round(self, walked: Round, which: Which, here: tuple[str, int, int]) -> None:
+        """Show a walk; `here` is the key of the stop, its number and how many are walked."""
+        key, number, count = here
+        self.name.tell(walked.result.section.name)
+        words = self.tr("{} of {}").format(number, count) if number else self.tr("Sign")
+        self.progress.setText(words)
+        self.progress.setAccessibleName(words)
+        left = len(walked.left)
+        self.still.setText(self.tr("{} left").format(left) if left else self.tr("all done"))
+        self.overview.show_round(walked, which, key)
+        for each, button in self.filters.items():
+            button.setText(f"{self._words(each)} ({len(walked.shown(each))})")
+
+    def choose(self, which: Which) -> None:
+        """Show which stops are walked."""
+        for each, button in self.filters.items():
+            button.setChecked(each is which)
+
+    def _made_filter(self, which: Which) -> QPushButton:
+        button = QPushButton(self._words(which), self)
+        button.setCheckable(True)
+        button.setChecked(which is Which.EVERYTHING)
+        button.clicked.connect(lambda: self.chosen.emit(which))
+        return button
+
+    def _words(self, which: Which) -> str:
+        return {
+            Which.EVERYTHING: self.tr("Everything"),
+            Which.WRONG: self.tr("What is wrong"),
+            Which.LEFT: self.tr("What is left"),
+        }[which]
+
+    def _lay_out(self) -> None:
+        above, below = QHBoxLayout(), QHBoxLayout()
+        above.setSpacing(14)
+        above.addWidget(self.back)
+        above.addWidget(self.name, 1)
+        above.addWidget(self.progress)
+        above.addWidget(self.still)
+        below.addWidget(self.overview, 1)
+        for button in self.filters.values():
+            below.addWidget(button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(10, 6, 14, 6)
+        column.setSpacing(4)
+        column.addLayout(above)
+        column.addLayout(below)

@@ -1,0 +1,173 @@
+"""What to look at at one place of the site list: each question with three answers to touch."""
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import QCoreApplication, Signal
+from PySide6.QtWidgets import (
+    QApplication,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from enclosure_app.drawing.lengths import format_length
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.planning.site_list_places import SitePlace
+from enclosure_app.planning.site_list_questions import Question
+
+ANSWERS = (Seen.IN_ORDER, Seen.NOT_IN_ORDER, Seen.HIDDEN)
+
+
+class LookRow(QFrame):
+    """One question. `answered`: its key, and what was seen; the same answer again takes it back."""
+
+    answered = Signal(str, object)
+
+    def __init__(self, key: str, question: Question, units: Units, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.key, self.seen = key, Seen.NOT_LOOKED_AT
+        self.asked = _wrapped(question.text, "asked", self)
+        self.why = _wrapped(question.why, "", self)
+        self.source = _wrapped(figures(question, units), "small", self)
+        self.told = _wrapped("", "small", self)
+        self.buttons = {seen: self._made(seen) for seen in ANSWERS}
+        line = QHBoxLayout()
+        line.setSpacing(6)
+        for button in self.buttons.values():
+            line.addWidget(button, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 10, 12, 10)
+        column.setSpacing(6)
+        for part in (self.asked, self.why, self.source):
+            column.addWidget(part)
+        column.addLayout(line)
+        column.addWidget(self.told)
+        self.show_look(None)
+
+    def show_look(self, check: SiteCheck | None) -> None:
+        """Show what was seen, if anybody looked."""
+        self.seen = check.seen if check else Seen.NOT_LOOKED_AT
+        for seen, button in self.buttons.items():
+            button.setChecked(seen is self.seen)
+        told = look_line(check) if check and self.seen is not Seen.NOT_LOOKED_AT else ""
+        self.told.setText(told)
+        self.told.setVisible(bool(told))
+
+    @property
+    def is_answered(self) -> bool:
+        """Whether somebody looked."""
+        return self.seen is not Seen.NOT_LOOKED_AT
+
+    def _made(self, seen: Seen) -> QPushButton:
+        button = QPushButton(seen_word(seen), self)
+        button.setCheckable(True)
+        button.setObjectName("answer")
+        button.setAccessibleName(f"{self.asked.text()} {seen_word(seen)}")
+        button.clicked.connect(lambda: self._answer(seen))
+        return button
+
+    def _answer(self, seen: Seen) -> None:
+        self.answered.emit(self.key, Seen.NOT_LOOKED_AT if seen is self.seen else seen)
+
+
+class Looks(QWidget):
+    """All questions of one place.
+
+    `answered`: the key of one, and what was seen. `all_answered`: everything that is left there is
+    in order.
+    """
+
+    answered = Signal(str, object)
+    all_answered = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.all_in_order = QPushButton(self.tr("All of it is in order"), self)
+        self.all_in_order.setObjectName("main")
+        self.all_in_order.clicked.connect(self.all_answered)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(8)
+        self._shown: tuple[SitePlace, Units] | None = None
+        self.rows: dict[str, LookRow] = {}
+
+    def show_place(self, place: SitePlace, units: Units, seen: Mapping[str, SiteCheck]) -> None:
+        """Show what to look at at a place, and what was seen there."""
+        if (place, units) != self._shown:
+            self._shown = place, units
+            self._ask(place, units)
+        for key, row in self.rows.items():
+            row.show_look(seen.get(key))
+        looked = [check.seen for key in self.rows if (check := seen.get(key))]
+        left = sum(each is not Seen.NOT_LOOKED_AT for each in looked) < len(self.rows)
+        self.all_in_order.setEnabled(left)
+
+    def next_row(self) -> LookRow | None:
+        """Return the question that the keys are at, else the first one, that nobody answered."""
+        at = QApplication.focusWidget()
+        rows = [row for row in self.rows.values() if not row.is_answered]
+        held = next((row for row in rows if at is not None and row.isAncestorOf(at)), None)
+        return held or next(iter(rows), None)
+
+    def _ask(self, place: SitePlace, units: Units) -> None:
+        for row in self.rows.values():
+            row.hide()
+            row.deleteLater()
+        self.rows = {key: LookRow(key, asked, units, self) for key, asked in place.items}
+        for row in self.rows.values():
+            row.answered.connect(self.answered)
+            self._column.addWidget(row)
+            row.show()
+        self._column.addWidget(self.all_in_order)  # below: one looks first
+        several = len(self.rows) > 1
+        self.all_in_order.setText(
+            self.tr("All of it is in order") if several else self.tr("It is in order")
+        )
+
+
+def figures(question: Question, units: Units) -> str:
+    """Return the lengths of a question and where it is from, in one line."""
+    told = []
+    if question.drawn is not None:
+        told.append(say("Drawn: {}").format(format_length(question.drawn, units)))
+    if question.least is not None:
+        told.append(say("at least {}").format(format_length(question.least, units)))
+    return " · ".join([*told, question.source])
+
+
+def seen_word(seen: Seen) -> str:
+    """Return what was seen, as it stands on a button."""
+    return {
+        Seen.IN_ORDER: say("In order"),
+        Seen.NOT_IN_ORDER: say("Not in order"),
+        Seen.HIDDEN: say("Cannot be seen"),
+        Seen.NOT_LOOKED_AT: say("Not looked at"),
+    }[seen]
+
+
+def look_line(check: SiteCheck) -> str:
+    """Return what was seen, by whom, when, with the remark."""
+    told = seen_word(check.seen)
+    if check.who:
+        told = say("{} by {}").format(told, check.who)
+    if check.when:
+        told = f"{told}, {check.when[:10]}"
+    return f"{told}: {check.remark}" if check.remark else told
+
+
+def _wrapped(text: str, name: str, parent: QWidget) -> QLabel:
+    label = QLabel(text, parent)
+    label.setWordWrap(True)
+    label.setObjectName(name)
+    label.setVisible(bool(text))
+    return label
+
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("Looks", text)

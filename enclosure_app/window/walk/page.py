@@ -1,0 +1,320 @@
+"""The walk's page: the place large, its words beside or below it, and the way to the next one."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QLineEdit,
+    QScrollArea,
+    QScroller,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from enclosure_app.model.photograph import Photograph
+from enclosure_app.model.project import Underlay
+from enclosure_app.model.sign_offs import Signed
+from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.rule_page import RulePage
+from enclosure_app.window.walk.dress import WALK
+from enclosure_app.window.walk.finding_card import FindingCard
+from enclosure_app.window.walk.foot import Foot
+from enclosure_app.window.walk.head import Head
+from enclosure_app.window.walk.keys import give_keys
+from enclosure_app.window.walk.note_box import PICTURES, NoteBox
+from enclosure_app.window.walk.photo_strip import PhotoPage, PhotoStrip
+from enclosure_app.window.walk.place_card import PlaceCard
+from enclosure_app.window.walk.place_view import PlaceView
+from enclosure_app.window.walk.signing import SignPage
+from enclosure_app.window.walk.stops import Round, Stop, Which
+from enclosure_app.window.walk.swipe_area import SwipeArea
+
+_WORDS = (380, 0.46, 620)  # dots at least, share of the width, dots at most
+_SIGN = ""  # the key of the last page
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What a walk shows: the round, how it looks, what lies under it, and who signed."""
+
+    walked: Round
+    look: Look
+    under: tuple[Underlay, ...] = ()
+    signed: tuple[Signed, ...] = ()
+    photographs: tuple[Photograph, ...] = ()  # of the stop one is at
+    who: str = ""
+    more: bool = False  # whether another section comes after this one
+
+
+class WalkPage(QWidget):
+    """Shows one stop at a time. It decides nothing itself: what is touched is told.
+
+    `closed`: enough. `moved`: another stop is shown. `noted`: a remark, and the files of photographs.
+    """
+
+    closed = Signal()
+    moved = Signal()
+    noted = Signal(str, object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("walk")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setAccessibleName(self.tr("The walk"))
+        self._shown: Shown | None = None
+        self.which = Which.EVERYTHING
+        self.here = _SIGN
+        self.head, self.foot = Head(self), Foot(self)
+        self.place, self.photo, self.rule = PlaceView(self), PhotoPage(self), RulePage(self)
+        self.finding, self.look_here = FindingCard(self), PlaceCard(self)
+        self.signing, self.note, self.strip = SignPage(self), NoteBox(self), PhotoStrip(self)
+        self.who = self._made_who()
+        self.words = SwipeArea(self)
+        self.paper = self._made_scroll()
+        self.picture = self._made_picture()
+        self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._lay_out()
+        self._connect()
+        give_keys(self)
+        self.setStyleSheet(WALK)
+        self.setAcceptDrops(True)
+
+    # ---- what is shown -------------------------------------------------------------------------
+
+    @property
+    def stop(self) -> Stop | None:
+        """The stop one is at, None on the last page."""
+        return next((stop for stop in self.stops if stop.key == self.here), None)
+
+    @property
+    def stops(self) -> tuple[Stop, ...]:
+        """The stops that are walked, and the one that one is at: what is done does not run away."""
+        if self._shown is None:
+            return ()
+        walked = self._shown.walked
+        shown = {stop.key for stop in walked.shown(self.which)}
+        return tuple(s for s in walked.stops if s.key in shown or s.key == self.here)
+
+    def begin(self, key: str = "") -> None:
+        """Begin at the stop with a key, else at the first one."""
+        self.which, self.here = Which.EVERYTHING, key
+        self.head.choose(self.which)
+
+    def show_walk(self, shown: Shown) -> None:
+        """Show the walk as it is now; one stays at the stop one is at."""
+        first = self._shown is None or not self._shown.walked.stops
+        gone = self.here and all(stop.key != self.here for stop in shown.walked.stops)
+        at = self._number()
+        self._shown = shown
+        if gone or (first and not self.here):
+            stops = self.stops
+            self.here = stops[min(max(at - 1, 0), len(stops) - 1)].key if stops else _SIGN
+        self._tell()
+
+    def forget(self) -> None:
+        """Forget what was shown: another section, or another project, comes."""
+        self._shown = None
+        self.here = _SIGN
+
+    def go_to(self, key: str) -> None:
+        """Go to the stop with a key, "" for the last page."""
+        if key != self.here:
+            self.here = key
+            self.note.clear()
+            self.paper.verticalScrollBar().setValue(0)
+            self.show_drawing()
+            self.moved.emit()
+
+    def step(self, by: int) -> None:
+        """Go to the next stop, or the one before; the last page comes after the last one."""
+        keys = [*(stop.key for stop in self.stops), _SIGN]
+        at = keys.index(self.here) + by
+        if 0 <= at < len(keys):
+            self.go_to(keys[at])
+
+    def choose(self, which: Which) -> None:
+        """Walk these stops only, from the first one that is not behind."""
+        self.which = which
+        self.head.choose(which)
+        if self._shown is None:
+            return
+        wanted = self._shown.walked.shown(which)
+        keys = {stop.key for stop in wanted}
+        if self.here not in keys:
+            every = [stop.key for stop in self._shown.walked.stops]
+            at = every.index(self.here) if self.here in every else 0
+            ahead = [key for key in every[at:] if key in keys] or [s.key for s in wanted]
+            self.here = ahead[0] if ahead else _SIGN
+        self.moved.emit()
+
+    def show_drawing(self) -> None:
+        """Show the drawing instead of a photograph or a rule's page."""
+        self.picture.setCurrentWidget(self.place)
+
+    def leave(self) -> None:
+        """Go back by one: from a reason that is asked for, from a photograph, then from the walk."""
+        if self.finding.isVisible() and not self.finding.verdict.form.isHidden():
+            self.finding.verdict.cancel()
+        elif self.picture.currentWidget() is not self.place:
+            self.show_drawing()
+        else:
+            self.closed.emit()
+
+    def _number(self) -> int:
+        keys = [stop.key for stop in self.stops]
+        return keys.index(self.here) + 1 if self.here in keys else 0
+
+    def _tell(self) -> None:
+        """Show the stop one is at, or the last page."""
+        shown = self._shown
+        if shown is None:
+            return
+        walked, stop = shown.walked, self.stop
+        self.place.show_result(walked.result, shown.look, shown.under)
+        self.rule.show_look(shown.look)
+        self.head.show_round(walked, self.which, (self.here, self._number(), len(self.stops)))
+        self.foot.show_where(
+            first=not self.stops or self.here == self.stops[0].key,
+            last=stop is None,
+            done=stop is not None and walked.is_done(stop),
+        )
+        self.note.setVisible(stop is not None)
+        self.who.setVisible(stop is not None and not shown.who)
+        self.strip.show_photographs(shown.photographs if stop else ())
+        if stop is None:
+            self._tell_last(shown)
+        else:
+            self._tell_stop(shown, stop)
+
+    def _tell_stop(self, shown: Shown, stop: Stop) -> None:
+        walked, units = shown.walked, shown.look.units
+        if stop.finding is not None:
+            decision = walked.result.decisions.get(stop.key)
+            self.finding.verdict.set_who(shown.who or self.who.text())
+            self.finding.show_finding(stop.finding, stop.number, units, decision)
+            self._show_card(self.finding)
+        elif stop.place is not None:
+            self.look_here.show_place(stop.place, units, walked.seen)
+            self._show_card(self.look_here)
+        self.place.go_to(stop.at, stop.extent)
+
+    def _tell_last(self, shown: Shown) -> None:
+        self.signing.next_section.setVisible(shown.more)
+        self.signing.show_round(shown.walked, shown.signed, shown.who)
+        self._show_card(self.signing)
+        self.place.go_nowhere()
+
+    def _show_card(self, card: QWidget) -> None:
+        """Show one card; the others ask for no room."""
+        for each in (self.finding, self.look_here, self.signing):
+            each.setVisible(each is card)
+
+    # ---- how it is put together ----------------------------------------------------------------
+
+    def _made_who(self) -> QLineEdit:
+        """Return the line for a name, which is seen while nobody gave one."""
+        who, words = QLineEdit(self), self.tr("Your name, to be put beside what you say")
+        who.setPlaceholderText(words)
+        who.setAccessibleName(words)
+        who.textChanged.connect(self.finding.verdict.set_who)
+        return who
+
+    def _made_scroll(self) -> QScrollArea:
+        column = QVBoxLayout(self.words)
+        column.setContentsMargins(18, 14, 18, 18)
+        column.setSpacing(14)
+        for card in (self.who, self.finding, self.look_here, self.signing, self.strip, self.note):
+            column.addWidget(card)
+        column.addStretch(1)
+        self.words.setObjectName("panel")
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setWidget(self.words)
+        QScroller.grabGesture(scroll.viewport(), QScroller.ScrollerGestureType.TouchGesture)
+        return scroll
+
+    def _made_picture(self) -> QStackedWidget:
+        picture = QStackedWidget(self)
+        for page in (self.place, self.photo, self.rule):
+            picture.addWidget(page)
+        return picture
+
+    def _lay_out(self) -> None:
+        self._body.setContentsMargins(0, 0, 0, 0)
+        self._body.setSpacing(0)
+        self._body.addWidget(self.picture, 1)
+        self._body.addWidget(self.paper)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.head)
+        column.addLayout(self._body, 1)
+        column.addWidget(self.foot)
+
+    def _connect(self) -> None:
+        self.head.left.connect(self.leave)
+        self.head.chosen.connect(self.choose)
+        self.head.overview.taken.connect(self.go_to)
+        self.foot.stepped.connect(self.step)
+        self.foot.zoomed.connect(self.place.zoom)
+        self.foot.all_wanted.connect(self.place.show_all)
+        self.words.swiped.connect(self.step)
+        self.signing.wanted.connect(self.go_to)
+        self.finding.why.connect(self._show_rule)
+        self.rule.closed.connect(self.show_drawing)
+        self.photo.closed.connect(self.show_drawing)
+        self.strip.opened.connect(self._show_photograph)
+        self.note.noted.connect(self._note)
+
+    def _show_rule(self, name: str) -> None:
+        self.picture.setCurrentWidget(self.rule)
+        self.rule.show_rule(name, self._shown.look if self._shown else None)
+
+    def _show_photograph(self, photograph: Photograph) -> None:
+        self.picture.setCurrentWidget(self.photo)
+        self.photo.show_photograph(photograph)
+
+    def _note(self, words: str, pictures: Sequence[Path]) -> None:
+        self.noted.emit(words, pictures)
+
+    # ---- Qt's events ---------------------------------------------------------------------------
+
+    def minimumSizeHint(self) -> QSize:
+        """Ask for room only while one walks: a pile of pages is as large as its largest."""
+        return QSize() if self.isHidden() else super().minimumSizeHint()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the words beside the picture, or below it on a tablet that is held upright."""
+        super().resizeEvent(event)
+        upright = self.height() > self.width()
+        ways = QBoxLayout.Direction
+        self._body.setDirection(ways.TopToBottom if upright else ways.LeftToRight)
+        least, share, most = _WORDS
+        if upright:
+            self.paper.setMinimumSize(0, int(self.height() * share))
+            self.paper.setMaximumSize(16777215, int(self.height() * share))
+        else:
+            wide = int(min(max(self.width() * share, least), most))
+            self.paper.setMinimumSize(wide, 0)
+            self.paper.setMaximumSize(wide, 16777215)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Take photographs that are dropped; other files are for the window."""
+        if self.stop is not None and _pictures(event):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Put photographs to the stop one is at."""
+        self.note.take_in(_pictures(event))
+
+
+def _pictures(event: QDropEvent) -> list[Path]:
+    paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
+    return [path for path in paths if path.suffix.casefold() in PICTURES]

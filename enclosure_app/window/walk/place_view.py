@@ -1,0 +1,211 @@
+"""The place of a stop, large: the drawing's own marks, moved and pinched with the fingers."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from PySide6.QtCore import QEvent, QPointF, QSize, QSizeF, Qt, QTimer
+from PySide6.QtGui import (
+    QColor,
+    QImage,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPolygonF,
+    QResizeEvent,
+    QTouchEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QWidget
+
+from enclosure_app.drawing.placement import box_around
+from enclosure_app.model.place import Point, Points
+from enclosure_app.model.project import Underlay
+from enclosure_app.model.report import SectionResult
+from enclosure_app.window.canvas.backing import Backing, Scene
+from enclosure_app.window.canvas.camera import Camera
+from enclosure_app.window.canvas.linework import Linework
+from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.made_ready import made_of
+from enclosure_app.window.canvas.underlay_layer import UnderlayLayer, without_texts_of
+
+_ACROSS = 420.0  # mm that are seen at least about a place
+_ROOM = 2.6  # times the size of what shows the place
+_RING, _RING_WIDTH, _LINE_WIDTH = 34.0, 3.0, 5.0  # dots
+_MARK = QColor(214, 51, 132)  # apart from every control's hue, by day and by night
+_REST = 70  # ms without another zoom after which a new picture is painted
+_NOTCH = 1.25
+
+
+class PlaceView(QWidget):
+    """Shows one place of a section. It changes nothing: it is only looked at."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.camera = Camera((0.0, 0.0), 1.0, QSizeF(1, 1))
+        self._scene: Scene | None = None
+        self._shown: tuple[Point, tuple[Points, ...]] | None = None
+        self._grip: QPointF | None = None
+        self.below = UnderlayLayer(self)
+        self.below.ready.connect(self._show_below)
+        self._backing = Backing(self, self._paint_below)
+        self._backing.ready.connect(self.update)
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(_REST)
+        self._rest.timeout.connect(self._renew)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self.setAttribute(Qt.WidgetAttribute.WA_AcceptTouchEvents)
+        self.setMinimumSize(QSize(220, 160))
+        self.setAccessibleName(self.tr("The place in the drawing"))
+
+    def show_result(
+        self, result: SectionResult, look: Look, under: tuple[Underlay, ...] = ()
+    ) -> None:
+        """Show a section; only what is another than before is painted anew."""
+        last = self._scene
+        if last and (last.result, last.look, last.underlays) == (result, look, under):
+            return
+        lines = made_of(result.section.strokes, Linework)
+        self._scene = Scene(without_texts_of(under, result), lines, look, under)
+        self._renew()
+        self.update()
+
+    def go_to(self, at: Point, extent: tuple[Points, ...]) -> None:
+        """Bring a place into the middle, with all that shows it and some room around it."""
+        if (at, extent) != self._shown:
+            self._shown = (at, extent)
+            self._look_at_place()
+
+    def go_nowhere(self) -> None:
+        """Show the whole section, and no place in it."""
+        self._shown = None
+        self.show_all()
+
+    def show_all(self) -> None:
+        """Show the whole section."""
+        if self._scene:
+            self._look_from(self.camera.fitted(box_around(self._scene.result.section.frame)))
+
+    def zoom(self, factor: float, about: QPointF | None = None) -> None:
+        """Look closer or wider."""
+        middle = QPointF(self.width() / 2, self.height() / 2)
+        self._look_from(self.camera.zoomed(factor, middle if about is None else about))
+
+    def finish_painting(self) -> None:
+        """Wait until the picture is whole, for tests and pictures."""
+        self._renew()
+        self._backing.finish()
+
+    def _look_at_place(self) -> None:
+        if self._shown is None:
+            return
+        at, extent = self._shown
+        off = [max(abs(x - at[0]), abs(y - at[1])) for run in extent for x, y in run]
+        across = min(max(_ACROSS, _ROOM * max(off, default=0.0)), 2 * _ACROSS)
+        side = max(min(self.width(), self.height()), 1)
+        self._look_from(Camera(at, side / across, self.camera.size))
+
+    def _look_from(self, camera: Camera) -> None:
+        zoomed = camera.zoom != self.camera.zoom
+        self.camera = camera
+        if zoomed:
+            self._rest.start()
+        elif self._scene and not self._backing.serves(self._scene, camera):
+            self._renew()
+        self.update()
+
+    def _renew(self) -> None:
+        if self._scene and self.width() > 1 and not self._backing.serves(self._scene, self.camera):
+            self._backing.request(self._scene, self.camera, self.devicePixelRatioF())
+
+    def _show_below(self) -> None:
+        if self._scene:
+            self._scene = replace(self._scene)
+            self._renew()
+
+    def _paint_below(self, image: QImage, camera: Camera, scene: Scene) -> Iterator[None]:
+        yield from self.below.paint(image, camera, scene.underlays, scene.look)
+
+    # ---- Qt's events ---------------------------------------------------------------------------
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the drawing, and what shows the place over it."""
+        painter = QPainter(self)
+        theme = self._scene.look.theme if self._scene else Look().theme
+        painter.fillRect(event.rect(), QColor(theme.paper))
+        if self._scene:
+            self._backing.paint(painter, self.camera)
+        if self._shown:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._paint_place(painter, *self._shown)
+
+    def _paint_place(self, painter: QPainter, at: Point, extent: tuple[Points, ...]) -> None:
+        see_through = QColor(_MARK)
+        see_through.setAlpha(90)
+        painter.setPen(QPen(see_through, _LINE_WIDTH))
+        for run in extent:
+            painter.drawPolyline(QPolygonF([self.camera.seen(point) for point in run]))
+        painter.setPen(QPen(_MARK, _RING_WIDTH))
+        painter.drawEllipse(self.camera.seen(at), _RING, _RING)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Look at the place anew: there is more or less room for it."""
+        super().resizeEvent(event)
+        self.camera = self.camera.resized(QSizeF(event.size()))
+        if self._shown:
+            self._look_at_place()
+        else:
+            self.show_all()
+        self._rest.start()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Zoom about the mouse."""
+        notches = event.angleDelta().y() / 120
+        if notches:
+            self.zoom(_NOTCH**notches, event.position())
+        event.accept()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of the paper."""
+        self._grip = event.position()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Move the paper."""
+        if self._grip is not None:
+            self._look_from(self.camera.panned(event.position() - self._grip))
+            self._grip = event.position()
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let the paper go."""
+        del event
+        self._grip = None
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Go back to the place."""
+        del event
+        self._look_at_place()
+
+    def event(self, event: QEvent) -> bool:
+        """Move and pinch the paper with the fingers."""
+        if isinstance(event, QTouchEvent) and event.type() in _TOUCHED:
+            self._touched(event)
+            event.accept()
+            return True
+        return super().event(event)
+
+    def _touched(self, event: QTouchEvent) -> None:
+        points = event.points()
+        if event.type() != QEvent.Type.TouchUpdate:
+            return
+        if len(points) == 1:
+            moved = points[0].position() - points[0].lastPosition()
+            self._look_from(self.camera.panned(moved))
+        elif len(points) == 2:
+            (a, b), (c, d) = ((p.position(), p.lastPosition()) for p in points)
+            before, now = (b - d).manhattanLength(), (a - c).manhattanLength()
+            if before > 1 and now > 1:
+                self.zoom(now / before, (a + c) / 2)
+
+
+_TOUCHED = (QEvent.Type.TouchBegin, QEvent.Type.TouchUpdate, QEvent.Type.TouchEnd)

@@ -1,0 +1,160 @@
+"""The last page of a walk: what is left, what is to be mended, and a name under the section."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QDate, QLocale, Qt, Signal
+from PySide6.QtWidgets import QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from enclosure_app.language import say
+from enclosure_app.model.finding import begun
+from enclosure_app.model.moment import shown
+from enclosure_app.model.sign_off import SignOff
+from enclosure_app.model.sign_offs import Signed
+from enclosure_app.planning.site_list_questions import LIMITS
+from enclosure_app.window.walk.stops import Round, Stop
+
+_NAMED = 6  # stops that are left open are named as long as they are so few
+
+
+class SignPage(QWidget):
+    """Takes a name. `signed`: the name and the remark; `taken_back`: the sign-off; `wanted`: a stop."""
+
+    signed = Signal(str, str)
+    taken_back = Signal(object)
+    wanted = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._open: tuple[Stop, ...] = ()
+        self.state, self.told = self._label("asked"), self._label("")
+        self.names, self.day = self._label(""), self._label("")
+        self.limits = self._label("small")
+        self.who, self.remark = self._line(self.tr("Your name")), self._line(self.tr("Remark"))
+        self.sign = QPushButton(self.tr("Sign this section"), self)
+        self.sign.setObjectName("main")
+        self.first_left = QPushButton(self.tr("Go to the first one that is left"), self)
+        self.next_section = QPushButton(self.tr("Walk the next section"), self)
+        self._signed = QVBoxLayout()
+        self._buttons: list[QWidget] = []
+        self.sign.clicked.connect(self._sign)
+        self.who.returnPressed.connect(self._sign)
+        self.who.textChanged.connect(self._check)
+        self.first_left.clicked.connect(self._want_first)
+        self._lay_out()
+
+    def show_round(self, walked: Round, signed: Sequence[Signed], who: str) -> None:
+        """Show what is left of a walk, and who signed."""
+        self._open = walked.left
+        done, mend = len(walked.stops) - len(walked.left), walked.to_be_mended
+        self.state.setText(
+            self.tr("Everything was looked at")
+            if not walked.left
+            else self.tr("{} of {} places are done").format(done, len(walked.stops))
+        )
+        lines = [open_words(walked)] if walked.left else []
+        if mend:
+            lines.append(self.tr("To be mended: {}").format(named(mend)))
+        self.told.setText("\n".join(lines))
+        self.told.setVisible(bool(lines))
+        self.first_left.setVisible(bool(walked.left))
+        self._show_signed(signed)
+        today = QLocale().toString(QDate.currentDate(), QLocale.FormatType.LongFormat)
+        self.day.setText(self.tr("Date: {}").format(today))
+        self.limits.setText(say(LIMITS))
+        if not self.who.text():
+            self.who.setText(who)
+        self._check()
+
+    def _show_signed(self, signed: Sequence[Signed]) -> None:
+        for button in self._buttons:
+            button.hide()
+            button.deleteLater()
+        self._buttons = []
+        self.names.setText("\n".join(map(self._line_of, signed)))
+        self.names.setVisible(bool(signed))
+        for each in signed:
+            self._buttons.append(self._made_button(each.sign_off))
+
+    def _line_of(self, signed: Signed) -> str:
+        off = signed.sign_off
+        told = self.tr("Signed by {}, {}").format(off.who, shown(off.when))
+        told = f"{told}: {off.remark}" if off.remark else told
+        if signed.changed:
+            told = (
+                f"{told}\n{self.tr('The section was changed since: walk it again and sign anew.')}"
+            )
+        return told
+
+    def _made_button(self, sign_off: SignOff) -> QPushButton:
+        button = QPushButton(self.tr("Take the name of {} back").format(sign_off.who), self)
+        button.clicked.connect(lambda: self.taken_back.emit(sign_off))
+        self._signed.addWidget(button)
+        button.show()
+        return button
+
+    def _want_first(self) -> None:
+        if self._open:
+            self.wanted.emit(self._open[0].key)
+
+    def _sign(self) -> None:
+        if self.who.text().strip():
+            left = open_words_of(self._open) if self._open else ""
+            words = [part for part in (self.remark.text().strip(), left) if part]
+            self.remark.clear()
+            self.signed.emit(self.who.text().strip(), " ".join(words))
+
+    def _check(self) -> None:
+        self.sign.setEnabled(bool(self.who.text().strip()))
+        self.sign.setText(
+            self.tr("Sign, with this left open") if self._open else self.tr("Sign this section")
+        )
+
+    def _label(self, name: str) -> QLabel:
+        label = QLabel(self)
+        label.setObjectName(name)
+        label.setWordWrap(True)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        return label
+
+    def _line(self, words: str) -> QLineEdit:
+        line = QLineEdit(self)
+        line.setPlaceholderText(words)
+        line.setAccessibleName(words)
+        return line
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(10)
+        above: tuple[QWidget, ...] = (self.state, self.told, self.first_left, self.names)
+        for part in above:
+            column.addWidget(part)
+        column.addLayout(self._signed)
+        for part in (self.who, self.remark, self.day, self.sign, self.next_section, self.limits):
+            column.addWidget(part)
+
+
+def open_words(walked: Round) -> str:
+    """Return which stops of a walk are left open, by name as long as they are few."""
+    return open_words_of(walked.left)
+
+
+def open_words_of(stops: Sequence[Stop]) -> str:
+    """Return in a sentence which stops are left open."""
+    return say("Left open: {places}.", places=named(stops))
+
+
+def named(stops: Sequence[Stop]) -> str:
+    """Return the names of stops; of many, the first ones and how many more there are."""
+    names = list(dict.fromkeys(name_of(stop) for stop in stops))
+    told = "; ".join(names[:_NAMED])
+    more = len(names) - _NAMED
+    return say("{names} and {count} more", names=told, count=more) if more > 0 else told
+
+
+def name_of(stop: Stop) -> str:
+    """Return what a stop is called in a list."""
+    if stop.finding is not None:
+        what = say(stop.finding.rule.replace("-", " "))
+        return say("finding {number} ({what})", number=stop.number, what=what)
+    return begun(stop.place.title) if stop.place else ""

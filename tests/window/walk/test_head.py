@@ -1,0 +1,37 @@
+"""The head of the walk: where one is, how far, and which stops are walked."""
+
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.window.walk.head import Head
+from enclosure_app.window.walk.stops import Which
+from tests.window.walk.rounds import LAP, eave_round
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+def test_progress_is_told_in_numbers(qtbot: QtBot) -> None:
+    head = Head()
+    qtbot.addWidget(head)
+    head.show_round(eave_round(), Which.EVERYTHING, (LAP.key, 7, 8))
+    assert head.progress.text() == "7 of 8"
+    assert head.still.text() == "8 left"
+    assert head.name.text() == eave_round().result.section.name
+    head.show_round(eave_round(), Which.EVERYTHING, ("", 0, 8))
+    assert head.progress.text() == "Sign"
+
+
+def test_filters_count_and_are_chosen(qtbot: QtBot) -> None:
+    head = Head()
+    qtbot.addWidget(head)
+    head.show_round(eave_round(), Which.EVERYTHING, (LAP.key, 7, 8))
+    assert [button.text() for button in head.filters.values()] == [
+        "Everything (8)", "What is wrong (6)", "What is left (8)",
+    ]  # fmt: skip
+    with qtbot.waitSignal(head.chosen) as told:
+        qtbot.mouseClick(head.filters[Which.WRONG], LEFT)
+    assert told.args == [Which.WRONG]
+    head.choose(Which.LEFT)
+    assert [each.isChecked() for each in head.filters.values()] == [False, False, True]
+    with qtbot.waitSignal(head.left):
+        qtbot.mouseClick(head.back, LEFT)

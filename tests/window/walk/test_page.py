@@ -1,0 +1,149 @@
+"""The walk's page: one stop at a time, on and back, filtered, turned with the tablet."""
+
+from pathlib import Path
+
+import pytest
+from PIL import Image
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDropEvent, QInputDevice
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QPushButton
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.walk.page import Shown, WalkPage
+from enclosure_app.window.walk.stops import Which
+from tests.drawing import eave
+from tests.window.walk.rounds import LAP, TAPE, eave_round
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def page(qtbot: QtBot) -> WalkPage:
+    made = WalkPage()
+    qtbot.addWidget(made)
+    made.resize(1024, 700)
+    made.show()
+    walked = eave_round()
+    made.begin()
+    made.moved.connect(lambda: made.show_walk(Shown(walked, Look(), who="Ida")))
+    made.show_walk(Shown(walked, Look(), who="Ida"))
+    return made
+
+
+def test_it_begins_at_the_first_stop_and_ends_with_the_signature(page: WalkPage) -> None:
+    assert page.here == TAPE.key
+    assert page.look_here.isVisible()
+    assert page.head.progress.text() == "1 of 8"
+    for _ in range(8):
+        page.step(1)
+    assert page.signing.isVisible()
+    assert not page.note.isVisible()
+    page.step(1)
+    assert page.signing.isVisible()
+    page.step(-1)
+    assert page.here == LAP.key
+
+
+def test_findings_and_places_have_their_own_words(page: WalkPage) -> None:
+    page.step(1)
+    assert page.finding.isVisible()
+    assert not page.look_here.isVisible()
+    assert page.finding.message.text() == eave.SHORT.message
+
+
+def test_buttons_and_swipes_turn_the_page(page: WalkPage, qtbot: QtBot) -> None:
+    qtbot.mouseClick(page.foot.onward, LEFT)
+    assert page.here == eave.SHORT.key
+    qtbot.mousePress(page.words, LEFT, pos=QPoint(300, 20))
+    qtbot.mouseRelease(page.words, LEFT, pos=QPoint(100, 24))
+    assert page.here == eave.GAP.key
+    qtbot.mouseClick(page.foot.before, LEFT)
+    assert page.here == eave.SHORT.key
+
+
+def test_a_finger_turns_the_page_and_presses_buttons(page: WalkPage, qtbot: QtBot) -> None:
+    screen = QTest.createTouchDevice(QInputDevice.DeviceType.TouchScreen)
+    label = page.look_here.name
+    start, end = QPoint(250, 8), QPoint(60, 10)
+    QTest.touchEvent(page, screen).press(1, start, label).commit()
+    QTest.touchEvent(page, screen).move(1, end, label).commit()
+    QTest.touchEvent(page, screen).release(1, end, label).commit()
+    qtbot.waitUntil(lambda: page.here == eave.SHORT.key)
+    button = page.foot.onward
+    middle = button.rect().center()
+    QTest.touchEvent(page, screen).press(1, middle, button).commit()
+    QTest.touchEvent(page, screen).release(1, middle, button).commit()
+    qtbot.waitUntil(lambda: page.here == eave.GAP.key)
+
+
+def test_only_what_is_wrong_is_walked_when_it_is_wished(page: WalkPage) -> None:
+    page.choose(Which.WRONG)
+    assert page.here == eave.SHORT.key
+    assert page.head.progress.text() == "1 of 6"
+    page.choose(Which.EVERYTHING)
+    assert page.here == eave.SHORT.key
+    assert page.head.progress.text() == "2 of 8"
+
+
+def test_what_is_done_stays_until_one_goes_on(page: WalkPage) -> None:
+    from enclosure_app.model.site_check import Seen, SiteCheck  # noqa: PLC0415
+
+    page.choose(Which.LEFT)
+    seen = {key: SiteCheck(key, Seen.IN_ORDER, "Ida") for key, _ in TAPE.items}
+    page.show_walk(Shown(eave_round(**seen), Look(), who="Ida"))
+    assert page.here == TAPE.key
+    assert page.foot.onward.objectName() == "main"
+    page.step(1)
+    assert TAPE.key not in [stop.key for stop in page.stops] or page.here == eave.SHORT.key
+
+
+def test_a_stop_that_is_gone_leaves_one_near_where_one_was(page: WalkPage) -> None:
+    page.go_to(eave.GAP.key)
+    from enclosure_app.planning.site_list import SiteList  # noqa: PLC0415
+    from enclosure_app.window.walk.stops import round_of  # noqa: PLC0415
+
+    without = eave.result(findings=(eave.SHORT, eave.STOPS))
+    page.show_walk(Shown(round_of(without, SiteList("", (TAPE, LAP))), Look(), who="Ida"))
+    assert page.here == eave.STOPS.key
+
+
+def test_the_words_stand_beside_or_below_the_picture(page: WalkPage, qtbot: QtBot) -> None:
+    assert page.paper.x() > page.picture.x()
+    page.resize(800, 1200)
+    qtbot.waitUntil(lambda: page.paper.y() > page.picture.y())
+    assert page.paper.width() == 800
+
+
+def test_dropped_photographs_are_noted(page: WalkPage, tmp_path: Path, qtbot: QtBot) -> None:
+    Image.new("RGB", (9, 9)).save(tmp_path / "a.jpg")
+    dropped = QMimeData()
+    dropped.setUrls([QUrl.fromLocalFile(str(tmp_path / name)) for name in ("a.jpg", "b.txt")])
+    event = QDropEvent(
+        QPointF(50, 50), Qt.DropAction.CopyAction, dropped, LEFT, Qt.KeyboardModifier.NoModifier
+    )
+    with qtbot.waitSignal(page.noted) as told:
+        page.dropEvent(event)
+    assert told.args == ["", (tmp_path / "a.jpg",)]
+
+
+def test_a_name_is_asked_for_while_nobody_gave_one(page: WalkPage) -> None:
+    assert not page.who.isVisible()
+    page.show_walk(Shown(eave_round(), Look()))
+    assert page.who.isVisible()
+    assert page.who.accessibleName()
+
+
+def test_every_button_says_what_it_is(page: WalkPage) -> None:
+    for stop in ("", TAPE.key, eave.SHORT.key):
+        page.go_to(stop)
+        buttons = [b for b in page.findChildren(QPushButton) if b.isVisible()]
+        assert buttons
+        assert all(button.text() or button.accessibleName() for button in buttons)
+
+
+def test_it_asks_for_no_room_while_the_drawing_is_seen(page: WalkPage) -> None:
+    assert page.minimumSizeHint().width() > 500
+    page.hide()
+    assert page.minimumSizeHint().width() <= 0

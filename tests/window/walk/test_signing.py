@@ -1,0 +1,86 @@
+"""The last page: what is left, in words, and names under the section."""
+
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QPushButton
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.model.sign_off import SignOff
+from enclosure_app.model.sign_offs import Signed
+from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.planning.site_list import SiteList
+from enclosure_app.window.walk.signing import SignPage, named
+from enclosure_app.window.walk.stops import Round, round_of
+from tests.drawing import eave
+from tests.window.walk.rounds import LAP, TAPE, eave_round
+
+LEFT = Qt.MouseButton.LeftButton
+OFF = SignOff("WALL", "Ida", "2026-05-04T09:00:00+02:00", "Left open: the sill.")
+
+
+@pytest.fixture
+def page(qtbot: QtBot) -> SignPage:
+    shown = SignPage()
+    qtbot.addWidget(shown)
+    shown.show()
+    return shown
+
+
+def sound(*, looked: bool) -> Round:
+    seen = {key: SiteCheck(key, Seen.IN_ORDER) for key, _ in LAP.items} if looked else {}
+    return round_of(eave.result(findings=()), SiteList("", (LAP,)), seen)
+
+
+def test_what_is_left_open_is_named(page: SignPage, qtbot: QtBot) -> None:
+    page.show_round(eave_round(), (), "Ida")
+    assert page.state.text() == "0 of 8 places are done"
+    assert "Tape on wall sheet; finding 2 (short lap)" in page.told.text()
+    assert page.sign.text() == "Sign, with this left open"
+    with qtbot.waitSignal(page.wanted) as told:
+        qtbot.mouseClick(page.first_left, LEFT)
+    assert told.args == [TAPE.key]
+
+
+def test_a_name_is_signed_with_what_is_left_open(page: SignPage, qtbot: QtBot) -> None:
+    page.show_round(sound(looked=False), (), "")
+    assert not page.sign.isEnabled()
+    qtbot.keyClicks(page.who, "Ida Holm")
+    qtbot.keyClicks(page.remark, "Rain stopped us.")
+    with qtbot.waitSignal(page.signed) as told:
+        qtbot.mouseClick(page.sign, LEFT)
+    assert told.args == ["Ida Holm", "Rain stopped us. Left open: Wall sheet over coating."]
+
+
+def test_when_all_was_looked_at_nothing_is_left_open(page: SignPage, qtbot: QtBot) -> None:
+    page.show_round(sound(looked=True), (), "Ida")
+    assert page.state.text() == "Everything was looked at"
+    assert not page.first_left.isVisible()
+    with qtbot.waitSignal(page.signed) as told:
+        qtbot.keyClick(page.who, Qt.Key.Key_Return)
+    assert told.args == ["Ida", ""]
+
+
+def test_a_signature_is_shown_and_taken_back(page: SignPage, qtbot: QtBot) -> None:
+    page.show_round(sound(looked=True), (Signed(OFF, changed=False),), "Ida")
+    assert page.names.text() == (
+        "Signed by Ida, 2026-05-04 09:00 (UTC+02:00): Left open: the sill."
+    )
+    back = next(b for b in page.findChildren(QPushButton) if "back" in b.text())
+    with qtbot.waitSignal(page.taken_back) as told:
+        qtbot.mouseClick(back, LEFT)
+    assert told.args == [OFF]
+    page.show_round(sound(looked=True), (), "Ida")
+    assert not page.names.isVisible()
+
+
+def test_a_section_that_was_changed_since_says_so(page: SignPage) -> None:
+    page.show_round(sound(looked=True), (Signed(OFF, changed=True),), "Ida")
+    assert "changed since" in page.names.text()
+
+
+def test_of_many_the_first_are_named_and_the_rest_counted() -> None:
+    places = [replace(LAP, key=f"k{n}", title=f"Place {n}") for n in range(9)]
+    stops = round_of(eave.result(findings=()), SiteList("", tuple(places))).stops
+    assert named(stops).endswith("Place 5 and 3 more")

@@ -1,0 +1,62 @@
+"""The window is cleared for the walk, and afterwards stands as it stood."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.window.main_window import MainWindow
+
+Opened = Callable[..., MainWindow]
+
+
+def test_only_the_walk_is_seen(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    window.docks[0].hide()
+    window.do("walk")
+    assert window.views.walk.isVisible()
+    assert not window.tools.isVisible()
+    assert not any(dock.isVisible() for dock in window.docks)
+    assert not window.statusBar().isVisible()
+    qtbot.keyClick(window.views.walk, Qt.Key.Key_Escape)
+    assert window.tools.isVisible()
+    assert [dock.isVisible() for dock in window.docks] == [False, True, True]
+    assert window.canvas.isVisible()
+
+
+def test_what_is_about_the_drawing_cannot_be_done_meanwhile(opened: Opened) -> None:
+    window = opened()
+    actions = window.actions_by_name
+    window.do("walk")
+    assert not actions["delete"].isEnabled()
+    assert not actions["tool_sheet"].isEnabled()
+    assert actions["save"].isEnabled()
+    window.do("walk")
+    assert actions["delete"].isEnabled()
+    assert not actions["undo"].isEnabled()  # there is nothing to be undone
+
+
+def test_what_is_undone_meanwhile_brings_no_panel_back(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    window.settings.who = "Ida"
+    window.do("walk")
+    qtbot.keyClick(window.views.walk, Qt.Key.Key_A)
+    assert window.document.modified
+    window.do("undo")
+    assert window.views.walk.isVisible()
+    assert not window.tools.isVisible()
+
+
+def test_another_drawing_ends_the_walk(opened: Opened) -> None:
+    window = opened()
+    window.do("walk")
+    opened("roof-to-wall.dxf")
+    assert not window.views.walk.isVisible()
+    assert window.canvas.isVisible()
+    assert window.tools.isVisible()
+
+
+def test_without_a_section_there_is_nothing_to_walk(window: MainWindow) -> None:
+    window.do("walk")
+    assert window.views.start.isVisible()
+    assert "nothing to walk" in window.messages.words.text()
