@@ -10,6 +10,9 @@ from numpy.typing import NDArray
 from enclosure_app.geometry.nearest import FEW, nearest_segments
 from enclosure_app.geometry.rims import Bools, Floats
 
+_NONE = np.zeros((0, 2, 2))
+_PLACES = (0.0, 0.5, 0.25, 0.75)  # of a curve, where the other one is compared from
+
 
 @dataclass(frozen=True)
 class ClosedCurve:
@@ -80,16 +83,34 @@ class Difference:
 
 
 def difference(last: ClosedCurve, curve: ClosedCurve) -> Difference | None:
-    """Return how two curves differ where they begin in the same way; None where they do not."""
-    a, b = last.points, curve.points
-    least = min(len(a), len(b))
-    if not least or (a[0] != b[0]).any() or last.lies != curve.lies:
+    """Return how two curves differ; None where they have no place in common that was looked for."""
+    turned = _from_one_place(last.points, curve.points) if last.lies == curve.lies else None
+    if turned is None:
         return None
+    a, b = turned
+    least = min(len(a), len(b))
     head = _alike(a[:least], b[:least])
+    if head == len(a) == len(b):
+        return Difference(last, curve, _NONE, _NONE)
     tail = min(_alike(a[::-1][:least], b[::-1][:least]), least - head)
     return Difference(
         last, curve, _segments(a)[head - 1 : len(a) - tail], _segments(b)[head - 1 : len(b) - tail]
     )
+
+
+def _from_one_place(a: Floats, b: Floats) -> tuple[Floats, Floats] | None:
+    """Return both curves from a place that they have in common, their first one if they can."""
+    for share in _PLACES:
+        start = int(len(a) * share)
+        x, y = a[start]
+        same = np.flatnonzero((b[:, 0] == x) & (b[:, 1] == y))
+        if len(same):
+            return _begun(a, start), _begun(b, int(same[0]))
+    return None
+
+
+def _begun(curve: Floats, start: int) -> Floats:
+    return np.roll(curve, -start, axis=0) if start else curve
 
 
 def _alike(a: Floats, b: Floats) -> int:

@@ -6,7 +6,8 @@ import shapely
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from enclosure_app.geometry.closed_curve import ClosedCurve
+from enclosure_app.geometry.closed_curve import ClosedCurve, difference
+from tests.network.random_layers import profile
 
 WIDE = ClosedCurve(np.array([[0.0, 0.0], [100.0, 0.0], [100.0, 10.0], [0.0, 10.0]]))
 BOW_TIE = ClosedCurve(np.array([[0.0, 0.0], [20.0, 20.0], [20.0, 0.0], [0.0, 20.0]]))
@@ -59,3 +60,35 @@ def test_a_simple_ring_encloses_what_shapely_says_it_contains(
     curve = ClosedCurve(np.roll(np.array(points, dtype=float), turns, axis=0))
     held = shapely.contains_xy(ring, places[:, 0], places[:, 1])
     assert curve.encloses(places).tolist() == held.tolist()
+
+
+@profile(120)
+@given(
+    st.integers(0, 2**32 - 1), st.integers(3, 14), st.integers(0, 14), st.sampled_from([-1, 0, 1])
+)
+def test_what_differs_tells_of_a_curve_what_it_tells_itself(
+    seed: int, count: int, at: int, more: int
+) -> None:
+    """Some points moved, one put in or taken out, and the curve begun elsewhere."""
+    chance = np.random.default_rng(seed)
+    last = ClosedCurve(chance.integers(0, 20, (count, 2)).astype(float))
+    points = last.points.copy()
+    points[at % count] += chance.normal(size=2) * 4
+    if more > 0:
+        points = np.insert(points, at % count, chance.integers(0, 20, 2), axis=0)
+    elif more < 0 and count > 3:
+        points = np.delete(points, at % count, axis=0)
+    curve = ClosedCurve(np.roll(points, int(chance.integers(0, count)), axis=0))
+    changed = difference(last, curve)
+    if changed is None:
+        assert last.lies != curve.lies or count < 9
+        return
+    places = chance.integers(-2, 22, (40, 2)) + chance.choice([0.0, 0.25])
+    assert np.array_equal(changed.encloses(places, last.encloses(places)), curve.encloses(places))
+    assert np.array_equal(changed.distance(places, last.distance(places)), curve.distance(places))
+
+
+def test_of_two_curves_that_are_the_same_nothing_differs() -> None:
+    changed = difference(WIDE, ClosedCurve(WIDE.points.copy()))
+    assert changed is not None
+    assert len(changed.gone) == len(changed.new) == 0
