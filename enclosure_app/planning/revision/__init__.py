@@ -1,0 +1,27 @@
+"""A revised drawing laid over an earlier one: what is the same, and what was said that still holds.
+
+A verdict is about a place in a building. When the office sends the drawing again, pieces may have
+moved, been split, joined, renumbered or drawn from the other side, and names mean little. What is
+certain is carried on; what is not is asked about; nothing is dropped, and nothing is given to
+another finding.
+
+    after = brought_over(before, drawing)              the revised drawing as a project
+    revision = compared(before, found, after, anew)    with what the checks of both found
+    revision.project                                   what was said, carried on where certain
+"""
+
+from enclosure_app.planning.revision.bringing import brought_over
+from enclosure_app.planning.revision.comparing import Revision, SectionRevision, compared
+from enclosure_app.planning.revision.pieces import How, PieceMatch
+from enclosure_app.planning.revision.spots import Fate, FindingMatch
+
+__all__ = [
+    "Fate",
+    "FindingMatch",
+    "How",
+    "PieceMatch",
+    "Revision",
+    "SectionRevision",
+    "brought_over",
+    "compared",
+]

@@ -1,0 +1,89 @@
+"""Which section of the revised drawing is which: by what is drawn in it, then by name and place."""
+
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from enclosure_app.model.section import Section
+from enclosure_app.planning.revision.motions import Anchors, Fit, certain, fits
+from enclosure_app.planning.revision.outlines import Outline, outline
+
+_LIKENESS = 0.3  # of the pieces: sections that share fewer are not one
+_RIVAL = 0.75  # of the pieces shared with the best: less is no rival
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A section with its pieces as they are compared."""
+
+    section: Section
+    outlines: tuple[Outline, ...]
+    kinds: Counter[object]
+
+    @property
+    def anchors(self) -> Anchors:
+        """What is fixed to it besides its pieces."""
+        return Anchors((self.section.frame,), (self.section.inside, self.section.outside))
+
+
+@dataclass(frozen=True, slots=True)
+class SectionPair:
+    """An earlier section and the later one that it surely is, with how it was moved."""
+
+    old: Sheet
+    new: Sheet
+    fit: Fit
+
+
+def sheet(section: Section) -> Sheet:
+    """Return a section as it is compared."""
+    outlines = tuple(map(outline, section.pieces))
+    return Sheet(section, outlines, Counter((e.kind, round(e.long, -1)) for e in outlines))
+
+
+def section_pairs(old: Sequence[Sheet], new: Sequence[Sheet]) -> tuple[SectionPair, ...]:
+    """Return the sections that are surely the same ones."""
+    rows = [
+        SectionPair(a, b, fit)
+        for a in old
+        for b in new
+        if a.outlines and b.outlines and _overlap(a, b) and (fit := _fit(a, b))
+    ]
+    return tuple(
+        row
+        for row in rows
+        if all(_outdoes(row, other) for other in rows if _shares_one_side(row, other))
+    )
+
+
+def _fit(a: Sheet, b: Sheet) -> Fit | None:
+    fewer, more = sorted((len(a.outlines), len(b.outlines)))
+    found = fits(a.outlines, b.outlines, (a.anchors, b.anchors))
+    whole = fewer if fewer == more else -1
+    return certain(found, least=max(min(2, fewer), _LIKENESS * fewer), whole=whole)
+
+
+def _overlap(a: Sheet, b: Sheet) -> bool:
+    """Whether enough pieces are of one make and length that they may be one section."""
+    fewer = min(len(a.outlines), len(b.outlines))
+    return sum((a.kinds & b.kinds).values()) >= 0.5 * _LIKENESS * fewer
+
+
+def _shares_one_side(row: SectionPair, other: SectionPair) -> bool:
+    return other is not row and (other.old is row.old or other.new is row.new)
+
+
+def _outdoes(row: SectionPair, other: SectionPair) -> bool:
+    """Whether two sections are one far more likely than two others are."""
+    if other.fit.count < _RIVAL * row.fit.count:
+        return True
+    if row.fit.count < _RIVAL * other.fit.count:
+        return False
+    return _evidence(row, other) - _evidence(other, row) >= 2
+
+
+def _evidence(row: SectionPair, other: SectionPair) -> int:
+    """Count what speaks for a pair besides its pieces: handles, twice; its name; its place."""
+    handles = row.fit.named >= 2 * other.fit.named + 2
+    named = row.old.section.name == row.new.section.name
+    return 2 * handles + named + row.fit.motion.stays

@@ -1,0 +1,104 @@
+"""Random revisions, the truth being known: no verdict is ever given to another finding.
+
+With ENCLOSURE_MANY set thousands of them are made.
+"""
+
+import os
+from collections import Counter
+from functools import cache
+from random import Random
+
+import pytest
+
+from enclosure_app.model.report import SectionResult
+from enclosure_app.planning.revision import Fate, FindingMatch, Revision, compared
+from tests.planning.revision.random_revisions import (
+    Draft,
+    Step,
+    faulty_sections,
+    in_inches,
+    mirror,
+    random_steps,
+    rename,
+    renumber,
+    revised,
+    shift,
+    swap_handles,
+    write_anew,
+)  # fmt: skip
+from tests.planning.revision.walls import found_in, project
+
+REVISIONS = 3000 if "ENCLOSURE_MANY" in os.environ else 50
+
+
+@cache
+def faulty() -> tuple[SectionResult, ...]:
+    """The sections in which something is found, checked."""
+    results = map(found_in, faulty_sections())
+    return tuple(result for result in results if result.findings)
+
+
+def made(seed: int, *steps: Step) -> tuple[Draft, Revision, SectionResult, SectionResult]:
+    random = Random(seed)  # noqa: S311  drawings, no secrets
+    earlier = random.choice(faulty())
+    draft = revised(earlier.section, random, steps or random_steps(random))
+    later = found_in(draft.finished())
+    before, after = project(earlier.section), project(later.section, revision="B")
+    return draft, compared(before, [earlier], after, [later]), earlier, later
+
+
+def judged(match: FindingMatch, draft: Draft, later: SectionResult) -> str:
+    """Return whether what is said of a finding is right or wrong, or whether it is asked."""
+    assert match.old is not None
+    true = [finding for finding in later.findings if draft.is_true(match.old, finding)]
+    if match.fate.certain:
+        return "right" if match.new in true else "wrong"
+    if match.fate is Fate.GONE:
+        return "dropped" if true else "right"
+    return "asked needlessly" if len(true) == 1 else "asked"
+
+
+def counted(number: int, *steps: Step) -> Counter[str]:
+    counts: Counter[str] = Counter()
+    for seed in range(number):
+        draft, revision, earlier, later = made(seed, *steps)
+        matches = [match for section in revision.sections for match in section.findings]
+        counts.update(judged(match, draft, later) for match in matches if match.old)
+        nothing_is_lost(matches, earlier, later)
+    return counts
+
+
+def nothing_is_lost(
+    matches: list[FindingMatch], earlier: SectionResult, later: SectionResult
+) -> None:
+    """Every earlier finding is spoken of once, and every later one, once or among those asked."""
+    assert sorted(m.old.key for m in matches if m.old) == sorted(f.key for f in earlier.findings)
+    named = [m.new.key for m in matches if m.new]
+    asked = {f.key for m in matches for f in m.asked}
+    assert len(named) == len({*named})
+    assert asked.isdisjoint(named)
+    assert {*named} | asked == {f.key for f in later.findings}
+
+
+def test_no_verdict_is_given_to_another_finding_and_none_is_dropped() -> None:
+    counts = counted(REVISIONS)
+    assert (counts["wrong"], counts["dropped"]) == (0, 0)
+    assert counts["right"] > 0.7 * counts.total()
+
+
+@pytest.mark.parametrize(
+    "steps",
+    [(renumber,), (shift,), (mirror,), (rename, swap_handles), (in_inches, shift, renumber)],
+    ids=lambda steps: "-".join(step.__name__ for step in steps),
+)
+def test_a_plain_new_issue_asks_next_to_nothing(steps: tuple[Step, ...]) -> None:
+    counts = counted(20, *steps)
+    assert (counts["wrong"], counts["dropped"]) == (0, 0)
+    assert counts["asked needlessly"] + counts["asked"] <= 0.03 * counts.total()
+
+
+def test_written_anew_by_another_program_it_asks_little() -> None:
+    """Lines are turned round and put in another order: a few findings are then named elsewhere."""
+    counts = counted(20, write_anew, renumber)
+    assert (counts["wrong"], counts["dropped"]) == (0, 0)
+    assert counts["asked needlessly"] + counts["asked"] <= 0.1 * counts.total()
