@@ -5,6 +5,7 @@ found the last time, and only where something has changed that it depends on.
 """
 
 from collections.abc import Iterable, Mapping
+from dataclasses import fields
 from types import MappingProxyType
 from typing import TypeVar
 
@@ -26,6 +27,8 @@ from enclosure_app.network.rain import Rain
 from enclosure_app.network.rain_again import Pieces, rain_again
 from enclosure_app.network.reweaving import Moved
 
+_JUDGED_APART = {"name", "pieces", "products", "strokes", "taken", "texts", "by_name"}
+_GROUND = [field.name for field in fields(Section) if field.name not in _JUDGED_APART]
 FEW = 12  # pieces: when more of them move at once, all is questioned anew
 
 
@@ -44,15 +47,10 @@ def moved_between(last: Section, section: Section) -> frozenset[str] | None:
 
 
 def _same_ground(last: Section, section: Section) -> bool:
-    """Whether the two sections differ in nothing but their pieces and the office's own lines."""
-    return (
-        last.frame == section.frame
-        and (last.inside, last.outside) == (section.inside, section.outside)
-        and last.gravity == section.gravity
-        and last.breaks == section.breaks
-        and last.sealed == section.sealed
-        and (last.products is section.products or last.products == section.products)
-    )
+    """Whether the two sections differ in nothing but their pieces, their names, and the office's own lines."""
+    if last.products is not section.products and last.products != section.products:
+        return False
+    return all(getattr(last, name) == getattr(section, name) for name in _GROUND)
 
 
 def _only_moved(old: Piece, new: Piece) -> bool:
