@@ -34,13 +34,13 @@ from enclosure_app.window.parts_placing import PartsPlacing
 from enclosure_app.window.reading_apart import Reader
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.showing import Showing
+from enclosure_app.window.stage import Stage
 from enclosure_app.window.tool_bar import made_tool_bar
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.units_asking import UnitsAsking
 from enclosure_app.window.views import Views
-from enclosure_app.window.walk.stage import Stage
-from enclosure_app.window.walk.walking import Walking
+from enclosure_app.window.walking import Walking
 from enclosure_app.window.working import Lane, Working
 
 _STATE = 2  # of the layout that is kept; another number forgets an older one

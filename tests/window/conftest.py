@@ -16,6 +16,7 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
+from enclosure_app.window.walk.page import WalkPage
 from enclosure_app.window.working import Working
 
 _LEFT, _PLAIN = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
@@ -112,3 +113,14 @@ def sheet(window: MainWindow) -> MainWindow:
 @pytest.fixture
 def hand(window: MainWindow, qtbot: QtBot) -> Hand:
     return Hand(window, qtbot)
+
+
+@pytest.fixture
+def walk(opened: Callable[..., MainWindow], qtbot: QtBot) -> WalkPage:
+    """Return the page of a walk through a sample with three findings, with a name given."""
+    shown = opened()
+    shown.settings.who = "Ida"
+    shown.do("walk")
+    page = shown.views.walk
+    qtbot.waitUntil(lambda: page.isVisible() and page.stop is not None)
+    return page

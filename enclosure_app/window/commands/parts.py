@@ -23,7 +23,7 @@ from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.underlaying import Underlaying
 from enclosure_app.window.units_asking import UnitsAsking
-from enclosure_app.window.walk.walking import Walking
+from enclosure_app.window.walking import Walking
 from enclosure_app.window.working import Working
 
 

@@ -1,21 +1,18 @@
 """The keys of the walk. All of it can be done with them; what is typed into a line stays there."""
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 
 from enclosure_app.window.verdict_box import CHOICES
 from enclosure_app.window.walk.looks import ANSWERS
-
-if TYPE_CHECKING:
-    from enclosure_app.window.walk.page import WalkPage
+from enclosure_app.window.walk.page import WalkPage
 
 _CLOSER = 1.5
 
 
-def give_keys(page: "WalkPage") -> None:
+def give_keys(page: WalkPage) -> None:
     """Give the page its keys."""
     does: dict[tuple[str, ...], Callable[[], object]] = {
         ("Right", "PgDown", "N"): lambda: page.step(1),
@@ -37,20 +34,20 @@ def give_keys(page: "WalkPage") -> None:
             keys.activated.connect(do)
 
 
-def _press_all(page: "WalkPage") -> None:
+def _press_all(page: WalkPage) -> None:
     """Say that all that is left at a place is in order."""
     if page.look_here.isVisible():
         page.look_here.looks.all_in_order.click()
 
 
-def _write(page: "WalkPage") -> None:
+def _write(page: WalkPage) -> None:
     """Begin a remark, or on the last page the name."""
     line = page.note.words if page.note.isVisible() else page.signing.who
     line.setFocus()
     page.paper.ensureWidgetVisible(line)
 
 
-def _answer(page: "WalkPage", number: int) -> Callable[[], None]:
+def _answer(page: WalkPage, number: int) -> Callable[[], None]:
     """Return what gives the finding its verdict of this number, or a question its answer."""
 
     def do() -> None:

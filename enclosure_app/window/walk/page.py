@@ -25,7 +25,6 @@ from enclosure_app.window.walk.dress import WALK
 from enclosure_app.window.walk.finding_card import FindingCard
 from enclosure_app.window.walk.foot import Foot
 from enclosure_app.window.walk.head import Head
-from enclosure_app.window.walk.keys import give_keys
 from enclosure_app.window.walk.note_box import PICTURES, NoteBox
 from enclosure_app.window.walk.photo_strip import PhotoPage, PhotoStrip
 from enclosure_app.window.walk.place_card import PlaceCard
@@ -80,7 +79,6 @@ class WalkPage(QWidget):
         self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()
         self._connect()
-        give_keys(self)
         self.setStyleSheet(WALK)
         self.setAcceptDrops(True)
 

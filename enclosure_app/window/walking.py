@@ -27,6 +27,7 @@ from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.showing import Showing
+from enclosure_app.window.walk.keys import give_keys
 from enclosure_app.window.walk.page import Shown, WalkPage
 from enclosure_app.window.walk.stops import Round, Stop, round_of
 
@@ -49,6 +50,7 @@ class Walking(QObject):
         self.page, self._settings = page, settings
         self.on = False
         self._listed: tuple[object, SiteList] | None = None
+        give_keys(page)
         place.document.changed.connect(self.show)
         place.turned.connect(self._turned)
         showing.shown.connect(self.show)

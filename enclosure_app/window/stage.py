@@ -4,7 +4,7 @@ from collections.abc import Callable, Collection, Sequence
 
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
-from enclosure_app.window.walk.walking import Walking
+from enclosure_app.window.walking import Walking
 
 STAYING = frozenset(
     {
