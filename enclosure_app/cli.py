@@ -10,14 +10,14 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
 from difflib import get_close_matches
-from math import isfinite
 from pathlib import Path
 from types import MappingProxyType
-from typing import TYPE_CHECKING, TypedDict, TypeVar, Unpack
+from typing import TYPE_CHECKING, Unpack
 
 import click
 
 from enclosure_app import __version__
+from enclosure_app.cli_options import FILE, Asked, SheetAsked, reading_options
 from enclosure_app.errors import EnclosureError
 from enclosure_app.reports.complaints import complain, own_faults_in_words, usage_sentence
 from enclosure_app.reports.terminal import reflowed, say, takes_colour, text_width, with_progress
@@ -31,10 +31,6 @@ NOTHING_WRONG, FAULTS, UNUSABLE = 0, 1, 2
 STOPPED = 130  # what shells report for a program that was stopped from the keyboard
 
 _PROGRAM = "enclosure-app"
-_LEVELS = ("fault", "doubt", "remark", "off")
-_FILE = click.Path(path_type=Path)
-_Point = tuple[float, float]
-_Command = TypeVar("_Command", bound=Callable[..., object])
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -97,8 +93,8 @@ def _commands(context: click.Context) -> int:
 
 
 @click.command("window")
-@click.argument("files", type=_FILE, nargs=-1, required=True)
-@click.option("--layers", type=_FILE, metavar="MAP", help="Layer map: what DXF layers mean.")
+@click.argument("files", type=FILE, nargs=-1, required=True)
+@click.option("--layers", type=FILE, metavar="MAP", help="Layer map: what DXF layers mean.")
 def _window(files: tuple[Path, ...], layers: Path | None) -> int:
     """Open the window on a project, or on drawings."""
     for file in files:
@@ -128,114 +124,17 @@ def _has_screen() -> bool:
     return sys.platform in ("win32", "darwin") or any(map(os.environ.get, named))
 
 
-class _Asked(TypedDict):
-    """What the reading options say, as typed."""
-
-    layers: Path | None
-    units: str | None
-    inside: tuple[_Point, ...]
-    outside: tuple[_Point, ...]
-    all_layers: bool
-    layout: str
-    plan: bool
-    book: str | None
-    severity: tuple[tuple[str, str], ...]
-
-
-class _SheetAsked(_Asked):
-    """What the options of the sheet say as well."""
-
-    paper: str
-    scale: str | None
-    project: str
-    revision: str
-    who: str
-    day: datetime | None
-    cover: bool | None
-
-
-def _points(
-    _context: click.Context, _option: click.Parameter, typed: tuple[str, ...]
-) -> tuple[_Point, ...]:
-    """Read points typed as X,Y."""
-    return tuple(_point(text) for text in typed)
-
-
-def _point(text: str) -> _Point:
-    try:
-        x, y = (float(number) for number in text.split(","))
-    except ValueError:
-        x = y = float("nan")
-    if not (isfinite(x) and isfinite(y)):
-        raise click.BadParameter(f"{text} is not a point; type two numbers as in 120,35.5.")
-    return x, y
-
-
-def _levels(
-    _context: click.Context, _option: click.Parameter, typed: tuple[str, ...]
-) -> tuple[tuple[str, str], ...]:
-    """Read severities typed as RULE=LEVEL."""
-    pairs = tuple((rule, level) for rule, _, level in (text.partition("=") for text in typed))
-    for text, (_, level) in zip(typed, pairs, strict=True):
-        if level not in _LEVELS:
-            raise click.BadParameter(
-                f"{text} sets no level; type it as in gap=doubt, with one of {', '.join(_LEVELS)}."
-            )
-    return pairs
-
-
-_READING = (
-    click.option("--layers", type=_FILE, metavar="MAP", help="Layer map: what DXF layers mean."),
-    click.option(
-        "--units",
-        type=click.Choice(["mm", "cm", "m", "in", "ft"]),
-        help="Units of a drawing that does not say, or says it wrongly.",
-    ),
-    click.option(
-        "--inside",
-        callback=_points,
-        metavar="X,Y",
-        multiple=True,
-        help="A point inside, in the drawing's own units; may be repeated.",
-    ),
-    click.option(
-        "--outside",
-        callback=_points,
-        metavar="X,Y",
-        multiple=True,
-        help="A point outside, in the drawing's own units; may be repeated.",
-    ),
-    click.option("--all-layers", is_flag=True, help="Read layers that are switched off too."),
-    click.option("--layout", default="Model", show_default=True, help="Layout to read."),
-    click.option("--plan", is_flag=True, help="The drawing is a plan: nothing runs downhill."),
-    click.option("--book", metavar="NAME", help="Rule book that the required figures come from."),
-    click.option(
-        "--severity",
-        callback=_levels,
-        metavar="RULE=LEVEL",
-        multiple=True,
-        help="How loud a rule is: fault, doubt, remark or off; may be repeated.",
-    ),
-)
-
-
-def _reading_options(command: _Command) -> _Command:
-    for option in reversed(_READING):
-        command = option(command)
-    return command
-
-
 @_commands.command("check")
-@click.argument("files", type=_FILE, nargs=-1, required=True, metavar="FILE...")
+@click.argument("files", type=FILE, nargs=-1, required=True, metavar="FILE...")
 @click.option(
     "--json",
     "json_path",
-    type=_FILE,
+    type=FILE,
     metavar="PATH",
     help="Write the report as JSON as well; - writes JSON to standard output and nothing else.",
 )
-@_reading_options
-def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Asked]) -> int:
+@reading_options
+def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[Asked]) -> int:
     """Check drawings and report what was found, in walking order."""
     from enclosure_app.model.report import Report
     from enclosure_app.reports.json_report import json_text, write_json
@@ -262,8 +161,8 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
 
 
 @_commands.command("sheet")
-@click.argument("files", type=_FILE, nargs=-1, required=True, metavar="FILE...")
-@click.option("-o", "--output", type=_FILE, required=True, metavar="PDF", help="File to write.")
+@click.argument("files", type=FILE, nargs=-1, required=True, metavar="FILE...")
+@click.option("-o", "--output", type=FILE, required=True, metavar="PDF", help="File to write.")
 @click.option("--paper", default="A3", show_default=True, help="Paper: A4, A3, ANSI B, ANSI D.")
 @click.option("--scale", metavar="1:N", help="Scale; without it, the largest usual one that fits.")
 @click.option("--project", default="", help="Project, for the title block.")
@@ -277,8 +176,8 @@ def _check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[_Ask
     default=None,
     help="Begin with a cover: sheets, counts and sign-offs. Else only for several drawings.",
 )
-@_reading_options
-def _sheet(files: tuple[Path, ...], output: Path, **asked: Unpack[_SheetAsked]) -> int:
+@reading_options
+def _sheet(files: tuple[Path, ...], output: Path, **asked: Unpack[SheetAsked]) -> int:
     """Check drawings and write their marked-up sheets as one PDF."""
     from enclosure_app.drawing.job import SheetJob
     from enclosure_app.model.report import Report
@@ -306,6 +205,19 @@ def _sheet(files: tuple[Path, ...], output: Path, **asked: Unpack[_SheetAsked]) 
     return _status(results)
 
 
+@_commands.command("replies")
+@click.argument("file", type=FILE, metavar="PDF")
+def _replies(file: Path) -> int:
+    """Tell what reviewers answered in a marked-up PDF, and what is proposed from it."""
+    from enclosure_app.files.pdf_replies import read_replies
+    from enclosure_app.reports.replies_text import replies_text
+
+    with own_faults_in_words(str(file)):
+        proposals = read_replies(file)
+    say(replies_text(proposals, width=text_width()), sys.stdout)
+    return NOTHING_WRONG
+
+
 @_commands.command("explain")
 @click.argument("rule", required=False)
 def _explain(rule: str | None) -> int:
@@ -325,7 +237,7 @@ def _explain(rule: str | None) -> int:
     return NOTHING_WRONG
 
 
-def _checker(asked: _Asked, *, linework: bool = False) -> Callable[[Path], "DrawingResult"]:
+def _checker(asked: Asked, *, linework: bool = False) -> Callable[[Path], "DrawingResult"]:
     """Return what reads and checks one file as asked for; a layer map is read only once.
 
     `linework` also keeps the office's own lines, which only a sheet shows.
@@ -359,7 +271,7 @@ def _checker(asked: _Asked, *, linework: bool = False) -> Callable[[Path], "Draw
     return check
 
 
-def _limits(asked: _Asked, layer_map: "LayerMap | None") -> "Limits":
+def _limits(asked: Asked, layer_map: "LayerMap | None") -> "Limits":
     """Return the rule book; the layer map goes over it, and what was typed over both."""
     from enclosure_app.files.rule_book import load_limits
     from enclosure_app.model.finding import Severity

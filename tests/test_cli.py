@@ -344,7 +344,7 @@ def test_the_title_block_reaches_the_sheet(road: Road, tmp_path: Path) -> None:
         (["explain", "gaap"], "No rule is called gaap; did you mean gap?"),
         (
             ["chek", "a.dxf"],
-            "chek is neither a file nor a command (check, explain, sheet). Type `enclosure-app "
+            "chek is neither a file nor a command (check, explain, replies, sheet). Type `enclosure-app "
             "--help` to see what can be typed.",
         ),
         (

@@ -5,8 +5,10 @@ from pathlib import Path
 import pypdf
 import pytest
 
-from enclosure_app.cli import FAULTS, UNUSABLE, main
+from enclosure_app.cli import FAULTS, NOTHING_WRONG, UNUSABLE, main
+from enclosure_app.files.pdf_names import named
 from enclosure_app.resources import sample
+from tests.files.pdf_reviewer import Reviewer
 from tests.reports.rendering import complaints
 
 LAYERS = ["--layers", str(sample("layers.toml"))]
@@ -53,3 +55,29 @@ def test_a_set_with_a_drawing_that_cannot_be_used_is_not_written(
     assert main(["sheet", WALL, str(broken), "-o", str(out), *LAYERS]) == UNUSABLE
     assert not out.exists()
     assert "broken.dxf" in capsys.readouterr().err
+
+
+def test_what_a_reviewer_answers_is_told_and_nothing_is_taken_over(
+    out: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    main(["sheet", WALL, "-o", str(out), *LAYERS])
+    reviewer = Reviewer(out)
+    first = reviewer.writer.pages[0]["/Annots"][0].get_object()
+    about = named(first["/NM"])
+    assert about is not None
+    reviewer.state(about.key, "Zoë", "Completed")
+    back = reviewer.saved(tmp_path / "back.pdf")
+    capsys.readouterr()
+    assert main(["replies", str(back)]) == NOTHING_WRONG
+    told = capsys.readouterr().out
+    assert told.startswith("WALL BASE AT RAFT EDGE (wall-base-faulty.dxf)\n")
+    assert "Mended by Zoë, 2026-12-01 09:30 (UTC+01:00)" in told
+    assert told.endswith("1 answer: 1 with a verdict, 0 not sure. Nothing was taken over.\n")
+
+
+def test_a_file_that_holds_no_answers_of_ours_is_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "text.pdf").write_text("no PDF", encoding="utf-8")
+    assert main(["replies", str(tmp_path / "text.pdf")]) == UNUSABLE
+    assert "text.pdf is not a PDF that can be read" in capsys.readouterr().err
