@@ -30,12 +30,12 @@ def _nothing_said(_key: str, _section: str) -> tuple[Said, ...]:
 class BcfJob:
     """One order for a BCF file: of which project, when it is handed over, and what people said.
 
-    `id` is the project's own, the same in every copy; "" where there is none.
+    `scope` is the project's own `id`, the same in every copy, or the drawing's name.
     """
 
     project: str
     when: datetime
-    id: str = ""
+    scope: str = ""
     history: History = _nothing_said
     photographs: Mapping[str, Photograph] = field(default_factory=lambda: MappingProxyType({}))
 
@@ -68,13 +68,15 @@ def bcf_bytes(results: Sequence[DrawingResult], job: BcfJob) -> bytes:
 
 def _files(results: Sequence[DrawingResult], job: BcfJob) -> Iterator[tuple[str, bytes]]:
     """Yield the name and the bytes of every file that is packed together."""
-    ident = str(guid("project", job.id or job.project))
+    ident = str(guid("project", job.scope or job.project))
     yield "bcf.version", bcf_xml.version()
     yield "project.bcfp", bcf_xml.project(ident, job.project)
     yield "extensions.xsd", bcf_xml.extensions(all_labels())
     names = file_names(job.photographs)
     pictures = _Pictures(results)
-    for topic in gone_through(topics_of(results, job.when, job.history), 0.0, 1.0, each=1):
+    for topic in gone_through(
+        topics_of(results, job.when, job.history, job.scope), 0.0, 1.0, each=1
+    ):
         folder = str(topic.guid)
         yield f"{folder}/markup.bcf", bcf_xml.markup(topic, names)
         if topic.finding:

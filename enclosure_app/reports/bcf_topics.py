@@ -72,14 +72,17 @@ class Topic:
 
 
 def topics_of(
-    results: Sequence[DrawingResult], now: datetime, history: History
+    results: Sequence[DrawingResult], now: datetime, history: History, scope: str
 ) -> tuple[Topic, ...]:
-    """Return the topics of all drawings, in walking order; `now` is when they are handed over."""
+    """Return the topics of all drawings, in walking order; `now` is when they are handed over.
+
+    The `scope` is that of `names.finding_guid`.
+    """
     pairs = [(result, section) for result in results for section in result.sections]
     made = [
         topic
         for result, section in pairs
-        for topic in _Topics(result, section, now, history).all()
+        for topic in _Topics(result, section, now, history, scope).all()
     ]
     return tuple(made)
 
@@ -92,6 +95,7 @@ class _Topics:
     section: SectionResult
     now: datetime
     history: History
+    scope: str
 
     @property
     def name(self) -> str:
@@ -106,7 +110,7 @@ class _Topics:
     def _found(self, number: int, finding: Finding) -> Topic:
         comments = self._comments(finding.key, self.section.decisions.get(finding.key))
         return Topic(
-            guid=finding_guid(finding.key, self.name),
+            guid=finding_guid(finding.key, self.name, self.scope),
             index=number,
             title=f"{number}  {title(finding)}: {self.name}",
             kind=finding.severity.value.capitalize(),
@@ -125,7 +129,7 @@ class _Topics:
         comments = self._comments(decision.key, decision)
         about = say("No longer found: {about}", about=gone_line(decision))
         return Topic(
-            guid=finding_guid(decision.key, self.name),
+            guid=finding_guid(decision.key, self.name, self.scope),
             index=number,
             title=f"{GONE}: {self.name}",
             kind=GONE,

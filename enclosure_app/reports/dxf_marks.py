@@ -6,7 +6,7 @@ each section. They replace those of an earlier run.
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from enclosure_app.drawing.theme import load_theme
@@ -21,35 +21,64 @@ from enclosure_app.reports.dxf_entities import Ring, Shape, Way, Words
 from enclosure_app.reports.dxf_layers import mark_layers
 from enclosure_app.reports.dxf_room import Room
 from enclosure_app.reports.dxf_section import Look, SectionMarker, scale_of
+from enclosure_app.reports.dxf_source import is_drawn_in, lines_by_handle
 from enclosure_app.reports.dxf_splice import with_marks
 from enclosure_app.reports.dxf_words import column
 
 
-def write_dxf(path: Path, source: Path, result: DrawingResult, sheet: str = "") -> None:
-    """Write the drawing `source` to `path`, with what was found in it marked.
+@dataclass(frozen=True, slots=True)
+class MarkJob:
+    """One order to mark a drawing.
 
     `sheet` is where the hyperlinks of findings lead, such as ``eave.pdf``; without it they name the
-    finding as the BCF file does, and only show its words.
+    finding as the BCF file of the same `scope` does, and only show its words.
+    """
+
+    sheet: str = ""
+    scope: str = ""
+
+
+_PLAIN = MarkJob()
+
+
+def write_dxf(
+    path: Path, source: Path, result: DrawingResult, job: MarkJob = _PLAIN
+) -> tuple[str, ...]:
+    """Write the drawing `source` to `path`, with what was found in it marked.
+
+    Returns the names of sections that are left out because they are not of this drawing.
 
     Raises:
-        EnclosureError: the drawing cannot be read or stops in the middle; `path` cannot be written.
+        EnclosureError: the drawing cannot be read, stops in the middle, is none of those that
+            `result` is about, or would be written over; `path` cannot be written.
     """
-    drawn = content(open_document(source), all_layers=True).items
-    room = Room.beside(drawn, result.drawing.units.in_mm)
-    try:
-        data = source.read_bytes()
-    except OSError as error:
+    if path.exists() and path.samefile(source):
         raise EnclosureError(
             say(
-                "{file}: the drawing cannot be read ({reason}), so nothing can be marked in it.",
-                file=source,
-                reason=error.strerror or error,
+                "{file} is the drawing itself: write the marked one under another name.", file=path
             )
-        ) from error
-    write_atomically(path, marked(data, result, sheet, room))
+        )
+    factor = result.drawing.units.in_mm
+    drawn = content(open_document(source), all_layers=True).items
+    lines = lines_by_handle(drawn, factor)
+    own = tuple(each for each in result.sections if is_drawn_in(each, lines))
+    if result.sections and not own:
+        raise EnclosureError(
+            say(
+                "{file} is not the drawing that was checked: none of its lines stand where they "
+                "stood. Name the right one.",
+                file=source,
+            )
+        )
+    room = Room.beside(drawn, factor)
+    data = marked(source.read_bytes(), replace(result, sections=own), job, room)
+    write_atomically(path, data)
+    return tuple(each.section.name for each in result.sections if each not in own)
 
 
-def marked(data: bytes, result: DrawingResult, sheet: str = "", room: Room | None = None) -> bytes:
+def marked(
+    data: bytes, result: DrawingResult, job: MarkJob = _PLAIN, room: Room | None = None
+) -> bytes:
     """Return the bytes of a DXF drawing with what was found in it marked.
 
     `room` says what is drawn already, in mm, so that flags and words do not cover it.
@@ -58,7 +87,7 @@ def marked(data: bytes, result: DrawingResult, sheet: str = "", room: Room | Non
         EnclosureError: the drawing stops in the middle.
     """
     units, theme = result.drawing.units, load_theme()
-    look = Look(units, theme, sheet)
+    look = Look(units, theme, job.sheet, job.scope)
     shapes = (_scaled(each, 1 / units.in_mm) for each in shapes_of(result, look, room or Room()))
     ratios = [scale_of(each, units) for each in result.sections]
     dash = max(ratios, default=1.0) / units.in_mm

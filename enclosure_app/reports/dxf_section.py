@@ -34,11 +34,15 @@ _LANES = 8  # how many lanes farther out flags may stand, where the nearer ones 
 
 @dataclass(frozen=True, slots=True)
 class Look:
-    """How all sections of a drawing are marked: its units, the pens, where hyperlinks lead."""
+    """How all sections of a drawing are marked: its units, the pens, where hyperlinks lead.
+
+    Without a `sheet` they name the finding, within the `scope` of a project or a drawing.
+    """
 
     units: Units
     theme: Theme
     sheet: str = ""
+    scope: str = ""
 
 
 def scale_of(result: SectionResult, units: Units) -> float:
@@ -160,7 +164,7 @@ class SectionMarker:
 
 def told_of(finding: Finding, result: SectionResult, look: Look) -> Told:
     """Return what a mark of a finding says, and where its link leads."""
-    link = look.sheet or urn(finding, result.section.name)
+    link = look.sheet or urn(finding, result.section.name, look.scope)
     return Told(finding.key, link, f"{title(finding)}: {finding.message}")
 
 

@@ -12,11 +12,15 @@ def guid(*parts: str) -> UUID:
     return uuid5(_OURS, "\x1f".join(parts).encode("utf-8", "replace").decode("utf-8"))
 
 
-def finding_guid(key: str, section: str) -> UUID:
-    """Return the name of a finding, which its key and its section make."""
-    return guid("finding", key, section)
+def finding_guid(key: str, section: str, scope: str) -> UUID:
+    """Return the name of a finding, which its key and its section make within a scope.
+
+    The scope is the project's own `id`, or the drawing's name where there is no project: two
+    buildings have a "Section 1" each, and their drawings may number lines alike.
+    """
+    return guid("finding", scope, key, section)
 
 
-def urn(finding: Finding, section: str) -> str:
+def urn(finding: Finding, section: str, scope: str) -> str:
     """Return the name of a finding as an address that leads nowhere (RFC 9562, "urn:uuid:")."""
-    return f"urn:uuid:{finding_guid(finding.key, section)}"
+    return f"urn:uuid:{finding_guid(finding.key, section, scope)}"

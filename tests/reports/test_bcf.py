@@ -96,8 +96,8 @@ def test_another_reader_finds_every_finding_under_its_name(
     read: dict[str, dict[str, Any]],
 ) -> None:
     found = eave.result().findings
-    names = [str(finding_guid(each.key, NAME)) for each in found]
-    assert set(read) == {*names, str(finding_guid(GONE.key, NAME))}
+    names = [str(finding_guid(each.key, NAME, "1f2e")) for each in found]
+    assert set(read) == {*names, str(finding_guid(GONE.key, NAME, "1f2e"))}
     for number, (name, finding) in enumerate(zip(names, found, strict=True), 1):
         topic = read[name]
         assert topic["topic_type"] == finding.severity.value.capitalize()
@@ -109,7 +109,7 @@ def test_another_reader_finds_every_finding_under_its_name(
 def test_verdicts_and_remarks_are_comments_with_their_moments_in_utc(
     read: dict[str, dict[str, Any]],
 ) -> None:
-    topic = read[str(finding_guid(MENDED.key, NAME))]
+    topic = read[str(finding_guid(MENDED.key, NAME, "1f2e"))]
     assert topic["topic_status"] == "Mended"
     assert [(c["author"], str(c["date"])) for c in topic["comments"]] == [
         ("Ida", "2026-03-02 08:15:00+00:00"),
@@ -126,7 +126,7 @@ def test_verdicts_and_remarks_are_comments_with_their_moments_in_utc(
 def test_what_is_no_longer_found_is_told_without_a_picture(
     read: dict[str, dict[str, Any]],
 ) -> None:
-    topic = read[str(finding_guid(GONE.key, NAME))]
+    topic = read[str(finding_guid(GONE.key, NAME, "1f2e"))]
     assert (topic["topic_type"], topic["topic_status"]) == ("No longer found", "Accepted")
     assert (topic["description"], topic["viewpoints"]) == (f"No longer found: {GONE.about}", [])
 
@@ -135,10 +135,10 @@ def test_every_finding_has_its_picture_and_the_photographs_that_were_taken(
     archive: ZipFile,
 ) -> None:
     for finding in eave.result().findings:
-        folder = finding_guid(finding.key, NAME)
+        folder = finding_guid(finding.key, NAME, "1f2e")
         picture = QImage.fromData(archive.read(f"{folder}/snapshot.png"), "PNG")
         assert (picture.width(), picture.height()) == (860, 898)
-    folder = finding_guid(MENDED.key, NAME)
+    folder = finding_guid(MENDED.key, NAME, "1f2e")
     photographs = [n for n in archive.namelist() if n.endswith(".jpg")]
     assert photographs == [
         f"{folder}/IMG_0042-{SILL.key[:8]}.jpg", f"{folder}/photograph-{NAMELESS.key[:8]}.jpg",
@@ -150,7 +150,7 @@ def test_a_later_export_says_more_of_the_same_topics() -> None:
     later = bcf_bytes([eave.drawing()], replace(JOB, when=WHEN.replace(month=4)))
     with ZipFile(BytesIO(later)) as opened:
         folders = {name.partition("/")[0] for name in opened.namelist() if "/" in name}
-    assert folders == {str(finding_guid(f.key, NAME)) for f in eave.result().findings}
+    assert folders == {str(finding_guid(f.key, NAME, "1f2e")) for f in eave.result().findings}
 
 
 def test_the_same_gives_the_same_bytes() -> None:
@@ -158,8 +158,10 @@ def test_the_same_gives_the_same_bytes() -> None:
 
 
 def test_a_verdict_without_a_history_is_told_all_the_same() -> None:
-    topics = {t["guid"]: t for t in to_json(BytesIO(bcf_bytes([result()], BcfJob("", WHEN))))}
-    (comment,) = topics[str(finding_guid(MENDED.key, NAME))]["comments"]
+    topics = {
+        t["guid"]: t for t in to_json(BytesIO(bcf_bytes([result()], BcfJob("", WHEN, "1f2e"))))
+    }
+    (comment,) = topics[str(finding_guid(MENDED.key, NAME, "1f2e"))]["comments"]
     assert comment["author"] == "Ida"
 
 

@@ -13,7 +13,7 @@ NOW = datetime(2026, 3, 5, 1, 30, tzinfo=timezone(timedelta(hours=2)))
 
 
 def topic() -> Topic:
-    return topics_of([result()], NOW, lambda _key, _section: ())[0]
+    return topics_of([result()], NOW, lambda _key, _section: (), "")[0]
 
 
 def test_moments_are_written_in_utc() -> None:

@@ -3,6 +3,7 @@
 import json
 import tomllib
 from contextlib import suppress
+from dataclasses import replace
 from pathlib import Path
 
 import ezdxf
@@ -15,7 +16,7 @@ from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.files.rule_book import load_limits
 from enclosure_app.model.report import DrawingResult, Report
 from enclosure_app.reports.dxf_layers import FLAGS
-from enclosure_app.reports.dxf_marks import marked, write_dxf
+from enclosure_app.reports.dxf_marks import MarkJob, marked, write_dxf
 from enclosure_app.reports.json_report import to_json
 from enclosure_app.rules import RULES
 from tests.drawing import eave
@@ -45,10 +46,10 @@ def said(result: DrawingResult) -> str:
 def test_a_marked_sample_says_the_same_and_is_marked_once(path: Path, tmp_path: Path) -> None:
     result = checked(path)
     once, twice = tmp_path / "once.dxf", tmp_path / "twice.dxf"
-    write_dxf(once, path, result, "sheet.pdf")
+    write_dxf(once, path, result, MarkJob("sheet.pdf"))
     again = checked(once)
     assert said(again) == said(result)
-    write_dxf(twice, once, again, "sheet.pdf")
+    write_dxf(twice, once, again, MarkJob("sheet.pdf"))
     assert twice.read_bytes() == once.read_bytes()
     assert inventory(once) == inventory(path)
     doc = ezdxf.readfile(once)
@@ -98,3 +99,31 @@ def test_without_a_sheet_links_name_the_finding() -> None:
     data = marked((SAMPLES / "ridge.dxf").read_bytes(), eave.drawing())
     assert b"urn:uuid:" in data
     assert data.count(eave.GAP.key.encode()) > 4
+
+
+def test_another_drawing_than_the_one_that_was_checked_is_refused(tmp_path: Path) -> None:
+    """Both have lines of the same handles, as every drawing counts them from 1."""
+    result, other = checked(SAMPLES / "ridge.dxf"), SAMPLES / "parapet.dxf"
+    with pytest.raises(EnclosureError, match=r"parapet\.dxf is not the drawing that was checked"):
+        write_dxf(tmp_path / "out.dxf", other, result)
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_section_of_another_drawing_is_left_out_and_told(tmp_path: Path) -> None:
+    ridge, parapet = checked(SAMPLES / "ridge-faulty.dxf"), checked(SAMPLES / "parapet-faulty.dxf")
+    both = replace(ridge, sections=(*ridge.sections, *parapet.sections))
+    out = tmp_path / "out.dxf"
+    left_out = write_dxf(out, SAMPLES / "ridge-faulty.dxf", both)
+    assert left_out == tuple(each.section.name for each in parapet.sections)
+    alone = tmp_path / "alone.dxf"
+    assert write_dxf(alone, SAMPLES / "ridge-faulty.dxf", ridge) == ()
+    assert out.read_bytes() == alone.read_bytes()
+
+
+def test_the_drawing_itself_is_never_written_over(tmp_path: Path) -> None:
+    path = tmp_path / "ridge.dxf"
+    path.write_bytes((SAMPLES / "ridge.dxf").read_bytes())
+    (tmp_path / "sub").mkdir()
+    with pytest.raises(EnclosureError, match="is the drawing itself"):
+        write_dxf(tmp_path / "sub" / ".." / "ridge.dxf", path, checked(path))
+    assert path.read_bytes() == (SAMPLES / "ridge.dxf").read_bytes()
