@@ -19,14 +19,15 @@ from enclosure_app.model.section import Section
 from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.site_checks import looks_at, seen_in
-from enclosure_app.model.verdicts import history_of, remark_on, verdict_on
+from enclosure_app.model.site_checks import seen_in
+from enclosure_app.model.verdicts import remark_on, verdict_on
 from enclosure_app.planning.site_list import SiteList, site_list
 from enclosure_app.window.canvas.underlay_layer import lying_under
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.showing import Showing
+from enclosure_app.window.walk.history import photographs_of, said_lines, said_of
 from enclosure_app.window.walk.keys import give_keys
 from enclosure_app.window.walk.page import Shown, WalkPage
 from enclosure_app.window.walk.stops import Round, Stop, round_of
@@ -94,13 +95,17 @@ class Walking(QObject):
         self._show(project, section, walked)
 
     def _show(self, project: Project, section: Section, walked: Round) -> None:
+        self.page.stand_at(walked)
+        stop = self.page.stop
+        said = said_of(project, section.name, stop) if stop else ()
         self.page.show_walk(
             Shown(
                 walked=walked,
                 look=replace(self._showing.look, units=project.units, only=None),
                 under=lying_under(project, section),
                 signed=signed(project, section),
-                photographs=_photographs(project, section.name, self.page.stop),
+                said=said_lines(said),
+                photographs=photographs_of(project, said),
                 who=self._settings.who,
                 more=self._place.index + 1 < len(project.sections),
             )
@@ -236,16 +241,3 @@ class Walking(QObject):
             return False
         document.apply(words, after)
         return True
-
-
-def _photographs(project: Project, section: str, stop: Stop | None) -> tuple[Photograph, ...]:
-    """Return the photographs of a stop, the earliest first."""
-    if stop is None:
-        return ()
-    if stop.finding is not None:
-        said = [each.photographs for each in history_of(project, stop.key, section)]
-    else:
-        items = stop.place.items if stop.place else ()
-        said = [c.photographs for key, _ in items for c in looks_at(project, key, section)]
-    keys = dict.fromkeys(key for several in said for key in several)
-    return tuple(project.photographs[key] for key in keys if key in project.photographs)

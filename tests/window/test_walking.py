@@ -118,6 +118,7 @@ def test_a_remark_and_a_photograph_are_put_to_a_finding(
     assert [project.photographs[k].name for k in said.photographs] == ["seen.jpg"]
     assert walk.note.words.text() == ""
     assert len(walk.strip.buttons) == 1
+    assert walk.said.text().endswith("Ida: Torn at the nail · 1 photograph")
     qtbot.mouseClick(walk.strip.buttons[0], LEFT)
     assert walk.photo.isVisible()
 

@@ -15,7 +15,7 @@ QWidget#walk QPushButton#main:disabled { background: palette(window); color: pal
 QWidget#walk QPushButton#photograph { padding: 2px; }
 QWidget#walk QPushButton#link { border: 0; text-align: left; }
 QWidget#walk QLineEdit { min-height: 34px; font-size: 13pt; border: 2px solid palette(window-text); }
-QWidget#walk QLabel { font-size: 12pt; }
+QWidget#walk QLabel, QWidget#walk QTextBrowser { font-size: 12pt; }
 QWidget#walk QLabel#asked { font-size: 16pt; font-weight: 600; }
 QWidget#walk QFrame#card QLabel#asked { font-size: 13pt; }
 QWidget#walk QLabel#advice { font-size: 14pt; }

@@ -8,6 +8,7 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
+    QLabel,
     QLineEdit,
     QScrollArea,
     QScroller,
@@ -45,7 +46,8 @@ class Shown:
     look: Look
     under: tuple[Underlay, ...] = ()
     signed: tuple[Signed, ...] = ()
-    photographs: tuple[Photograph, ...] = ()  # of the stop one is at
+    said: tuple[str, ...] = ()  # of the stop one is at, the earliest first
+    photographs: tuple[Photograph, ...] = ()
     who: str = ""
     more: bool = False  # whether another section comes after this one
 
@@ -66,12 +68,14 @@ class WalkPage(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setAccessibleName(self.tr("The walk"))
         self._shown: Shown | None = None
+        self._walked: Round | None = None
         self.which = Which.EVERYTHING
         self.here = _SIGN
         self.head, self.foot = Head(self), Foot(self)
         self.place, self.photo, self.rule = PlaceView(self), PhotoPage(self), RulePage(self)
         self.finding, self.look_here = FindingCard(self), PlaceCard(self)
         self.signing, self.note, self.strip = SignPage(self), NoteBox(self), PhotoStrip(self)
+        self.said = self._made_said()
         self.who = self._made_who()
         self.words = SwipeArea(self)
         self.paper = self._made_scroll()
@@ -92,9 +96,9 @@ class WalkPage(QWidget):
     @property
     def stops(self) -> tuple[Stop, ...]:
         """The stops that are walked, and the one that one is at: what is done does not run away."""
-        if self._shown is None:
+        walked = self._walked
+        if walked is None:
             return ()
-        walked = self._shown.walked
         shown = {stop.key for stop in walked.shown(self.which)}
         return tuple(s for s in walked.stops if s.key in shown or s.key == self.here)
 
@@ -103,20 +107,25 @@ class WalkPage(QWidget):
         self.which, self.here = Which.EVERYTHING, key
         self.head.choose(self.which)
 
-    def show_walk(self, shown: Shown) -> None:
-        """Show the walk as it is now; one stays at the stop one is at."""
-        first = self._shown is None or not self._shown.walked.stops
-        gone = self.here and all(stop.key != self.here for stop in shown.walked.stops)
+    def stand_at(self, walked: Round) -> None:
+        """Stand in a round at the stop one is at; where that is gone, near where it was."""
+        first = self._walked is None or not self._walked.stops
+        gone = self.here and all(stop.key != self.here for stop in walked.stops)
         at = self._number()
-        self._shown = shown
+        self._walked = walked
         if gone or (first and not self.here):
             stops = self.stops
             self.here = stops[min(max(at - 1, 0), len(stops) - 1)].key if stops else _SIGN
+
+    def show_walk(self, shown: Shown) -> None:
+        """Show the walk as it is now."""
+        self.stand_at(shown.walked)
+        self._shown = shown
         self._tell()
 
     def forget(self) -> None:
         """Forget what was shown: another section, or another project, comes."""
-        self._shown = None
+        self._shown = self._walked = None
         self.here = _SIGN
 
     def go_to(self, key: str) -> None:
@@ -139,12 +148,12 @@ class WalkPage(QWidget):
         """Walk these stops only, from the first one that is not behind."""
         self.which = which
         self.head.choose(which)
-        if self._shown is None:
+        if self._walked is None:
             return
-        wanted = self._shown.walked.shown(which)
+        wanted = self._walked.shown(which)
         keys = {stop.key for stop in wanted}
         if self.here not in keys:
-            every = [stop.key for stop in self._shown.walked.stops]
+            every = [stop.key for stop in self._walked.stops]
             at = every.index(self.here) if self.here in every else 0
             ahead = [key for key in every[at:] if key in keys] or [s.key for s in wanted]
             self.here = ahead[0] if ahead else _SIGN
@@ -184,6 +193,8 @@ class WalkPage(QWidget):
         self.note.setVisible(stop is not None)
         self.who.setVisible(stop is not None and not shown.who)
         self.strip.show_photographs(shown.photographs if stop else ())
+        self.said.setText("\n".join(shown.said if stop else ()))
+        self.said.setVisible(bool(self.said.text()))
         if stop is None:
             self._tell_last(shown)
         else:
@@ -214,6 +225,14 @@ class WalkPage(QWidget):
 
     # ---- how it is put together ----------------------------------------------------------------
 
+    def _made_said(self) -> QLabel:
+        """Return what was said of a stop until now, line by line."""
+        said = QLabel(self)
+        said.setWordWrap(True)
+        said.setTextFormat(Qt.TextFormat.PlainText)
+        said.setAccessibleName(self.tr("What was said until now"))
+        return said
+
     def _made_who(self) -> QLineEdit:
         """Return the line for a name, which is seen while nobody gave one."""
         who, words = QLineEdit(self), self.tr("Your name, to be put beside what you say")
@@ -226,8 +245,9 @@ class WalkPage(QWidget):
         column = QVBoxLayout(self.words)
         column.setContentsMargins(18, 14, 18, 18)
         column.setSpacing(14)
-        for card in (self.who, self.finding, self.look_here, self.signing, self.strip, self.note):
-            column.addWidget(card)
+        cards = (self.who, self.finding, self.look_here, self.signing)
+        for part in (*cards, self.said, self.strip, self.note):
+            column.addWidget(part)
         column.addStretch(1)
         self.words.setObjectName("panel")
         scroll = QScrollArea(self)
@@ -266,6 +286,7 @@ class WalkPage(QWidget):
         self.words.swiped.connect(self.step)
         self.signing.wanted.connect(self.go_to)
         self.finding.why.connect(self._show_rule)
+        self.rule.back.setText(self.tr("‹ Back to the drawing"))
         self.rule.closed.connect(self.show_drawing)
         self.photo.closed.connect(self.show_drawing)
         self.strip.opened.connect(self._show_photograph)

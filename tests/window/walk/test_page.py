@@ -128,6 +128,14 @@ def test_dropped_photographs_are_noted(page: WalkPage, tmp_path: Path, qtbot: Qt
     assert told.args == ["", (tmp_path / "a.jpg",)]
 
 
+def test_what_was_said_stands_under_the_words(page: WalkPage) -> None:
+    assert not page.said.isVisible()
+    page.show_walk(Shown(eave_round(), Look(), who="Ida", said=("Ida: torn", "Per: taped")))
+    assert page.said.text() == "Ida: torn\nPer: taped"
+    page.go_to("")
+    assert not page.said.isVisible()
+
+
 def test_a_name_is_asked_for_while_nobody_gave_one(page: WalkPage) -> None:
     assert not page.who.isVisible()
     page.show_walk(Shown(eave_round(), Look()))

@@ -1,0 +1,63 @@
+"""What was said of a stop until now, in words, and the photographs that were put to it."""
+
+from PySide6.QtCore import QCoreApplication
+
+from enclosure_app.drawing.verdict_words import state_word
+from enclosure_app.model.moment import shown
+from enclosure_app.model.photograph import Photograph
+from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.remark import Remark
+from enclosure_app.model.site_check import SiteCheck
+from enclosure_app.model.site_checks import looks_at
+from enclosure_app.model.verdicts import history_of
+from enclosure_app.window.walk.looks import seen_word
+from enclosure_app.window.walk.stops import Stop
+
+Said = Decision | Remark | SiteCheck
+
+
+def said_of(project: Project, section: str, stop: Stop) -> tuple[Said, ...]:
+    """Return all that was ever said of a stop; of a place, question by question."""
+    if stop.finding is not None:
+        return history_of(project, stop.key, section)
+    items = stop.place.items if stop.place else ()
+    return tuple(check for key, _ in items for check in looks_at(project, key, section))
+
+
+def said_lines(said: tuple[Said, ...]) -> tuple[str, ...]:
+    """Return what was said, each in a line; looks without a remark stand at their questions."""
+    told = [each for each in said if not isinstance(each, SiteCheck) or _has_more(each)]
+    return tuple(map(_line, told))
+
+
+def photographs_of(project: Project, said: tuple[Said, ...]) -> tuple[Photograph, ...]:
+    """Return the photographs that go with what was said, each once, the earliest first."""
+    keys = dict.fromkeys(key for each in said for key in each.photographs)
+    return tuple(project.photographs[key] for key in keys if key in project.photographs)
+
+
+def _has_more(check: SiteCheck) -> bool:
+    return bool(check.remark or check.photographs)
+
+
+def _line(said: Said) -> str:
+    words = [_what(said), said.remark, _pictures(len(said.photographs))]
+    told = " · ".join(word for word in words if word)
+    return f"{shown(said.when)}, {said.who}: {told}"
+
+
+def _what(said: Said) -> str:
+    if isinstance(said, Decision):
+        return state_word(said.state)
+    return seen_word(said.seen) if isinstance(said, SiteCheck) else ""
+
+
+def _pictures(count: int) -> str:
+    if count == 0:
+        return ""
+    return say("1 photograph") if count == 1 else say("{} photographs").format(count)
+
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("History", text)
