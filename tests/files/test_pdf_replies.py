@@ -240,6 +240,27 @@ def test_what_was_taken_over_is_not_proposed_again(reviewer: Reviewer, tmp_path:
     assert read(reviewer, tmp_path, FOUND, replace(taken, who="Per", when="")) == (found,)
 
 
+def test_the_same_finding_in_two_sections_and_drawings_is_told_apart(
+    qapp: object, tmp_path: Path
+) -> None:
+    """Pieces of two sections may have the same names, and so the same keys."""
+    walls = [eave.result(section=eave.section(f"Wall: {n} %3A/ü")) for n in (1, 2)]
+    drawings = eave.drawing(*walls), eave.drawing(*walls, file="slip.dxf")
+    write_sheets(tmp_path / "set.pdf", drawings, SheetJob(cover=True))
+    reviewer = Reviewer(tmp_path / "set.pdf")
+    for page, who in enumerate(("Ann", "Ben", "Cem", "Dag"), 1):
+        note = reviewer.writer.pages[page]["/Annots"][0]  # of the gap, which comes first
+        reviewer.state(note, who, "Completed")
+    found = read(reviewer, tmp_path, ())
+    assert [(each.who, each.drawing, each.section, each.page) for each in found] == [
+        ("Ann", "boathouse.dxf", walls[0].section.name, 2),
+        ("Ben", "boathouse.dxf", walls[1].section.name, 3),
+        ("Cem", "slip.dxf", walls[0].section.name, 4),
+        ("Dag", "slip.dxf", walls[1].section.name, 5),
+    ]
+    assert {(each.key, each.state, each.sure) for each in found} == {(GAP, State.MENDED, True)}
+
+
 def test_an_incremental_update_is_read(sheet: Path, tmp_path: Path) -> None:
     reviewer = Reviewer(sheet, incremental=True)
     reviewer.state(SHORT, "Zoë", "Completed")

@@ -24,13 +24,11 @@ def test_a_verdict_is_told_with_its_words() -> None:
 
 
 def test_what_is_not_sure_says_why_and_stands_under_its_own_head() -> None:
-    note = Proposal("", None, "", "", "No flashing\x07 here", page=3, doubt="It is about nothing.")
+    note = Proposal("", None, "", "", "No flashing\x07here", page=3, doubt="It is about nothing.")
     told = replies_text((MENDED, replace(MENDED, state=None), note), width=80)
     assert told.count("Eave (eave.dxf)") == 1
     assert "    Remark by Zoë, 2026-12-01" in told
-    assert "At no finding\n\n  page 3\n    Remark: No flashing here\n" in told.replace(
-        "  here", " here"
-    )
+    assert "At no finding\n\n  page 3\n    Remark: No flashing here\n" in told
     assert "    Not sure: It is about nothing.\n" in told
     assert told.endswith("3 answers: 1 with a verdict, 1 not sure. Nothing was taken over.\n")
 
