@@ -1266,6 +1266,19 @@
   </message>
  </context>
  <context>
+  <name>History</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/history.py" />
+   <source>1 photograph</source>
+   <translation>1 Foto</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/history.py" />
+   <source>{} photographs</source>
+   <translation>{} Fotos</translation>
+  </message>
+ </context>
+ <context>
   <name>JointTold</name>
   <message>
    <location filename="../../enclosure_app/window/joint_told.py" />
@@ -3406,39 +3419,49 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/page.py" />
+   <source>What was said until now</source>
+   <translation>Was bisher gesagt wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/page.py" />
    <source>Your name, to be put beside what you say</source>
    <translation>Ihr Name, der neben dem steht, was Sie sagen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/page.py" />
+   <source>‹ Back to the drawing</source>
+   <translation>‹ Zurück zur Zeichnung</translation>
   </message>
  </context>
  <context>
   <name>Walking</name>
   <message>
-   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <location filename="../../enclosure_app/window/walking.py" />
    <source>Remark</source>
    <translation>Hinweis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <location filename="../../enclosure_app/window/walking.py" />
    <source>Signed by {}</source>
    <translation>Unterschrieben von {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <location filename="../../enclosure_app/window/walking.py" />
    <source>The name of {} taken back</source>
    <translation>Der Name von {} zurückgenommen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <location filename="../../enclosure_app/window/walking.py" />
    <source>There is nothing to walk yet: open a drawing, or draw a sheet.</source>
    <translation>Noch gibt es nichts abzugehen: eine Zeichnung öffnen oder eine Bahn zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <location filename="../../enclosure_app/window/walking.py" />
    <source>Verdict: {}</source>
    <translation>Entscheidung: {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <location filename="../../enclosure_app/window/walking.py" />
    <source>What was seen on site</source>
    <translation>Was auf der Baustelle gesehen wurde</translation>
   </message>
@@ -4658,6 +4681,7 @@
    <translation>Wert aus</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/bcf_topics.py" />
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>Figure from: {basis}</source>
    <translation>Wert aus: {basis}</translation>
@@ -5617,13 +5641,13 @@
    <translation>Gemessen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_words.py" />
+   <location filename="../../enclosure_app/reports/finding_words.py" />
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>Measured {measured}, required {required}.</source>
    <translation>Gemessen {measured}, gefordert {required}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_words.py" />
+   <location filename="../../enclosure_app/reports/finding_words.py" />
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>Measured {measured}.</source>
    <translation>Gemessen {measured}.</translation>
@@ -5700,6 +5724,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/reports/bcf_topics.py" />
    <source>No longer found: {about}</source>
    <translation>Nicht mehr gefunden: {about}</translation>
   </message>
@@ -6912,7 +6937,7 @@
    <translation>Zu beheben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_words.py" />
+   <location filename="../../enclosure_app/reports/finding_words.py" />
    <location filename="../../enclosure_app/reports/pdf_notes.py" />
    <source>To do: {advice}</source>
    <translation>Zu tun: {advice}</translation>
@@ -6979,7 +7004,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/verdicts.py" />
-   <location filename="../../enclosure_app/window/walk/walking.py" />
+   <location filename="../../enclosure_app/window/walking.py" />
    <source>Type your name: it is put beside what you say.</source>
    <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
   </message>
@@ -9360,11 +9385,6 @@
    <location filename="../../enclosure_app/files/toml_lines.py" />
    <source>{file}: the brackets are nested too deeply.</source>
    <translation>{file}: Die Klammern sind zu tief verschachtelt.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/reports/dxf_marks.py" />
-   <source>{file}: the drawing cannot be read ({reason}), so nothing can be marked in it.</source>
-   <translation>{file}: Die Zeichnung lässt sich nicht lesen ({reason}), also lässt sich darin nichts markieren.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/photographs.py" />
