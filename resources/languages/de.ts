@@ -3541,6 +3541,11 @@
    <translation>„{name}“ trifft auf nichts, wenn es von dort gerade weiterläuft: die letzte Strecke drehen oder eingeben, wie weit es gehen soll.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/merging/merging.py" />
+   <source>"{ours}" and "{theirs}" are not copies of one project: they have nothing in common. Open the other one by itself.</source>
+   <translation>„{ours}“ und „{theirs}“ sind keine Kopien eines Projekts: Sie haben nichts gemeinsam. Das andere für sich öffnen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/map_tables.py" />
    <source>'{key}' in {title} {wrong}</source>
    <translation>'{key}' in {title} {wrong}</translation>
@@ -3798,6 +3803,11 @@
    <translation>Eine Membran, Unterdeckung oder Fassadenbahn: kommt in Rollen und wird in Lagen verlegt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/bcf_topics.py" />
+   <source>A photograph.</source>
+   <translation>Ein Foto.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/site_list_questions.py" />
    <source>A pipe that moves tears its collar.</source>
    <translation>Ein Rohr, das sich bewegt, reißt seine Manschette ab.</translation>
@@ -3916,6 +3926,11 @@
    <location filename="../../resources/products.toml" />
    <source>ASHRAE Fundamentals vapour table, from memory (polyethylene, 6 mil); conductivity ISO 10456:2007, from memory</source>
    <translation>ASHRAE Fundamentals Dampftabelle, aus dem Gedächtnis (Polyethylen, 6 mil); Wärmeleitfähigkeit ISO 10456:2007, aus dem Gedächtnis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/tables_xlsx.py" />
+   <source>About this table</source>
+   <translation>Über diese Tabelle</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -5153,6 +5168,11 @@
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>Ignored</source>
    <translation>Übergangen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/bcf_topics.py" />
+   <source>In the drawing at {x}, {y}.</source>
+   <translation>In der Zeichnung bei {x}, {y}.</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -9287,9 +9307,19 @@
    <translation>{file} ist mitten im Gezeichneten abgeschnitten, also fehlen Stücke und nichts lässt sich beurteilen: die ganze Datei noch einmal holen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <source>{file} is not the drawing that was checked: none of its lines stand where they stood. Name the right one.</source>
+   <translation>{file} ist nicht die Zeichnung, die geprüft wurde: Keine ihrer Linien steht, wo sie stand. Die richtige nennen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/lock.py" />
    <source>{file} is open {who}: ask them to close it, or open it to read only; whoever saves last overwrites the other's work.</source>
    <translation>{file} ist {who} offen: um Schließen bitten oder nur zum Lesen öffnen; wer zuletzt speichert, überschreibt die Arbeit des anderen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <source>{file} is the drawing itself: write the marked one under another name.</source>
+   <translation>{file} ist die Zeichnung selbst: die markierte unter einem anderen Namen schreiben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/units.py" />
