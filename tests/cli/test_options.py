@@ -4,7 +4,7 @@ import click
 import pytest
 from click.testing import CliRunner
 
-from enclosure_app.cli_options import reading_options
+from enclosure_app.cli.options import reading_options
 
 
 @click.command()

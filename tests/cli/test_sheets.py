@@ -6,8 +6,10 @@ import pypdf
 import pytest
 
 from enclosure_app.cli import FAULTS, NOTHING_WRONG, UNUSABLE, main
+from enclosure_app.drawing.job import SheetJob
 from enclosure_app.files.pdf_names import named
 from enclosure_app.resources import sample
+from tests.cli.stand_ins import Road
 from tests.files.pdf_reviewer import Reviewer
 from tests.reports.rendering import complaints
 
@@ -81,3 +83,27 @@ def test_a_file_that_holds_no_answers_of_ours_is_refused(
     (tmp_path / "text.pdf").write_text("no PDF", encoding="utf-8")
     assert main(["replies", str(tmp_path / "text.pdf")]) == UNUSABLE
     assert "text.pdf is not a PDF that can be read" in capsys.readouterr().err
+
+
+def test_only_a_sheet_asks_for_the_offices_own_lines(road: Road) -> None:
+    main(["check", "doubt.dxf"])
+    assert not road.options[-1].linework
+    main(["sheet", "doubt.dxf", "-o", "out.pdf"])
+    assert road.options[-1].linework
+
+
+def test_the_title_block_reaches_the_sheet(road: Road, tmp_path: Path) -> None:
+    path = tmp_path / "out.pdf"
+    paper = ["--paper", "A4", "--scale", "1:20"]
+    block = ["--project", "Boathouse", "--revision", "C", "--who", "M. Orre"]
+    main(["sheet", "doubt.dxf", "-o", str(path), *paper, *block, "--date", "2026-02-03"])
+    assert road.jobs == [SheetJob("A4", "1:20", "Boathouse", "C", "M. Orre", "2026-02-03")]
+    assert path.read_text(encoding="utf-8") == "a sheet of doubt.dxf"
+
+
+def test_a_sheet_is_told_of_with_what_is_on_it(
+    road: Road, capsys: pytest.CaptureFixture[str]
+) -> None:
+    main(["sheet", "fault.dxf", "-o", "out.pdf"])
+    said = "out.pdf is written: 1 fault, no doubts and no remarks in 1 drawing.\n"
+    assert capsys.readouterr().out == said

@@ -1,0 +1,50 @@
+"""The command that checks drawings and reports what was found."""
+
+import sys
+from pathlib import Path
+from typing import Unpack
+
+import click
+
+from enclosure_app.cli.judging import checker, keep_inputs
+from enclosure_app.cli.options import FILE, Asked, reading_options
+from enclosure_app.cli.statuses import UNUSABLE, status
+from enclosure_app.errors import EnclosureError
+from enclosure_app.reports.complaints import complain, own_faults_in_words
+from enclosure_app.reports.terminal import say, takes_colour, text_width, with_progress
+
+
+@click.command("check")
+@click.argument("files", type=FILE, nargs=-1, required=True, metavar="FILE...")
+@click.option(
+    "--json",
+    "json_path",
+    type=FILE,
+    metavar="PATH",
+    help="Write the report as JSON as well; - writes JSON to standard output and nothing else.",
+)
+@reading_options
+def check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[Asked]) -> int:
+    """Check drawings and report what was found, in walking order."""
+    from enclosure_app.model.report import Report
+    from enclosure_app.reports.json_report import json_text, write_json
+    from enclosure_app.reports.text_report import write_text
+
+    keep_inputs(json_path, (*files, asked["layers"]))
+    check_file = checker(asked)
+    results = []
+    for file in with_progress(files, "Checking"):
+        try:
+            with own_faults_in_words(str(file)):
+                results.append(check_file(file))
+        except EnclosureError as error:
+            complain(error, file)
+    report = Report(tuple(results))
+    if results and str(json_path) == "-":
+        say(json_text(report), sys.stdout)
+    elif results:
+        colour = takes_colour(sys.stdout)
+        say(write_text(report, width=text_width(), colour=colour), sys.stdout)
+        if json_path:
+            write_json(json_path, report)
+    return UNUSABLE if len(results) < len(files) else status(results)
