@@ -1,0 +1,77 @@
+"""Whose drawing is taken, section by section or as a whole."""
+
+from dataclasses import replace
+
+from enclosure_app.model.carried import Carried, Subject
+from enclosure_app.planning.merging.differences import Part, Side, Weighing
+from enclosure_app.planning.merging.drawings import (
+    Copies,
+    named_alike,
+    sections_weighed,
+    whole_drawing,
+)
+from tests.planning.revision.walls import WALL, line, project, wall
+
+TAPE = line("30", (-1.0, 780.0), (-1.0, 850.0), product="seam-tape")
+LATER = replace(
+    project(wall(TAPE), revision="B"),
+    source="b.dxf",
+    carried=(Carried(Subject("", "Wall", "a"), Subject("B", "Wall", "a"), id="1"),),
+)
+
+
+def weighing(drawing: Side | None = None) -> Weighing:
+    return Weighing({(Part.DRAWING, ""): drawing} if drawing else {}, [])
+
+
+def test_the_later_revision_is_taken_and_asked_about_only_if_the_earlier_was_drawn_on() -> None:
+    base = project(WALL)
+    quiet = weighing()
+    assert whole_drawing(quiet, Copies(base, LATER, base)) is LATER
+    assert whole_drawing(quiet, Copies(LATER, base, base)) is LATER
+    assert quiet.differences == []
+    drawn_on = project(wall(line("31", (9.0, 0.0), (9.0, 99.0))))
+    asking = weighing()
+    assert whole_drawing(asking, Copies(drawn_on, LATER, base)) is LATER
+    assert [(each.ours, each.theirs, each.taken) for each in asking.differences] == [
+        ("", "b.dxf", Side.THEIRS)
+    ]
+    assert whole_drawing(weighing(drawing=Side.OURS), Copies(drawn_on, LATER, base)) is drawn_on
+
+
+def test_of_two_revisions_that_know_nothing_of_each_other_a_person_chooses() -> None:
+    other = replace(LATER, revision="C", carried=())
+    asking = weighing()
+    assert whole_drawing(asking, Copies(other, replace(LATER, carried=()))) is other
+    assert asking.differences[0].asked
+
+
+def test_sections_that_differ_are_told_with_who_drew_what() -> None:
+    copies = Copies(project(WALL), project(wall(TAPE)))
+    asking = Weighing({}, [])
+    sections, (version,) = sections_weighed(asking, copies)
+    assert sections == (WALL,)
+    assert (version.taken, version.left) == (WALL, wall(TAPE))
+    assert (version.by, version.other) == (copies.theirs, copies.ours)
+    quiet = Weighing({}, [])
+    assert sections_weighed(quiet, Copies(copies.ours, copies.theirs, copies.ours))[0] == (
+        wall(TAPE),
+    )
+    assert quiet.differences == []
+
+
+def test_a_product_that_nobody_uses_makes_no_difference() -> None:
+    fewer = {key: each for key, each in WALL.products.items() if key != "geotextile"}
+    asking = Weighing({}, [])
+    copies = Copies(project(WALL), project(replace(WALL, products=fewer)))
+    assert sections_weighed(asking, copies)[1] == ()
+    assert asking.differences == []
+
+
+def test_a_new_name_of_either_copy_is_given_to_both() -> None:
+    base, renamed = project(WALL), project(replace(WALL, name="North wall"))
+    for copies in (Copies(base, renamed, base), Copies(renamed, base, base)):
+        alike = named_alike(copies)
+        assert alike.ours.sections[0].name == alike.theirs.sections[0].name == "North wall"
+    unknown = named_alike(Copies(base, renamed))
+    assert unknown.theirs.sections[0].name == "Wall"
