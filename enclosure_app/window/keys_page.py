@@ -17,7 +17,9 @@ Line = tuple[str, str]
 def keys_html() -> str:
     """Return the page of all keys."""
     parts = [_table(menu.replace("&", ""), lines) for menu, lines in _menus() if lines]
-    return "".join([*parts, _table(say("On the drawing"), _on_the_drawing())])
+    parts.append(_table(say("On the drawing"), _on_the_drawing()))
+    parts.append(_table(say("On the walk"), _on_the_walk()))
+    return "".join(parts)
 
 
 def _menus() -> Iterable[tuple[str, list[Line]]]:
@@ -41,6 +43,20 @@ def _on_the_drawing() -> list[Line]:
         (say("Move a cross over the drawing"), say("Ctrl and an arrow; with Shift dot by dot")),
         (say("Click with the cross, once or twice"), named(["Ctrl+Return", "Ctrl+Shift+Return"])),
         (say("Hold the button down with the cross, and let it go"), named(["Ctrl+Space"])),
+    ]
+
+
+def _on_the_walk() -> list[Line]:
+    return [
+        (say("The next stop, the stop before"), say("The right and the left arrow, or a swipe")),
+        (say("Decide about a finding, as its buttons stand"), named(["1", "2", "3", "4"])),
+        (say("Answer a question: in order, not in order, cannot be seen"), named(["1", "2", "3"])),
+        (say("All that is left at a place is in order"), named(["A"])),
+        (say("Type a remark, or the name on the last page"), named(["R"])),
+        (say("Choose a photograph"), named(["P"])),
+        (say("Why is this a fault?"), named(["W"])),
+        (say("Closer, wider, the whole section"), named(["+", "-", "0"])),
+        (say("Back by one, and back to the drawing"), named(["Esc"])),
     ]
 
 

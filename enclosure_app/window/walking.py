@@ -80,10 +80,12 @@ class Walking(QObject):
         self.page.foot.onward.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def end(self) -> None:
-        """Go back to the drawing."""
+        """Go back to the drawing, to the place one was at."""
         if self.on:
-            self.on = False
+            stop, self.on = self.page.stop, False
             self.asked.emit()
+            if stop is not None:
+                self._showing.go_to(stop.at)
 
     def show(self) -> None:
         """Show the walk as it is now."""
@@ -107,7 +109,7 @@ class Walking(QObject):
                 said=said_lines(said),
                 photographs=photographs_of(project, said),
                 who=self._settings.who,
-                more=self._place.index + 1 < len(project.sections),
+                section=(self._place.index + 1, len(project.sections)),
             )
         )
 

@@ -1251,6 +1251,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>section {} of {}</source>
+   <translation>Schnitt {} von {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
    <source>{} left</source>
    <translation>{} noch offen</translation>
   </message>
@@ -1343,8 +1348,28 @@
   <name>KeysPage</name>
   <message>
    <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>All that is left at a place is in order</source>
+   <translation>Alles Übrige an einer Stelle ist in Ordnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Answer a question: in order, not in order, cannot be seen</source>
+   <translation>Eine Frage beantworten: in Ordnung, nicht in Ordnung, nicht zu sehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
    <source>Ask what can be done here</source>
    <translation>Fragen, was sich hier tun lässt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Back by one, and back to the drawing</source>
+   <translation>Einen Schritt zurück, und zurück zur Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Choose a photograph</source>
+   <translation>Ein Foto wählen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/keys_page.py" />
@@ -1353,8 +1378,18 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Closer, wider, the whole section</source>
+   <translation>Näher, weiter, der ganze Schnitt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
    <source>Ctrl and an arrow; with Shift dot by dot</source>
    <translation>Strg und ein Pfeil; mit Umschalt Punkt für Punkt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Decide about a finding, as its buttons stand</source>
+   <translation>Über einen Befund entscheiden, in der Reihenfolge der Tasten</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/keys_page.py" />
@@ -1398,6 +1433,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>On the walk</source>
+   <translation>Auf dem Rundgang</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
    <source>Pick more, or let go of one</source>
    <translation>Mehr auswählen oder eines loslassen</translation>
   </message>
@@ -1423,6 +1463,21 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>The next stop, the stop before</source>
+   <translation>Die nächste Stelle, die Stelle davor</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>The right and the left arrow, or a swipe</source>
+   <translation>Pfeil nach rechts und nach links, oder wischen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Type a remark, or the name on the last page</source>
+   <translation>Eine Bemerkung eingeben, oder auf der letzten Seite den Namen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
    <source>Undo</source>
    <translation>Rückgängig</translation>
   </message>
@@ -1430,6 +1485,11 @@
    <location filename="../../enclosure_app/window/keys_page.py" />
    <source>Wheel</source>
    <translation>Mausrad</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/keys_page.py" />
+   <source>Why is this a fault?</source>
+   <translation>Warum ist das ein Mangel?</translation>
   </message>
  </context>
  <context>
@@ -2241,8 +2301,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
-   <source>To be mended: {}</source>
-   <translation>Zu beheben: {}</translation>
+   <source>There is nothing to look at here yet</source>
+   <translation>Hier gibt es noch nichts anzusehen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
@@ -4419,6 +4479,11 @@
    <translation>Datum</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/walk/summary.py" />
+   <source>Decided about, and no longer found: {findings}</source>
+   <translation>Entschieden und nicht mehr gefunden: {findings}</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/parts" />
    <source>Depth of the rafters</source>
    <translation>Höhe der Sparren</translation>
@@ -5501,7 +5566,7 @@
    <translation>Streichbalken</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <location filename="../../enclosure_app/window/walk/summary.py" />
    <source>Left open: {places}.</source>
    <translation>Offen gelassen: {places}.</translation>
   </message>
@@ -6812,6 +6877,11 @@
    <translation>Die {layer} ließ sich nicht beurteilen.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/walk/summary.py" />
+   <source>The {layer} could not be judged: {why}</source>
+   <translation>Nicht zu beurteilen: {layer}. {why}</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/gap.py" />
    <source>The {layer} has a gap between {both}: they neither touch nor lap.</source>
    <translation>{both}: Zwischen ihnen hat die {layer} eine Lücke; sie berühren sich nicht und überlappen sich nicht.</translation>
@@ -6955,6 +7025,11 @@
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
    <source>To be mended</source>
    <translation>Zu beheben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/summary.py" />
+   <source>To be mended: {places}.</source>
+   <translation>Zu beheben: {places}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/finding_words.py" />
@@ -7840,7 +7915,7 @@
    <translation>Fuß und Zoll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <location filename="../../enclosure_app/window/walk/summary.py" />
    <source>finding {number} ({what})</source>
    <translation>Befund {number} ({what})</translation>
   </message>
@@ -9560,7 +9635,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/layer_maps.py" />
-   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <location filename="../../enclosure_app/window/walk/summary.py" />
    <source>{names} and {count} more</source>
    <translation>{names} und {count} weitere</translation>
   </message>

@@ -31,6 +31,13 @@ def test_what_mouse_and_cross_do_is_said_too() -> None:
         assert words in page
 
 
+@pytest.mark.usefixtures("qapp")
+def test_the_keys_of_the_walk_stand_on_the_page() -> None:
+    page = keys_html().partition("On the walk")[2]
+    for keys in ("1, 2, 3, 4", "A", "R", "P", "W", "+, -, 0", "Esc"):
+        assert f"<b>{keys}</b>" in page
+
+
 def test_keys_are_named_in_the_language_of_the_keyboard(qapp: QCoreApplication) -> None:
     english, german = TONGUES
     speak_in(qapp, german)

@@ -60,3 +60,14 @@ def test_without_a_section_there_is_nothing_to_walk(window: MainWindow) -> None:
     window.do("walk")
     assert window.views.start.isVisible()
     assert "nothing to walk" in window.messages.words.text()
+
+
+def test_the_drawing_comes_back_at_the_place_one_was_at(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    window.do("walk")
+    page = window.views.walk
+    page.step(1)
+    stop = page.stop
+    assert stop is not None
+    qtbot.keyClick(page, Qt.Key.Key_Escape)
+    assert window.canvas.camera.centre == stop.at

@@ -28,10 +28,14 @@ class Head(QWidget):
         self.back.clicked.connect(self.left)
         self._lay_out()
 
+    def name_section(self, name: str, number: int, count: int) -> None:
+        """Name the section that is walked, and which of several it is."""
+        which = self.tr("section {} of {}").format(number, count)
+        self.name.tell(f"{name} · {which}" if count > 1 else name)
+
     def show_round(self, walked: Round, which: Which, here: tuple[str, int, int]) -> None:
         """Show a walk; `here` is the key of the stop, its number and how many are walked."""
         key, number, count = here
-        self.name.tell(walked.result.section.name)
         words = self.tr("{} of {}").format(number, count) if number else self.tr("Sign")
         self.progress.setText(words)
         self.progress.setAccessibleName(words)

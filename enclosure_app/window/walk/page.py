@@ -32,6 +32,7 @@ from enclosure_app.window.walk.place_card import PlaceCard
 from enclosure_app.window.walk.place_view import PlaceView
 from enclosure_app.window.walk.signing import SignPage
 from enclosure_app.window.walk.stops import Round, Stop, Which
+from enclosure_app.window.walk.summary import name_of
 from enclosure_app.window.walk.swipe_area import SwipeArea
 
 _WORDS = (380, 0.46, 620)  # dots at least, share of the width, dots at most
@@ -49,7 +50,7 @@ class Shown:
     said: tuple[str, ...] = ()  # of the stop one is at, the earliest first
     photographs: tuple[Photograph, ...] = ()
     who: str = ""
-    more: bool = False  # whether another section comes after this one
+    section: tuple[int, int] = (1, 1)  # which one of how many
 
 
 class WalkPage(QWidget):
@@ -184,6 +185,7 @@ class WalkPage(QWidget):
         walked, stop = shown.walked, self.stop
         self.place.show_result(walked.result, shown.look, shown.under)
         self.rule.show_look(shown.look)
+        self.head.name_section(walked.result.section.name, *shown.section)
         self.head.show_round(walked, self.which, (self.here, self._number(), len(self.stops)))
         self.foot.show_where(
             first=not self.stops or self.here == self.stops[0].key,
@@ -211,9 +213,11 @@ class WalkPage(QWidget):
             self.look_here.show_place(stop.place, units, walked.seen)
             self._show_card(self.look_here)
         self.place.go_to(stop.at, stop.extent)
+        self.place.setAccessibleDescription(name_of(stop))
 
     def _tell_last(self, shown: Shown) -> None:
-        self.signing.next_section.setVisible(shown.more)
+        number, count = shown.section
+        self.signing.next_section.setVisible(number < count)
         self.signing.show_round(shown.walked, shown.signed, shown.who)
         self._show_card(self.signing)
         self.place.go_nowhere()

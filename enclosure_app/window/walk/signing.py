@@ -6,14 +6,12 @@ from PySide6.QtCore import QDate, QLocale, Qt, Signal
 from PySide6.QtWidgets import QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from enclosure_app.language import say
-from enclosure_app.model.finding import begun
 from enclosure_app.model.moment import shown
 from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.sign_offs import Signed
 from enclosure_app.planning.site_list_questions import LIMITS
 from enclosure_app.window.walk.stops import Round, Stop
-
-_NAMED = 6  # stops that are left open are named as long as they are so few
+from enclosure_app.window.walk.summary import open_words, summary
 
 
 class SignPage(QWidget):
@@ -26,6 +24,7 @@ class SignPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open: tuple[Stop, ...] = ()
+        self._empty = False
         self.state, self.told = self._label("asked"), self._label("")
         self.names, self.day = self._label(""), self._label("")
         self.limits = self._label("small")
@@ -44,16 +43,9 @@ class SignPage(QWidget):
 
     def show_round(self, walked: Round, signed: Sequence[Signed], who: str) -> None:
         """Show what is left of a walk, and who signed."""
-        self._open = walked.left
-        done, mend = len(walked.stops) - len(walked.left), walked.to_be_mended
-        self.state.setText(
-            self.tr("Everything was looked at")
-            if not walked.left
-            else self.tr("{} of {} places are done").format(done, len(walked.stops))
-        )
-        lines = [open_words(walked)] if walked.left else []
-        if mend:
-            lines.append(self.tr("To be mended: {}").format(named(mend)))
+        self._open, self._empty = walked.left, not walked.stops
+        self.state.setText(self._state_of(walked))
+        lines = summary(walked)
         self.told.setText("\n".join(lines))
         self.told.setVisible(bool(lines))
         self.first_left.setVisible(bool(walked.left))
@@ -64,6 +56,14 @@ class SignPage(QWidget):
         if not self.who.text():
             self.who.setText(who)
         self._check()
+
+    def _state_of(self, walked: Round) -> str:
+        if not walked.stops:
+            return self.tr("There is nothing to look at here yet")
+        if not walked.left:
+            return self.tr("Everything was looked at")
+        done = len(walked.stops) - len(walked.left)
+        return self.tr("{} of {} places are done").format(done, len(walked.stops))
 
     def _show_signed(self, signed: Sequence[Signed]) -> None:
         for button in self._buttons:
@@ -97,14 +97,14 @@ class SignPage(QWidget):
             self.wanted.emit(self._open[0].key)
 
     def _sign(self) -> None:
-        if self.who.text().strip():
-            left = open_words_of(self._open) if self._open else ""
+        if self.sign.isEnabled():
+            left = open_words(self._open) if self._open else ""
             words = [part for part in (self.remark.text().strip(), left) if part]
             self.remark.clear()
             self.signed.emit(self.who.text().strip(), " ".join(words))
 
     def _check(self) -> None:
-        self.sign.setEnabled(bool(self.who.text().strip()))
+        self.sign.setEnabled(bool(self.who.text().strip()) and not self._empty)
         self.sign.setText(
             self.tr("Sign, with this left open") if self._open else self.tr("Sign this section")
         )
@@ -132,29 +132,3 @@ class SignPage(QWidget):
         column.addLayout(self._signed)
         for part in (self.who, self.remark, self.day, self.sign, self.next_section, self.limits):
             column.addWidget(part)
-
-
-def open_words(walked: Round) -> str:
-    """Return which stops of a walk are left open, by name as long as they are few."""
-    return open_words_of(walked.left)
-
-
-def open_words_of(stops: Sequence[Stop]) -> str:
-    """Return in a sentence which stops are left open."""
-    return say("Left open: {places}.", places=named(stops))
-
-
-def named(stops: Sequence[Stop]) -> str:
-    """Return the names of stops; of many, the first ones and how many more there are."""
-    names = list(dict.fromkeys(name_of(stop) for stop in stops))
-    told = "; ".join(names[:_NAMED])
-    more = len(names) - _NAMED
-    return say("{names} and {count} more", names=told, count=more) if more > 0 else told
-
-
-def name_of(stop: Stop) -> str:
-    """Return what a stop is called in a list."""
-    if stop.finding is not None:
-        what = say(stop.finding.rule.replace("-", " "))
-        return say("finding {number} ({what})", number=stop.number, what=what)
-    return begun(stop.place.title) if stop.place else ""

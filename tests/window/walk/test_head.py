@@ -16,7 +16,10 @@ def test_progress_is_told_in_numbers(qtbot: QtBot) -> None:
     head.show_round(eave_round(), Which.EVERYTHING, (LAP.key, 7, 8))
     assert head.progress.text() == "7 of 8"
     assert head.still.text() == "8 left"
-    assert head.name.text() == eave_round().result.section.name
+    head.name_section("EAVE", 1, 1)
+    assert head.name.text() == "EAVE"
+    head.name_section("EAVE", 2, 4)
+    assert head.name.text() == "EAVE · section 2 of 4"
     head.show_round(eave_round(), Which.EVERYTHING, ("", 0, 8))
     assert head.progress.text() == "Sign"
 

@@ -1,7 +1,5 @@
 """The last page: what is left, in words, and names under the section."""
 
-from dataclasses import replace
-
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton
@@ -11,7 +9,7 @@ from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.sign_offs import Signed
 from enclosure_app.model.site_check import Seen, SiteCheck
 from enclosure_app.planning.site_list import SiteList
-from enclosure_app.window.walk.signing import SignPage, named
+from enclosure_app.window.walk.signing import SignPage
 from enclosure_app.window.walk.stops import Round, round_of
 from tests.drawing import eave
 from tests.window.walk.rounds import LAP, TAPE, eave_round
@@ -80,7 +78,8 @@ def test_a_section_that_was_changed_since_says_so(page: SignPage) -> None:
     assert "changed since" in page.names.text()
 
 
-def test_of_many_the_first_are_named_and_the_rest_counted() -> None:
-    places = [replace(LAP, key=f"k{n}", title=f"Place {n}") for n in range(9)]
-    stops = round_of(eave.result(findings=()), SiteList("", tuple(places))).stops
-    assert named(stops).endswith("Place 5 and 3 more")
+def test_where_nothing_can_be_looked_at_nothing_is_signed(page: SignPage) -> None:
+    nothing = round_of(eave.result(findings=()), SiteList("", ()))
+    page.show_round(nothing, (), "Ida")
+    assert page.state.text() == "There is nothing to look at here yet"
+    assert not page.sign.isEnabled()
