@@ -1169,7 +1169,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/foot.py" />
    <source>All</source>
-   <translation>Alle</translation>
+   <translation>Ganz</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/foot.py" />
@@ -1679,7 +1679,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/note_box.py" />
    <source>Remark</source>
-   <translation>Hinweis</translation>
+   <translation>Bemerkung</translation>
   </message>
  </context>
  <context>
@@ -2272,7 +2272,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>Remark</source>
-   <translation>Hinweis</translation>
+   <translation>Bemerkung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
@@ -3498,7 +3498,7 @@
   <message>
    <location filename="../../enclosure_app/window/walking.py" />
    <source>Remark</source>
-   <translation>Hinweis</translation>
+   <translation>Bemerkung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walking.py" />
