@@ -22,7 +22,10 @@ def run(*arguments: str, code: str = "", **environment: str) -> subprocess.Compl
     )  # fmt: skip
 
 
-@pytest.mark.parametrize("arguments", ["--help", "check --help", "sheet --help", "explain -h"])
+@pytest.mark.parametrize(
+    "arguments",
+    ["--help", "check --help", "sheet --help", "explain -h", "mark -h", "table -h", "exchange -h"],
+)
 def test_help_loads_nothing_heavy(arguments: str) -> None:
     loaded = run(
         code=f"""

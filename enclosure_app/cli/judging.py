@@ -1,7 +1,7 @@
 """Reads and checks what was named, as it was asked for."""
 
-from collections.abc import Callable, Iterable, Sequence
-from dataclasses import replace
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 from difflib import get_close_matches
 from pathlib import Path
 from types import MappingProxyType
@@ -12,19 +12,39 @@ from enclosure_app.errors import EnclosureError
 
 if TYPE_CHECKING:
     from enclosure_app.files.layer_map import LayerMap
+    from enclosure_app.files.reading import ReadOptions
     from enclosure_app.model.limits import Limits
     from enclosure_app.model.report import DrawingResult
 
 
-def checker(asked: Asked, *, linework: bool = False) -> Callable[[Path], "DrawingResult"]:
+@dataclass(frozen=True, slots=True)
+class Checker:
+    """Reads and checks one file after another, all in the same way."""
+
+    options: "ReadOptions"
+    limits: "Limits"
+
+    def __call__(self, file: Path) -> "DrawingResult":
+        """Return what was found in one drawing.
+
+        Raises:
+            EnclosureError: it cannot be read.
+        """
+        from enclosure_app.checker import check_drawing
+        from enclosure_app.files.dxf_memory import kept_in_use
+        from enclosure_app.files.reading import read_drawing
+
+        with kept_in_use():
+            return check_drawing(read_drawing(file, self.options), self.limits)
+
+
+def checker(asked: Asked, *, linework: bool = False) -> Checker:
     """Return what reads and checks one file as asked for; a layer map is read only once.
 
     `linework` also keeps the office's own lines, which only a sheet shows.
     """
-    from enclosure_app.checker import check_drawing
-    from enclosure_app.files.dxf_memory import kept_in_use
     from enclosure_app.files.layer_map import load_layer_map
-    from enclosure_app.files.reading import ReadOptions, read_drawing
+    from enclosure_app.files.reading import ReadOptions
     from enclosure_app.model.drawing import Units
 
     rules = rule_names()
@@ -41,13 +61,7 @@ def checker(asked: Asked, *, linework: bool = False) -> Callable[[Path], "Drawin
         outside=asked["outside"],
         linework=linework,
     )
-    limits = _limits(asked, layer_map)
-
-    def check(file: Path) -> "DrawingResult":
-        with kept_in_use():
-            return check_drawing(read_drawing(file, options), limits)
-
-    return check
+    return Checker(options, _limits(asked, layer_map))
 
 
 def _limits(asked: Asked, layer_map: "LayerMap | None") -> "Limits":

@@ -14,6 +14,7 @@ import click
 from enclosure_app import __version__
 from enclosure_app.cli.checking import check
 from enclosure_app.cli.explaining import explain
+from enclosure_app.cli.handing_over import exchange, mark, table
 from enclosure_app.cli.judging import rule_names
 from enclosure_app.cli.options import FILE
 from enclosure_app.cli.sheets import replies, sheet
@@ -116,5 +117,5 @@ def _has_screen() -> bool:
     return sys.platform in ("win32", "darwin") or any(map(os.environ.get, named))
 
 
-for _command in (check, sheet, replies, explain):
+for _command in (check, sheet, replies, mark, table, exchange, explain):
     _commands.add_command(_command)

@@ -3,8 +3,11 @@
 import re
 from collections import Counter
 from collections.abc import Mapping
-from pathlib import PurePath
+from pathlib import Path, PurePath
 
+from enclosure_app.errors import EnclosureError
+from enclosure_app.files.atomic import write_atomically
+from enclosure_app.language import say
 from enclosure_app.model.photograph import Photograph
 
 _UNSAFE = re.compile(r'[\x00-\x1f<>:"/\\|?*]')  # what one file system or another refuses
@@ -28,3 +31,23 @@ def file_names(photographs: Mapping[str, Photograph]) -> dict[str, str]:
 
 def _stem(name: str) -> str:
     return _UNSAFE.sub("_", PurePath(name.replace("\\", "/")).stem).strip(" .")
+
+
+def write_photographs(folder: Path, photographs: Mapping[str, Photograph]) -> None:
+    """Write photographs into a folder, which is made where it is not there, under these names.
+
+    Raises:
+        EnclosureError: the folder cannot be made, or the disk refuses.
+    """
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise EnclosureError(
+            say(
+                "The folder {folder} cannot be made ({reason}): name another one.",
+                folder=folder,
+                reason=error.strerror or error,
+            )
+        ) from error
+    for key, name in file_names(photographs).items():
+        write_atomically(folder / name, photographs[key].data)

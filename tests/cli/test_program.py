@@ -122,8 +122,8 @@ def test_what_cannot_be_used_leaves_nothing_behind(
         (["explain", "gaap"], "No rule is called gaap; did you mean gap?"),
         (
             ["chek", "a.dxf"],
-            "chek is neither a file nor a command (check, explain, replies, sheet). Type `enclosure-app "
-            "--help` to see what can be typed.",
+            "chek is neither a file nor a command (check, exchange, explain, mark, replies, sheet, table). "
+            "Type `enclosure-app --help` to see what can be typed.",
         ),
         (
             ["."],

@@ -1,7 +1,12 @@
 """Photographs are handed over under names that every file system takes, no two the same."""
 
+from pathlib import Path
+
+import pytest
+
+from enclosure_app.errors import EnclosureError
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.reports.photograph_names import file_names
+from enclosure_app.reports.photograph_names import file_names, write_photographs
 from tests.reports.decided import AGAIN, NAMELESS, PHOTOGRAPHS, SILL
 
 
@@ -23,3 +28,18 @@ def test_a_name_leads_out_of_no_folder() -> None:
         (safe,) = file_names({made.key: made}).values()
         assert not set(safe) & set('/\\<>:"|?*')
         assert not safe.startswith(".")
+
+
+def test_photographs_are_written_under_these_names(tmp_path: Path) -> None:
+    folder = tmp_path / "site" / "photographs"
+    write_photographs(folder, PHOTOGRAPHS)
+    names = file_names(PHOTOGRAPHS)
+    assert {each.name: each.read_bytes() for each in folder.iterdir()} == {
+        names[key]: photograph.data for key, photograph in PHOTOGRAPHS.items()
+    }
+
+
+def test_a_folder_that_cannot_be_made_is_told(tmp_path: Path) -> None:
+    (tmp_path / "photographs").write_text("a file", encoding="utf-8")
+    with pytest.raises(EnclosureError, match="cannot be made"):
+        write_photographs(tmp_path / "photographs", PHOTOGRAPHS)

@@ -1,0 +1,45 @@
+"""What is gathered from one project: its tables and the order for its BCF file."""
+
+from dataclasses import replace
+from datetime import UTC, datetime
+
+from enclosure_app.files.rule_book import load_limits
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.project import Project
+from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.reports.handed_over import HandedOver, tables_of
+from tests.drawing import eave
+from tests.reports.decided import GONE, MENDED, PHOTOGRAPHS, result
+
+NOW = datetime(2026, 3, 5, 9, 30, tzinfo=UTC)
+PROJECT = Project(
+    "Boathouse", Units.MM, (eave.section(),), "boathouse.dxf", decisions=(MENDED, GONE),
+    photographs=PHOTOGRAPHS, id="1f2e",
+)  # fmt: skip
+HANDED = HandedOver(PROJECT, result(), load_limits(), PROJECT.id)
+
+
+def test_tables_hold_the_findings_the_site_list_and_what_to_beware_of() -> None:
+    made = tables_of([HANDED], NOW)
+    assert len(made.findings.rows) == 7
+    assert len(made.site.rows) > 10
+    assert made.about[:2] == ("Drawings: boathouse.dxf", "Written: 2026-03-05 09:30 UTC")
+    assert made.about[2].startswith("This check is an aid.")
+    assert made.photographs == PHOTOGRAPHS
+
+
+def test_what_was_seen_on_site_is_in_the_site_list() -> None:
+    key = HANDED.site_lists[0].asked.places[0].items[0][0]
+    look = SiteCheck(key, Seen.IN_ORDER, "Ida", section=eave.section().name)
+    handed = replace(HANDED, project=replace(PROJECT, site_checks=(look,)))
+    (listed,) = handed.site_lists
+    assert listed.seen == {key: look}
+
+
+def test_the_order_for_bcf_knows_all_that_was_said() -> None:
+    job = HANDED.bcf_job(NOW)
+    assert (job.project, job.when, job.scope) == ("Boathouse", NOW, "1f2e")
+    assert job.history(MENDED.key, eave.section().name) == (MENDED,)
+    assert job.history("gap:other", eave.section().name) == ()
+    untitled = replace(HANDED, project=replace(PROJECT, title=""))
+    assert untitled.bcf_job(NOW).project == "boathouse"
