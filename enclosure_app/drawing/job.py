@@ -25,6 +25,7 @@ class SheetJob:
     `paper` is one of `PAPERS`; `scale` a standard scale, None for the largest that fits. Texts
     that are not known are "". `date` is written as given. With a `cover`, that comes first and
     lists the sheets, what was found and decided, and who `signed` which section, by its name.
+    `drawn` is the revision of the drawing as the project keeps it, for the way back of answers.
     """
 
     paper: str = "A3"
@@ -35,6 +36,7 @@ class SheetJob:
     date: str = ""
     cover: bool = False
     signed: tuple[tuple[str, Signed], ...] = ()
+    drawn: str = ""
 
 
 def paper_size(paper: str) -> tuple[float, float]:

@@ -1,13 +1,15 @@
 """How a finding and its verdict are named in a PDF, so that the way back is certain.
 
-A note's name (`NM`, ISO 32000-1, 12.5.2) holds the drawing, the section and the finding's key, and
-a sum over what the note said when it was written: another one later tells that somebody wrote in it.
+A note's name (`NM`, ISO 32000-1, 12.5.2) holds the drawing, the section, the finding's key, the
+drawing's revision, and a sum over what the note said when it was written: another one later tells
+that somebody wrote in it.
 """
 
 from collections.abc import Mapping
 from dataclasses import dataclass
 from hashlib import sha256
 from types import MappingProxyType
+from typing import NamedTuple
 from urllib.parse import quote, unquote
 
 from enclosure_app.model.project import State
@@ -36,13 +38,20 @@ VERDICTS: Mapping[str, State] = MappingProxyType({word: state for state, word in
 """The verdict that a state of the review model says."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoteName:
-    """What a note of ours is about. `verdict` tells the note of a verdict from a finding's."""
+class About(NamedTuple):
+    """What a note is about; `revision` as in `model.project.Project`, "" where nobody keeps one."""
 
     drawing: str
     section: str
     key: str
+    revision: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class NoteName:
+    """The name of a note of ours. `verdict` tells the note of a verdict from a finding's."""
+
+    about: About
     digest: str
     verdict: bool = False
 
@@ -51,11 +60,11 @@ class NoteName:
         return self.digest == digest_of(*words)
 
 
-def note_name(about: tuple[str, str, str], *words: str, verdict: bool = False) -> str:
+def note_name(about: About, *words: str, verdict: bool = False) -> str:
     """Return the name of a note.
 
     Args:
-        about: Drawing, section and the finding's key.
+        about: What it is about.
         words: All that the note says.
         verdict: Whether it says a verdict.
     """
@@ -67,10 +76,10 @@ def note_name(about: tuple[str, str, str], *words: str, verdict: bool = False) -
 def named(name: str) -> NoteName | None:
     """Return what a note of this name is about, None where it is none of ours."""
     match name.split(":"):
-        case [program, kind, *about, digest] if program == _PROGRAM and len(about) == 3:
-            drawing, section, key = (unquote(part, errors=_EVERY) for part in about)
+        case [program, kind, *about, digest] if program == _PROGRAM and len(about) == 4:
+            told = About(*(unquote(part, errors=_EVERY) for part in about))
             if kind in (_FINDING, _VERDICT):
-                return NoteName(drawing, section, key, digest, kind == _VERDICT)
+                return NoteName(told, digest, kind == _VERDICT)
     return None
 
 

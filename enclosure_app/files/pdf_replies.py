@@ -13,7 +13,7 @@ from pathlib import Path, PurePath
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.pdf_comments import Comment, Identity, read_comments
-from enclosure_app.files.pdf_names import NoteName, named
+from enclosure_app.files.pdf_names import About, NoteName, named
 from enclosure_app.files.pdf_words import Said, said_by
 from enclosure_app.language import say
 from enclosure_app.model.finding import Finding
@@ -38,6 +38,7 @@ class Proposal:
     remark: str
     section: str = ""
     drawing: str = ""
+    revision: str = ""
     page: int = 1
     note: str = ""
     doubt: str = ""
@@ -49,7 +50,10 @@ class Proposal:
 
 
 def read_replies(
-    path: Path, findings: Sequence[Finding] = (), decisions: Iterable[Decision] = ()
+    path: Path,
+    findings: Sequence[Finding] = (),
+    decisions: Iterable[Decision] = (),
+    revision: str | None = None,
 ) -> tuple[Proposal, ...]:
     """Return what is proposed in a PDF, page by page, in walking order.
 
@@ -57,6 +61,7 @@ def read_replies(
         path: The PDF, as any reader saved it.
         findings: What is found now; a proposal about anything else is in doubt.
         decisions: What was decided already, which is not proposed again.
+        revision: The drawing's revision now; an answer to another one is in doubt. None: any.
 
     Raises:
         EnclosureError: the file cannot be read, or no note in it is one of this program.
@@ -74,7 +79,8 @@ def read_replies(
     fresh = (each for each in _proposals(comments) if not _known(each, known))
     said = (_reopening(each, known) for each in fresh)
     told = [each for each in said if each.state or each.remark or each.doubt]
-    return tuple(_held_against(each, findings) for each in _contradicting(told))
+    held = (_held_against(each, findings) for each in _contradicting(told))
+    return tuple(_of_revision(each, revision) for each in held)
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,15 +143,16 @@ def _proposed(root: _Root, who: str, said: Sequence[Said]) -> Proposal:
     state = states[-1].state if states else None
     remark = "\n".join(dict.fromkeys(each.remark for each in said if each.remark))
     doubts = [root.doubt, *(each.doubt for each in said), _unfounded(state, remark)]
-    about = root.about
+    about = root.about.about if root.about else About("", "", "")
     return Proposal(
-        key=about.key if about else "",
+        key=about.key,
         state=state,
         who=who,
         when=max(each.when for each in said),
         remark=remark,
-        section=about.section if about else "",
-        drawing=about.drawing if about else "",
+        section=about.section,
+        drawing=about.drawing,
+        revision=about.revision,
         page=root.comment.page,
         note=root.comment.contents,
         doubt=" ".join(dict.fromkeys(filter(None, doubts))),
@@ -194,6 +201,14 @@ def _held_against(proposal: Proposal, findings: Sequence[Finding]) -> Proposal:
         told = say("It was written about the drawing {drawing}.", drawing=proposal.drawing)
     else:
         return proposal
+    return replace(proposal, doubt=f"{proposal.doubt} {told}".strip())
+
+
+def _of_revision(proposal: Proposal, revision: str | None) -> Proposal:
+    """Return a proposal that says if it answers an earlier revision of the drawing."""
+    if revision is None or not proposal.key or proposal.revision == revision:
+        return proposal
+    told = say("It answers another revision of the drawing.")
     return replace(proposal, doubt=f"{proposal.doubt} {told}".strip())
 
 

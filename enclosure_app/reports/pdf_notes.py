@@ -15,7 +15,7 @@ from enclosure_app.drawing.places import FindingPlace
 from enclosure_app.drawing.sheet import Page
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.verdict_words import verdict_line
-from enclosure_app.files.pdf_names import REVIEW, note_name
+from enclosure_app.files.pdf_names import REVIEW, About, note_name
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
@@ -84,7 +84,7 @@ def notes_on(page: Page, job: SheetJob, theme: Theme) -> tuple[Note, ...]:
 def _note(place: FindingPlace, page: Page, job: SheetJob, theme: Theme) -> Note:
     finding, decision = place.finding, place.decision
     drawing = PurePath(page.drawing.drawing.file).name
-    about = drawing, page.section.section.name, finding.key
+    about = About(drawing, page.section.section.name, finding.key, job.drawn)
     told = plain("\n".join(_sentences(finding, page.drawing.drawing.units, decision)))
     return Note(
         name=note_name(about, told),
@@ -100,7 +100,7 @@ def _note(place: FindingPlace, page: Page, job: SheetJob, theme: Theme) -> Note:
     )
 
 
-def _state(about: tuple[str, str, str], decision: Decision) -> StateNote | None:
+def _state(about: About, decision: Decision) -> StateNote | None:
     if decision.state is State.OPEN and not decision.who:
         return None
     state, told = REVIEW[decision.state], plain(verdict_line(decision))

@@ -54,6 +54,7 @@ def job_for(project: Project) -> SheetJob:
         date=f"{datetime.now().astimezone():%Y-%m-%d}",
         cover=len(drawn_sections) > 1,
         signed=tuple((s.name, each) for s in drawn_sections for each in signed(project, s)),
+        drawn=project.revision,
     )
 
 

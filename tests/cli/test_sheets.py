@@ -67,7 +67,7 @@ def test_what_a_reviewer_answers_is_told_and_nothing_is_taken_over(
     first = reviewer.writer.pages[0]["/Annots"][0].get_object()
     about = named(first["/NM"])
     assert about is not None
-    reviewer.state(about.key, "Zoë", "Completed")
+    reviewer.state(about.about.key, "Zoë", "Completed")
     back = reviewer.saved(tmp_path / "back.pdf")
     capsys.readouterr()
     assert main(["replies", str(back)]) == NOTHING_WRONG

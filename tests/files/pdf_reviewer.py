@@ -35,7 +35,7 @@ class Reviewer:
         for page in self.writer.pages:
             for reference in page.get("/Annots", ()):
                 about = named(str(reference.get_object().get("/NM", "")))
-                if about and about.key == key and not about.verdict:
+                if about and about.about.key == key and not about.verdict:
                     return reference
         raise LookupError(key)
 

@@ -232,6 +232,20 @@ def test_an_answer_about_what_is_no_longer_found_is_in_doubt(
     assert revised.doubt == "It was written about the drawing boathouse.dxf."
 
 
+def test_an_answer_to_another_revision_is_in_doubt(qapp: object, tmp_path: Path) -> None:
+    """A key may name something else on the revised drawing; a person has to look."""
+    write_sheets(tmp_path / "b.pdf", (eave.drawing(),), SheetJob(drawn="b"))
+    reviewer = Reviewer(tmp_path / "b.pdf")
+    reviewer.state(SHORT, "Zoë", "Completed")
+    path = reviewer.saved(tmp_path / "back.pdf")
+    (same,) = read_replies(path, FOUND, revision="b")
+    assert (same.revision, same.sure) == ("b", True)
+    (other,) = read_replies(path, FOUND, revision="c")
+    assert other.doubt == "It answers another revision of the drawing."
+    (any_one,) = read_replies(path, FOUND)
+    assert any_one.sure
+
+
 def test_what_was_taken_over_is_not_proposed_again(reviewer: Reviewer, tmp_path: Path) -> None:
     reviewer.state(SHORT, "Zoë", "Completed")
     (found,) = read(reviewer, tmp_path)

@@ -5,7 +5,7 @@ from dataclasses import replace
 from enclosure_app.drawing.job import SheetJob
 from enclosure_app.drawing.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.files.pdf_names import named
+from enclosure_app.files.pdf_names import About, named
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import DrawingResult
@@ -71,11 +71,10 @@ def test_an_undecided_finding_has_no_state() -> None:
 
 def test_a_name_leads_back_to_the_finding_and_tells_no_folder() -> None:
     drawing = eave.drawing(file="C:/site/north/boathouse.dxf")
-    for key, note in notes(drawing).items():
+    for key, note in notes(drawing, replace(JOB, drawn="4f")).items():
         told = named(note.name)
         assert told is not None
-        assert told.key == key
-        assert (told.drawing, told.section) == ("boathouse.dxf", eave.section().name)
+        assert told.about == About("boathouse.dxf", eave.section().name, key, "4f")
         assert told.said(note.contents)
 
 

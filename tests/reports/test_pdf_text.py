@@ -40,5 +40,5 @@ def test_a_sheet_with_damaged_names_is_written(tmp_path: Path, qapp: object) -> 
     assert first["/T"] == "I?da"
     about = named(first["/NM"])
     assert about is not None
-    assert (about.drawing, about.section) == ("damaged \udcfe.dxf", "Wall \udcff\x01")
+    assert about.about[:2] == ("damaged \udcfe.dxf", "Wall \udcff\x01")
     assert about.said(first["/Contents"])
