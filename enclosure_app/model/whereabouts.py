@@ -82,14 +82,17 @@ def _renamed(said: D, now: Subject) -> D:
     return replace(said, key=now.key, section=now.section)
 
 
-def homeless(project: Project) -> Mapping[Subject, Whereabouts]:
+def homeless(project: Project, *, on_list: bool = False) -> Mapping[Subject, Whereabouts]:
     """Return what was said of earlier drawings that nobody can place yet, with the reason.
 
     These are to be asked about: nothing of it is shown at a finding, and nothing of it is lost.
+    With `on_list` it is what was seen of items of the site list.
     """
-    trail = Trail(project)
+    trail = Trail(project, on_list=on_list)
+    told: list[Said] = (
+        [*project.site_checks] if on_list else [*project.decisions, *project.remarks]
+    )
     found: dict[Subject, Whereabouts] = {}
-    told: list[Decision | Remark] = [*project.decisions, *project.remarks]
     for said in told:
         at = trail.now(subject_of(said))
         if at is Whereabouts.UNTOLD or at is Whereabouts.CONTESTED:

@@ -69,6 +69,12 @@ def test_items_of_the_site_list_have_a_trail_of_their_own() -> None:
     assert standing_in((check,), trail, "Eave") == {"gap:7+8": (replace(check, key="gap:7+8"),)}
 
 
+def test_looks_that_nobody_can_place_are_asked_about_apart() -> None:
+    looked = replace(project(), site_checks=(SiteCheck("x", Seen.IN_ORDER, id="c"),))
+    assert homeless(looked, on_list=True) == {Subject("", "", "x"): Whereabouts.UNTOLD}
+    assert {*homeless(looked)} == {OLD}
+
+
 def test_a_ring_of_links_in_a_file_written_by_hand_ends() -> None:
     ring = project(STEP, Carried(MIDDLE, OLD, id="r"))
     assert Trail(ring).now(OLD) is Whereabouts.CONTESTED

@@ -7,12 +7,14 @@ another finding.
 
     after = brought_over(before, drawing)              the revised drawing as a project
     revision = compared(before, found, after, anew)    with what the checks of both found
+    revision = looks_carried(revision, before, lists, anew_lists)      what was seen on site, too
     revision.project                                   what was said, carried on where certain
 """
 
 from enclosure_app.planning.revision.bringing import brought_over
 from enclosure_app.planning.revision.comparing import Revision, SectionRevision, compared
 from enclosure_app.planning.revision.pieces import How, PieceMatch
+from enclosure_app.planning.revision.site_lists import looks_carried
 from enclosure_app.planning.revision.spots import Fate, FindingMatch
 
 __all__ = [
@@ -24,4 +26,5 @@ __all__ = [
     "SectionRevision",
     "brought_over",
     "compared",
+    "looks_carried",
 ]

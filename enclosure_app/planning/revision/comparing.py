@@ -5,11 +5,10 @@ from dataclasses import dataclass, replace
 
 from enclosure_app.model.carried import Carried, Subject
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.project import Decision, Project
-from enclosure_app.model.remark import Remark
+from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.standing import new_id
-from enclosure_app.model.whereabouts import Trail, subject_of
+from enclosure_app.model.whereabouts import Said, Trail, subject_of
 from enclosure_app.planning.revision.matching import spots_matched
 from enclosure_app.planning.revision.pieces import PiecesMatched, pieces_matched
 from enclosure_app.planning.revision.sections import SectionPair, Sheet, section_pairs, sheet
@@ -145,16 +144,18 @@ def _gone_before(
     """Yield that what the earlier drawing did not show any more is not shown by the later one."""
     partner = {each.old: each.new for each in sections if each.old and each.new}
     shown = {(s.old, m.old.key) for s in sections for m in s.findings if m.old}
-    for subject in _subjects(before):
+    for subject in subjects_in(before):
         if subject.section in partner and (subject.section, subject.key) not in shown:
             key = f"{GONE}{subject.key.removeprefix(GONE)}"
             yield link(subject, Subject(after.revision, partner[subject.section], key))
 
 
-def _subjects(project: Project) -> list[Subject]:
+def subjects_in(project: Project, *, on_list: bool = False) -> list[Subject]:
     """Return what something was said about, as it is named in the project's drawing."""
-    trail = Trail(project)
-    sayings: list[Decision | Remark] = [*project.decisions, *project.remarks]
+    trail = Trail(project, on_list=on_list)
+    sayings: list[Said] = (
+        [*project.site_checks] if on_list else [*project.decisions, *project.remarks]
+    )
     now = (trail.now(subject_of(said)) for said in sayings)
     return list(dict.fromkeys(each for each in now if isinstance(each, Subject)))
 

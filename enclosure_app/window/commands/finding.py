@@ -1,7 +1,6 @@
 """What Check and Help in the menu do."""
 
 from dataclasses import replace
-from datetime import UTC, datetime
 
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QDialog, QTextBrowser, QVBoxLayout
@@ -9,6 +8,7 @@ from PySide6.QtWidgets import QDialog, QTextBrowser, QVBoxLayout
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.edits import set_decision
+from enclosure_app.model.moment import now
 from enclosure_app.model.project import State
 from enclosure_app.model.verdicts import verdict_on
 from enclosure_app.window.commands.parts import Parts
@@ -72,7 +72,7 @@ class FindingCommands(QObject):
         parts = self._parts
         if who:
             parts.settings.who = who
-        when = f"{datetime.now(UTC):%Y-%m-%dT%H:%M:%S+00:00}"
+        when = now()
         if isinstance(row, Row):
             decision = verdict_on(row.finding, state, who, when, reason)
         else:
