@@ -2,22 +2,22 @@
 
 The way back is the name of each note (`pdf_names`). For each finding and each person who wrote
 about it there is one proposal: the last state that the person set, and all that they wrote. What is
-not certain says why in its `doubt` and is for a person to look at.
+not certain says why in its `doubt` and is for a person to look at. `pdf_answers` holds them against
+a project.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
 from math import dist
-from pathlib import Path, PurePath
+from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.pdf_comments import Comment, Identity, read_comments
 from enclosure_app.files.pdf_names import About, NoteName, named
 from enclosure_app.files.pdf_words import Said, said_by
 from enclosure_app.language import say
-from enclosure_app.model.finding import Finding
-from enclosure_app.model.project import Decision, State
+from enclosure_app.model.project import State
 
 _NEAR = 45.0  # points on paper (16 mm) within which a free note stands at a finding
 
@@ -49,19 +49,8 @@ class Proposal:
         return not self.doubt
 
 
-def read_replies(
-    path: Path,
-    findings: Sequence[Finding] = (),
-    decisions: Iterable[Decision] = (),
-    revision: str | None = None,
-) -> tuple[Proposal, ...]:
+def read_replies(path: Path) -> tuple[Proposal, ...]:
     """Return what is proposed in a PDF, page by page, in walking order.
-
-    Args:
-        path: The PDF, as any reader saved it.
-        findings: What is found now; a proposal about anything else is in doubt.
-        decisions: What was decided already, which is not proposed again.
-        revision: The drawing's revision now; an answer to another one is in doubt. None: any.
 
     Raises:
         EnclosureError: the file cannot be read, or no note in it is one of this program.
@@ -75,12 +64,9 @@ def read_replies(
                 path=path,
             )
         )
-    known = tuple(decisions)
-    fresh = (each for each in _proposals(comments) if not _known(each, known))
-    said = (_reopening(each, known) for each in fresh)
+    said = _proposals(comments)
     told = [each for each in said if each.state or each.remark or each.doubt]
-    held = (_held_against(each, findings) for each in _contradicting(told))
-    return tuple(_of_revision(each, revision) for each in held)
+    return tuple(_contradicting(told))
 
 
 @dataclass(frozen=True, slots=True)
@@ -185,49 +171,3 @@ def _contradicting(listed: Sequence[Proposal]) -> Iterator[Proposal]:
 def _same_place(one: Proposal, other: Proposal) -> bool:
     about = [(each.drawing, each.section, each.key) for each in (one, other)]
     return bool(one.key) and about[0] == about[1]
-
-
-def _held_against(proposal: Proposal, findings: Sequence[Finding]) -> Proposal:
-    """Return a proposal that says if it is about nothing that is found now."""
-    if not findings or not proposal.key:
-        return proposal
-    same = [
-        each for each in findings if (each.key, each.section) == (proposal.key, proposal.section)
-    ]
-    names = {PurePath(each.drawing).name for each in same if each.drawing}
-    if not same:
-        told = say("What it is about is no longer found.")
-    elif names and proposal.drawing not in names:
-        told = say("It was written about the drawing {drawing}.", drawing=proposal.drawing)
-    else:
-        return proposal
-    return replace(proposal, doubt=f"{proposal.doubt} {told}".strip())
-
-
-def _of_revision(proposal: Proposal, revision: str | None) -> Proposal:
-    """Return a proposal that says if it answers an earlier revision of the drawing."""
-    if revision is None or not proposal.key or proposal.revision == revision:
-        return proposal
-    told = say("It answers another revision of the drawing.")
-    return replace(proposal, doubt=f"{proposal.doubt} {told}".strip())
-
-
-def _known(proposal: Proposal, decisions: Sequence[Decision]) -> bool:
-    """Whether the very same was decided already, so that reading a PDF twice proposes it once."""
-    return any(
-        _about(decision, proposal)
-        and (decision.state, decision.who) == (proposal.state, proposal.who)
-        and (decision.remark == proposal.remark or decision.when == proposal.when)
-        for decision in decisions
-    )
-
-
-def _reopening(proposal: Proposal, decisions: Sequence[Decision]) -> Proposal:
-    """Return a proposal that only opens what was decided before; readers write "None" freely."""
-    if proposal.state is State.OPEN and not any(_about(each, proposal) for each in decisions):
-        return replace(proposal, state=None)
-    return proposal
-
-
-def _about(decision: Decision, proposal: Proposal) -> bool:
-    return decision.key == proposal.key and decision.section in ("", proposal.section)

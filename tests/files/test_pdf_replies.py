@@ -1,7 +1,6 @@
 """What reviewers answered in a PDF comes back to its findings; what is not certain says so."""
 
 import subprocess
-from dataclasses import replace
 from pathlib import Path
 
 import pypdf
@@ -11,7 +10,6 @@ from pypdf.generic import ArrayObject, FloatObject, NameObject, TextStringObject
 from enclosure_app.drawing.job import SheetJob
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.pdf_replies import Proposal, read_replies
-from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import Decision, State
 from enclosure_app.reports.pdf_report import write_sheets
 from tests.drawing import eave
@@ -22,10 +20,6 @@ pytestmark = pytest.mark.usefixtures("qapp")
 GAP, SHORT, LID = eave.GAP.key, eave.SHORT.key, eave.UNSEALED.key
 NAME = eave.section().name
 DONE = Decision(GAP, State.MENDED, "Ida", "2026-03-02T10:15:00+02:00", "Taped.", NAME)
-FOUND = tuple(
-    replace(finding, section=NAME, drawing="/site/boathouse.dxf")
-    for finding in eave.result().findings
-)
 
 
 @pytest.fixture(scope="module")
@@ -43,14 +37,11 @@ def reviewer(sheet: Path) -> Reviewer:
     return Reviewer(sheet)
 
 
-def read(
-    reviewer: Reviewer, tmp_path: Path, findings: tuple[Finding, ...] = FOUND, *known: Decision
-) -> tuple[Proposal, ...]:
-    return read_replies(reviewer.saved(tmp_path / "back.pdf"), findings, known)
+def read(reviewer: Reviewer, tmp_path: Path) -> tuple[Proposal, ...]:
+    return read_replies(reviewer.saved(tmp_path / "back.pdf"))
 
 
 def test_a_sheet_that_nobody_answered_proposes_nothing(sheet: Path) -> None:
-    assert read_replies(sheet, FOUND) == ()
     assert read_replies(sheet) == ()
 
 
@@ -156,13 +147,6 @@ def test_a_state_that_is_no_verdict_is_not_taken_for_one(
     assert found[SHORT].doubt == "It was set to “Marked”, which is no verdict."
 
 
-def test_none_opens_only_what_was_decided(reviewer: Reviewer, tmp_path: Path) -> None:
-    reviewer.state(GAP, "Zoë", "None")
-    reviewer.state(SHORT, "Zoë", "None")
-    (found,) = read(reviewer, tmp_path, FOUND, DONE)
-    assert (found.key, found.state) == (GAP, State.OPEN)
-
-
 def test_words_written_into_our_note_are_found_and_looked_at(
     reviewer: Reviewer, tmp_path: Path
 ) -> None:
@@ -217,43 +201,6 @@ def test_a_reviewers_own_note_is_not_lost_and_not_guessed(
     assert "no words (Ink)" in ink.doubt
 
 
-def test_an_answer_about_what_is_no_longer_found_is_in_doubt(
-    reviewer: Reviewer, tmp_path: Path
-) -> None:
-    reviewer.state(SHORT, "Zoë", "Completed")
-    others = tuple(finding for finding in FOUND if finding.key != SHORT)
-    (gone,) = read(reviewer, tmp_path, others)
-    assert gone.doubt == "What it is about is no longer found."
-    elsewhere = tuple(replace(each, section="Another wall") for each in FOUND)
-    (moved,) = read(reviewer, tmp_path, elsewhere)
-    assert not moved.sure
-    renamed = tuple(replace(each, drawing="boathouse-b.dxf") for each in FOUND)
-    (revised,) = read(reviewer, tmp_path, renamed)
-    assert revised.doubt == "It was written about the drawing boathouse.dxf."
-
-
-def test_an_answer_to_another_revision_is_in_doubt(qapp: object, tmp_path: Path) -> None:
-    """A key may name something else on the revised drawing; a person has to look."""
-    write_sheets(tmp_path / "b.pdf", (eave.drawing(),), SheetJob(drawn="b"))
-    reviewer = Reviewer(tmp_path / "b.pdf")
-    reviewer.state(SHORT, "Zoë", "Completed")
-    path = reviewer.saved(tmp_path / "back.pdf")
-    (same,) = read_replies(path, FOUND, revision="b")
-    assert (same.revision, same.sure) == ("b", True)
-    (other,) = read_replies(path, FOUND, revision="c")
-    assert other.doubt == "It answers another revision of the drawing."
-    (any_one,) = read_replies(path, FOUND)
-    assert any_one.sure
-
-
-def test_what_was_taken_over_is_not_proposed_again(reviewer: Reviewer, tmp_path: Path) -> None:
-    reviewer.state(SHORT, "Zoë", "Completed")
-    (found,) = read(reviewer, tmp_path)
-    taken = Decision(SHORT, State.MENDED, "Zoë", found.when, "with a remark", NAME)
-    assert read(reviewer, tmp_path, FOUND, taken) == ()
-    assert read(reviewer, tmp_path, FOUND, replace(taken, who="Per", when="")) == (found,)
-
-
 def test_the_same_finding_in_two_sections_and_drawings_is_told_apart(
     qapp: object, tmp_path: Path
 ) -> None:
@@ -265,7 +212,7 @@ def test_the_same_finding_in_two_sections_and_drawings_is_told_apart(
     for page, who in enumerate(("Ann", "Ben", "Cem", "Dag"), 1):
         note = reviewer.writer.pages[page]["/Annots"][0]  # of the gap, which comes first
         reviewer.state(note, who, "Completed")
-    found = read(reviewer, tmp_path, ())
+    found = read(reviewer, tmp_path)
     assert [(each.who, each.drawing, each.section, each.page) for each in found] == [
         ("Ann", "boathouse.dxf", walls[0].section.name, 2),
         ("Ben", "boathouse.dxf", walls[1].section.name, 3),
@@ -280,7 +227,7 @@ def test_an_incremental_update_is_read(sheet: Path, tmp_path: Path) -> None:
     reviewer.state(SHORT, "Zoë", "Completed")
     path = reviewer.saved(tmp_path / "updated.pdf")
     assert path.read_bytes().startswith(sheet.read_bytes())
-    (found,) = read_replies(path, FOUND)
+    (found,) = read_replies(path)
     assert (found.key, found.state) == (SHORT, State.MENDED)
 
 
@@ -302,7 +249,7 @@ def test_a_file_that_was_written_otherwise_is_read_the_same(
     except FileNotFoundError:
         pytest.skip("qpdf is not installed; .ci/system-packages asks for it")
     assert done.returncode == 0
-    assert read_replies(other, FOUND) == read_replies(path, FOUND) != ()
+    assert read_replies(other) == read_replies(path) != ()
 
 
 def test_a_pdf_of_others_is_refused_in_one_sentence(tmp_path: Path) -> None:
