@@ -21,7 +21,7 @@ FINDINGS = (
     "decide_accepted",
     "decide_no_fault",
 )
-SECTIONS = ("name_section", "next_section", "last_section")
+SECTIONS = ("name_section", "walk", "next_section", "last_section")
 RIBBON = ("only_all", "only_water", "only_air", "only_vapour", "only_heat", "fit")
 
 

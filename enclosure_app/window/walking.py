@@ -29,8 +29,9 @@ from enclosure_app.window.settings import Settings
 from enclosure_app.window.showing import Showing
 from enclosure_app.window.walk.history import photographs_of, said_lines, said_of
 from enclosure_app.window.walk.keys import give_keys
-from enclosure_app.window.walk.page import Shown, WalkPage
+from enclosure_app.window.walk.page import WalkPage
 from enclosure_app.window.walk.stops import Round, Stop, round_of
+from enclosure_app.window.walk.words_column import Shown
 
 
 class Walking(QObject):
@@ -58,12 +59,12 @@ class Walking(QObject):
         page.moved.connect(self.show)
         page.closed.connect(self.end)
         page.noted.connect(self._note)
-        page.finding.verdict.decided.connect(self._decide)
-        page.look_here.looks.answered.connect(self._answer)
-        page.look_here.looks.all_answered.connect(self._answer_all)
-        page.signing.signed.connect(self._sign)
-        page.signing.taken_back.connect(self._take_back)
-        page.signing.next_section.clicked.connect(lambda: self._turn(1))
+        page.words.finding.verdict.decided.connect(self._decide)
+        page.words.look_here.looks.answered.connect(self._answer)
+        page.words.look_here.looks.all_answered.connect(self._answer_all)
+        page.words.signing.signed.connect(self._sign)
+        page.words.signing.taken_back.connect(self._take_back)
+        page.words.signing.next_section.clicked.connect(lambda: self._turn(1))
 
     def begin(self) -> None:
         """Begin to walk the section in view, at the finding that is chosen, if any is."""
@@ -143,7 +144,7 @@ class Walking(QObject):
 
     def _answer_all(self) -> None:
         """Say of every question of a place that nobody answered that it is in order."""
-        looks = self.page.look_here.looks
+        looks = self.page.words.look_here.looks
         left = [(key, Seen.IN_ORDER) for key, row in looks.rows.items() if not row.is_answered]
         self._look(left)
 
@@ -162,12 +163,12 @@ class Walking(QObject):
 
     def _named(self) -> bool:
         """Whether it is known who speaks; else the name is asked for in place."""
-        name = self._settings.who or self.page.who.text().strip()
+        name = self._settings.who or self.page.words.who.text().strip()
         self._settings.who = name
         if not name:
             self._place.refused.emit(say("Type your name: it is put beside what you say."))
-            self.page.who.setFocus()
-            self.page.paper.ensureWidgetVisible(self.page.who)
+            self.page.words.who.setFocus()
+            self.page.words.ensureWidgetVisible(self.page.words.who)
         return bool(name)
 
     def _check(self, key: str, seen: Seen) -> SiteCheck | None:
@@ -176,7 +177,7 @@ class Walking(QObject):
             return None
         asked = dict(stop.place.items).get(key)
         about = f"{stop.place.title}: {asked.text}" if asked else stop.place.title
-        who = self._settings.who or self.page.who.text().strip()
+        who = self._settings.who or self.page.words.who.text().strip()
         return SiteCheck(key, seen, who, now(), section=section.name, about=about)
 
     def _note(self, words: str, paths: Iterable[Path]) -> None:
@@ -197,14 +198,14 @@ class Walking(QObject):
         else:
             done = self._note_look(stop, words, pictures)
         if done:
-            self.page.note.clear()
+            self.page.words.note.clear()
 
     def _note_look(self, stop: Stop | None, words: str, pictures: list[Photograph]) -> bool:
         """Put words and photographs to a look: to what is not in order there, else to the first."""
         key = self._noted_item(stop)
         if key is None or stop is None or stop.place is None:
             return False
-        seen = self.page.look_here.looks.rows[key].seen
+        seen = self.page.words.look_here.looks.rows[key].seen
         check = self._check(key, seen)
         if check is None:
             return False
@@ -214,7 +215,7 @@ class Walking(QObject):
     def _noted_item(self, stop: Stop | None) -> str | None:
         if stop is None or stop.place is None:
             return None
-        rows = self.page.look_here.looks.rows
+        rows = self.page.words.look_here.looks.rows
         amiss = [key for key, row in rows.items() if row.seen is Seen.NOT_IN_ORDER]
         return next(iter((*amiss, *rows)), None)
 

@@ -205,6 +205,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Findings, verdicts and the site list, as a workbook or as CSV</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Flip</source>
    <translation>Spiegeln</translation>
   </message>
@@ -275,6 +280,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Issues with pictures and verdicts that programs for building models take in</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>It is mended</source>
    <translation>Es ist behoben</translation>
   </message>
@@ -327,6 +337,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Make one of two sheets that meet end to end</source>
    <translation>Aus zwei Bahnen, die Ende an Ende liegen, eine machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Mark the office's drawing (DXF)…</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -580,6 +595,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>The drawing as it is, with what was found marked on layers of its own</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>The drawing was read in the wrong units: everything becomes larger or smaller by one factor</source>
    <translation>Die Zeichnung wurde in den falschen Einheiten gelesen: Alles wird um einen Faktor größer oder kleiner</translation>
   </message>
@@ -647,6 +667,16 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Wider</source>
    <translation>Weiter weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Write the findings as a table…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Write the findings for a coordinator (BCF)…</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -3479,16 +3509,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/page.py" />
-   <source>What was said until now</source>
-   <translation>Was bisher gesagt wurde</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walk/page.py" />
-   <source>Your name, to be put beside what you say</source>
-   <translation>Ihr Name, der neben dem steht, was Sie sagen</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walk/page.py" />
    <source>‹ Back to the drawing</source>
    <translation>‹ Zurück zur Zeichnung</translation>
   </message>
@@ -5395,7 +5415,7 @@
    <translation>Sie wurde auf „{word}“ gesetzt, und das ist keine Entscheidung.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <location filename="../../enclosure_app/files/pdf_answers.py" />
    <source>It was written about the drawing {drawing}.</source>
    <translation>Sie wurde zur Zeichnung {drawing} geschrieben.</translation>
   </message>
@@ -7369,7 +7389,7 @@
    <translation>Was gefunden wird</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <location filename="../../enclosure_app/files/pdf_answers.py" />
    <source>What it is about is no longer found.</source>
    <translation>Worum es geht, wird nicht mehr gefunden.</translation>
   </message>
@@ -9919,6 +9939,24 @@
    <location filename="../../enclosure_app/window/layer_words.py" />
    <source>“{words}” in its name suggests {guess}: {sure}.</source>
    <translation>„{words}“ in seinem Namen deutet auf {guess}: {sure}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>WordsColumn</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/words_column.py" />
+   <source>Caution</source>
+   <translation>Vorsicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/words_column.py" />
+   <source>What was said until now</source>
+   <translation>Was bisher gesagt wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/words_column.py" />
+   <source>Your name, to be put beside what you say</source>
+   <translation>Ihr Name, der neben dem steht, was Sie sagen</translation>
   </message>
  </context>
  <context>

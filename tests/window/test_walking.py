@@ -56,12 +56,12 @@ def test_a_verdict_is_shown_at_once_and_undone_as_one_step(
     walk: WalkPage, shown: MainWindow, qtbot: QtBot
 ) -> None:
     key = finding(walk)
-    qtbot.mouseClick(walk.finding.verdict.buttons[State.MENDED], LEFT)
-    assert walk.finding.verdict.told.text().startswith("Mended by Ida")
+    qtbot.mouseClick(walk.words.finding.verdict.buttons[State.MENDED], LEFT)
+    assert walk.words.finding.verdict.told.text().startswith("Mended by Ida")
     assert shown.document.project.decisions[-1].key == key
     left = walk.head.still.text()
     shown.do("undo")
-    assert walk.finding.verdict.told.text() == ""
+    assert walk.words.finding.verdict.told.text() == ""
     assert walk.head.still.text() != left
     assert walk.here == key
 
@@ -70,7 +70,7 @@ def test_a_look_is_kept_with_its_question_in_words(
     walk: WalkPage, shown: MainWindow, qtbot: QtBot
 ) -> None:
     place(walk)
-    key, row = next(iter(walk.look_here.looks.rows.items()))
+    key, row = next(iter(walk.words.look_here.looks.rows.items()))
     qtbot.mouseClick(row.buttons[Seen.NOT_IN_ORDER], LEFT)
     (check,) = shown.document.project.site_checks
     assert (check.key, check.seen, check.who) == (key, Seen.NOT_IN_ORDER, "Ida")
@@ -82,8 +82,8 @@ def test_a_look_is_kept_with_its_question_in_words(
 
 def test_all_of_a_place_is_one_step(walk: WalkPage, shown: MainWindow, qtbot: QtBot) -> None:
     place(walk)
-    count = len(walk.look_here.looks.rows)
-    qtbot.mouseClick(walk.look_here.looks.all_in_order, LEFT)
+    count = len(walk.words.look_here.looks.rows)
+    qtbot.mouseClick(walk.words.look_here.looks.all_in_order, LEFT)
     assert len(shown.document.project.site_checks) == count
     shown.do("undo")
     assert shown.document.project.site_checks == ()
@@ -94,32 +94,32 @@ def test_nothing_is_said_without_a_name(opened: Opened, qtbot: QtBot) -> None:
     window.do("walk")
     page = window.views.walk
     place(page)
-    row = next(iter(page.look_here.looks.rows.values()))
+    row = next(iter(page.words.look_here.looks.rows.values()))
     qtbot.mouseClick(row.buttons[Seen.IN_ORDER], LEFT)
     assert window.document.project.site_checks == ()
     assert not row.buttons[Seen.IN_ORDER].isChecked()
-    assert page.who.hasFocus()
+    assert page.words.who.hasFocus()
     assert "name" in window.messages.words.text()
-    qtbot.keyClicks(page.who, "Ida")
+    qtbot.keyClicks(page.words.who, "Ida")
     qtbot.mouseClick(row.buttons[Seen.IN_ORDER], LEFT)
     assert window.document.project.site_checks[0].who == "Ida"
-    assert not page.who.isVisible()
+    assert not page.words.who.isVisible()
 
 
 def test_a_remark_and_a_photograph_are_put_to_a_finding(
     walk: WalkPage, shown: MainWindow, qtbot: QtBot, tmp_path: Path
 ) -> None:
     key = finding(walk)
-    qtbot.keyClicks(walk.note.words, "Torn at the nail")
-    walk.note.take_in([photograph(tmp_path)])
+    qtbot.keyClicks(walk.words.note.words, "Torn at the nail")
+    walk.words.note.take_in([photograph(tmp_path)])
     project = shown.document.project
     (said,) = history_of(project, key, project.sections[0].name)
     assert said.remark == "Torn at the nail"
     assert [project.photographs[k].name for k in said.photographs] == ["seen.jpg"]
-    assert walk.note.words.text() == ""
-    assert len(walk.strip.buttons) == 1
-    assert walk.said.text().endswith("Ida: Torn at the nail · 1 photograph")
-    qtbot.mouseClick(walk.strip.buttons[0], LEFT)
+    assert walk.words.note.words.text() == ""
+    assert len(walk.words.strip.buttons) == 1
+    assert walk.words.said.text().endswith("Ida: Torn at the nail · 1 photograph")
+    qtbot.mouseClick(walk.words.strip.buttons[0], LEFT)
     assert walk.photo.isVisible()
 
 
@@ -127,12 +127,12 @@ def test_a_photograph_of_a_place_goes_to_what_is_not_in_order_there(
     walk: WalkPage, shown: MainWindow, qtbot: QtBot, tmp_path: Path
 ) -> None:
     place(walk)
-    key, row = list(walk.look_here.looks.rows.items())[1]
+    key, row = list(walk.words.look_here.looks.rows.items())[1]
     qtbot.mouseClick(row.buttons[Seen.NOT_IN_ORDER], LEFT)
-    walk.note.take_in([photograph(tmp_path)])
+    walk.words.note.take_in([photograph(tmp_path)])
     check = shown.document.project.site_checks[-1]
     assert (check.key, check.seen, len(check.photographs)) == (key, Seen.NOT_IN_ORDER, 1)
-    assert len(walk.strip.buttons) == 1
+    assert len(walk.words.strip.buttons) == 1
 
 
 def test_a_file_that_is_no_photograph_is_refused_in_words(
@@ -141,7 +141,7 @@ def test_a_file_that_is_no_photograph_is_refused_in_words(
     finding(walk)
     (tmp_path / "no.jpg").write_text("not a picture")
     before = shown.document.project
-    walk.note.take_in([tmp_path / "no.jpg"])
+    walk.words.note.take_in([tmp_path / "no.jpg"])
     assert "no.jpg" in shown.messages.words.text()
     assert shown.document.project is before
 
@@ -150,29 +150,29 @@ def test_a_signature_stands_until_the_section_is_changed(
     walk: WalkPage, shown: MainWindow, qtbot: QtBot
 ) -> None:
     walk.go_to("")
-    qtbot.mouseClick(walk.signing.sign, LEFT)
+    qtbot.mouseClick(walk.words.signing.sign, LEFT)
     section = shown.place.section
     assert section is not None
     (mine,) = signed(shown.document.project, section)
     assert (mine.sign_off.who, mine.changed) == ("Ida", False)
     assert mine.sign_off.remark.startswith("Left open: ")
-    assert "Signed by Ida" in walk.signing.names.text()
+    assert "Signed by Ida" in walk.words.signing.names.text()
     line = next(piece for piece in section.pieces if hasattr(piece.shape, "points"))
     x, y = line.shape.points[0]
     moved = move_point(shown.document.project, 0, line.name, 0, (x + 9, y))
     shown.document.apply("Move a point", moved)
-    assert "changed since" in walk.signing.names.text()
+    assert "changed since" in walk.words.signing.names.text()
 
 
 def test_a_signature_is_undone_and_taken_back(
     walk: WalkPage, shown: MainWindow, qtbot: QtBot
 ) -> None:
     walk.go_to("")
-    qtbot.mouseClick(walk.signing.sign, LEFT)
+    qtbot.mouseClick(walk.words.signing.sign, LEFT)
     shown.do("undo")
     assert shown.document.project.sign_offs == ()
-    qtbot.mouseClick(walk.signing.sign, LEFT)
-    walk.signing.taken_back.emit(shown.document.project.sign_offs[-1])
+    qtbot.mouseClick(walk.words.signing.sign, LEFT)
+    walk.words.signing.taken_back.emit(shown.document.project.sign_offs[-1])
     section = shown.place.section
     assert section is not None
     assert signed(shown.document.project, section) == ()
@@ -185,7 +185,7 @@ def test_the_next_section_follows_the_last_page(opened: Opened, qtbot: QtBot) ->
     page = window.views.walk
     first = page.head.name.text()
     page.go_to("")
-    qtbot.mouseClick(page.signing.next_section, LEFT)
+    qtbot.mouseClick(page.words.signing.next_section, LEFT)
     assert window.place.index == 1
     assert page.head.name.text() != first
     assert page.head.progress.text().startswith("1 of ")

@@ -22,9 +22,13 @@ def give_keys(page: WalkPage) -> None:
         ("0",): page.place.show_all,
         ("Esc",): page.leave,
         ("A",): lambda: _press_all(page),
-        ("W",): lambda: page.finding.ask_why.click() if page.finding.isVisible() else None,
+        ("W",): lambda: (
+            page.words.finding.ask_why.click() if page.words.finding.isVisible() else None
+        ),
         ("R",): lambda: _write(page),
-        ("P",): lambda: page.note.photograph.click() if page.note.isVisible() else None,
+        ("P",): lambda: (
+            page.words.note.photograph.click() if page.words.note.isVisible() else None
+        ),
         **{(str(n + 1),): _answer(page, n) for n in range(len(CHOICES))},
     }
     for names, do in does.items():
@@ -36,27 +40,27 @@ def give_keys(page: WalkPage) -> None:
 
 def _press_all(page: WalkPage) -> None:
     """Say that all that is left at a place is in order."""
-    if page.look_here.isVisible():
-        page.look_here.looks.all_in_order.click()
+    if page.words.look_here.isVisible():
+        page.words.look_here.looks.all_in_order.click()
 
 
 def _write(page: WalkPage) -> None:
     """Begin a remark, or on the last page the name."""
-    line = page.note.words if page.note.isVisible() else page.signing.who
+    line = page.words.note.words if page.words.note.isVisible() else page.words.signing.who
     line.setFocus()
-    page.paper.ensureWidgetVisible(line)
+    page.words.ensureWidgetVisible(line)
 
 
 def _answer(page: WalkPage, number: int) -> Callable[[], None]:
     """Return what gives the finding its verdict of this number, or a question its answer."""
 
     def do() -> None:
-        if page.finding.isVisible():
-            page.finding.verdict.buttons[CHOICES[number]].click()
-        elif page.look_here.isVisible() and number < len(ANSWERS):
-            row = page.look_here.looks.next_row()
+        if page.words.finding.isVisible():
+            page.words.finding.verdict.buttons[CHOICES[number]].click()
+        elif page.words.look_here.isVisible() and number < len(ANSWERS):
+            row = page.words.look_here.looks.next_row()
             if row is not None:
-                page.paper.ensureWidgetVisible(row)
+                page.words.ensureWidgetVisible(row)
                 row.buttons[ANSWERS[number]].click()
 
     return do

@@ -1,56 +1,30 @@
 """The walk's page: the place large, its words beside or below it, and the way to the next one."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
-    QLabel,
-    QLineEdit,
-    QScrollArea,
-    QScroller,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
 
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.project import Underlay
-from enclosure_app.model.sign_offs import Signed
-from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.rule_page import RulePage
 from enclosure_app.window.walk.dress import WALK
-from enclosure_app.window.walk.finding_card import FindingCard
 from enclosure_app.window.walk.foot import Foot
 from enclosure_app.window.walk.head import Head
-from enclosure_app.window.walk.note_box import PICTURES, NoteBox
-from enclosure_app.window.walk.photo_strip import PhotoPage, PhotoStrip
-from enclosure_app.window.walk.place_card import PlaceCard
+from enclosure_app.window.walk.note_box import PICTURES
+from enclosure_app.window.walk.photo_strip import PhotoPage
 from enclosure_app.window.walk.place_view import PlaceView
-from enclosure_app.window.walk.signing import SignPage
 from enclosure_app.window.walk.stops import Round, Stop, Which
 from enclosure_app.window.walk.summary import name_of
-from enclosure_app.window.walk.swipe_area import SwipeArea
+from enclosure_app.window.walk.words_column import Shown, WordsColumn
 
 _WORDS = (380, 0.46, 620)  # dots at least, share of the width, dots at most
 _SIGN = ""  # the key of the last page
-
-
-@dataclass(frozen=True, slots=True)
-class Shown:
-    """What a walk shows: the round, how it looks, what lies under it, and who signed."""
-
-    walked: Round
-    look: Look
-    under: tuple[Underlay, ...] = ()
-    signed: tuple[Signed, ...] = ()
-    said: tuple[str, ...] = ()  # of the stop one is at, the earliest first
-    photographs: tuple[Photograph, ...] = ()
-    who: str = ""
-    section: tuple[int, int] = (1, 1)  # which one of how many
 
 
 class WalkPage(QWidget):
@@ -74,12 +48,7 @@ class WalkPage(QWidget):
         self.here = _SIGN
         self.head, self.foot = Head(self), Foot(self)
         self.place, self.photo, self.rule = PlaceView(self), PhotoPage(self), RulePage(self)
-        self.finding, self.look_here = FindingCard(self), PlaceCard(self)
-        self.signing, self.note, self.strip = SignPage(self), NoteBox(self), PhotoStrip(self)
-        self.said = self._made_said()
-        self.who = self._made_who()
-        self.words = SwipeArea(self)
-        self.paper = self._made_scroll()
+        self.words = WordsColumn(self)
         self.picture = self._made_picture()
         self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()
@@ -133,8 +102,7 @@ class WalkPage(QWidget):
         """Go to the stop with a key, "" for the last page."""
         if key != self.here:
             self.here = key
-            self.note.clear()
-            self.paper.verticalScrollBar().setValue(0)
+            self.words.begin()
             self.show_drawing()
             self.moved.emit()
 
@@ -166,8 +134,9 @@ class WalkPage(QWidget):
 
     def leave(self) -> None:
         """Go back by one: from a reason that is asked for, from a photograph, then from the walk."""
-        if self.finding.isVisible() and not self.finding.verdict.form.isHidden():
-            self.finding.verdict.cancel()
+        finding = self.words.finding
+        if finding.isVisible() and not finding.verdict.form.isHidden():
+            finding.verdict.cancel()
         elif self.picture.currentWidget() is not self.place:
             self.show_drawing()
         else:
@@ -192,75 +161,14 @@ class WalkPage(QWidget):
             last=stop is None,
             done=stop is not None and walked.is_done(stop),
         )
-        self.note.setVisible(stop is not None)
-        self.who.setVisible(stop is not None and not shown.who)
-        self.strip.show_photographs(shown.photographs if stop else ())
-        self.said.setText("\n".join(shown.said if stop else ()))
-        self.said.setVisible(bool(self.said.text()))
+        self.words.show_stop(shown, stop)
         if stop is None:
-            self._tell_last(shown)
+            self.place.go_nowhere()
         else:
-            self._tell_stop(shown, stop)
-
-    def _tell_stop(self, shown: Shown, stop: Stop) -> None:
-        walked, units = shown.walked, shown.look.units
-        if stop.finding is not None:
-            decision = walked.result.decisions.get(stop.key)
-            self.finding.verdict.set_who(shown.who or self.who.text())
-            self.finding.show_finding(stop.finding, stop.number, units, decision)
-            self._show_card(self.finding)
-        elif stop.place is not None:
-            self.look_here.show_place(stop.place, units, walked.seen)
-            self._show_card(self.look_here)
-        self.place.go_to(stop.at, stop.extent)
-        self.place.setAccessibleDescription(name_of(stop))
-
-    def _tell_last(self, shown: Shown) -> None:
-        number, count = shown.section
-        self.signing.next_section.setVisible(number < count)
-        self.signing.show_round(shown.walked, shown.signed, shown.who)
-        self._show_card(self.signing)
-        self.place.go_nowhere()
-
-    def _show_card(self, card: QWidget) -> None:
-        """Show one card; the others ask for no room."""
-        for each in (self.finding, self.look_here, self.signing):
-            each.setVisible(each is card)
+            self.place.go_to(stop.at, stop.extent)
+            self.place.setAccessibleDescription(name_of(stop))
 
     # ---- how it is put together ----------------------------------------------------------------
-
-    def _made_said(self) -> QLabel:
-        """Return what was said of a stop until now, line by line."""
-        said = QLabel(self)
-        said.setWordWrap(True)
-        said.setTextFormat(Qt.TextFormat.PlainText)
-        said.setAccessibleName(self.tr("What was said until now"))
-        return said
-
-    def _made_who(self) -> QLineEdit:
-        """Return the line for a name, which is seen while nobody gave one."""
-        who, words = QLineEdit(self), self.tr("Your name, to be put beside what you say")
-        who.setPlaceholderText(words)
-        who.setAccessibleName(words)
-        who.textChanged.connect(self.finding.verdict.set_who)
-        return who
-
-    def _made_scroll(self) -> QScrollArea:
-        column = QVBoxLayout(self.words)
-        column.setContentsMargins(18, 14, 18, 18)
-        column.setSpacing(14)
-        cards = (self.who, self.finding, self.look_here, self.signing)
-        for part in (*cards, self.said, self.strip, self.note):
-            column.addWidget(part)
-        column.addStretch(1)
-        self.words.setObjectName("panel")
-        scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(self.words)
-        QScroller.grabGesture(scroll.viewport(), QScroller.ScrollerGestureType.TouchGesture)
-        return scroll
 
     def _made_picture(self) -> QStackedWidget:
         picture = QStackedWidget(self)
@@ -272,7 +180,7 @@ class WalkPage(QWidget):
         self._body.setContentsMargins(0, 0, 0, 0)
         self._body.setSpacing(0)
         self._body.addWidget(self.picture, 1)
-        self._body.addWidget(self.paper)
+        self._body.addWidget(self.words)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -287,14 +195,14 @@ class WalkPage(QWidget):
         self.foot.stepped.connect(self.step)
         self.foot.zoomed.connect(self.place.zoom)
         self.foot.all_wanted.connect(self.place.show_all)
-        self.words.swiped.connect(self.step)
-        self.signing.wanted.connect(self.go_to)
-        self.finding.why.connect(self._show_rule)
+        self.words.page.swiped.connect(self.step)
+        self.words.signing.wanted.connect(self.go_to)
+        self.words.finding.why.connect(self._show_rule)
         self.rule.back.setText(self.tr("‹ Back to the drawing"))
         self.rule.closed.connect(self.show_drawing)
         self.photo.closed.connect(self.show_drawing)
-        self.strip.opened.connect(self._show_photograph)
-        self.note.noted.connect(self._note)
+        self.words.strip.opened.connect(self._show_photograph)
+        self.words.note.noted.connect(self.noted)
 
     def _show_rule(self, name: str) -> None:
         self.picture.setCurrentWidget(self.rule)
@@ -303,9 +211,6 @@ class WalkPage(QWidget):
     def _show_photograph(self, photograph: Photograph) -> None:
         self.picture.setCurrentWidget(self.photo)
         self.photo.show_photograph(photograph)
-
-    def _note(self, words: str, pictures: Sequence[Path]) -> None:
-        self.noted.emit(words, pictures)
 
     # ---- Qt's events ---------------------------------------------------------------------------
 
@@ -321,12 +226,12 @@ class WalkPage(QWidget):
         self._body.setDirection(ways.TopToBottom if upright else ways.LeftToRight)
         least, share, most = _WORDS
         if upright:
-            self.paper.setMinimumSize(0, int(self.height() * share))
-            self.paper.setMaximumSize(16777215, int(self.height() * share))
+            self.words.setMinimumSize(0, int(self.height() * share))
+            self.words.setMaximumSize(16777215, int(self.height() * share))
         else:
             wide = int(min(max(self.width() * share, least), most))
-            self.paper.setMinimumSize(wide, 0)
-            self.paper.setMaximumSize(wide, 16777215)
+            self.words.setMinimumSize(wide, 0)
+            self.words.setMaximumSize(wide, 16777215)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Take photographs that are dropped; other files are for the window."""
@@ -335,7 +240,7 @@ class WalkPage(QWidget):
 
     def dropEvent(self, event: QDropEvent) -> None:
         """Put photographs to the stop one is at."""
-        self.note.take_in(_pictures(event))
+        self.words.note.take_in(_pictures(event))
 
 
 def _pictures(event: QDropEvent) -> list[Path]:

@@ -66,6 +66,7 @@ class PlaceView(QWidget):
         last = self._scene
         if last and (last.result, last.look, last.underlays) == (result, look, under):
             return
+        self.below.forget_others(under)
         lines = made_of(result.section.strokes, Linework)
         self._scene = Scene(without_texts_of(under, result), lines, look, under)
         self._renew()

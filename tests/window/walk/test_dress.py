@@ -27,4 +27,4 @@ def test_nothing_is_cut_off_on_a_tablet_held_upright(walk: WalkPage) -> None:
     assert walk.window().width() == 800
     for stop in walk.stops:
         walk.go_to(stop.key)
-        assert walk.words.width() <= walk.paper.viewport().width()
+        assert walk.words.page.width() <= walk.words.viewport().width()

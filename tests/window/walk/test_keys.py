@@ -46,8 +46,8 @@ def test_numbers_decide_about_a_finding(walk: WalkPage, qtbot: QtBot) -> None:
     press(walk, qtbot, K.Key_1)
     assert [(d.key, d.state) for d in project(walk).decisions] == [(key, State.TO_BE_MENDED)]
     press(walk, qtbot, K.Key_3)
-    assert walk.finding.verdict.reason.hasFocus()
-    qtbot.keyClicks(walk.finding.verdict.reason, "1 2 n a")  # typed, not obeyed
+    assert walk.words.finding.verdict.reason.hasFocus()
+    qtbot.keyClicks(walk.words.finding.verdict.reason, "1 2 n a")  # typed, not obeyed
     press(walk, qtbot, K.Key_Return)
     assert project(walk).decisions[-1].remark == "1 2 n a"
     assert walk.here == key
@@ -83,9 +83,9 @@ def test_escape_goes_back_by_one(walk: WalkPage, qtbot: QtBot) -> None:
     press(walk, qtbot, K.Key_Escape)
     assert walk.place.isVisible()
     press(walk, qtbot, K.Key_4)
-    assert walk.finding.verdict.form.isVisible()
+    assert walk.words.finding.verdict.form.isVisible()
     press(walk, qtbot, K.Key_Escape)
-    assert not walk.finding.verdict.form.isVisible()
+    assert not walk.words.finding.verdict.form.isVisible()
     press(walk, qtbot, K.Key_Escape)
     assert not walk.isVisible()
     assert isinstance(window, MainWindow)
@@ -99,9 +99,9 @@ def test_the_drawing_comes_closer_and_a_remark_is_a_key_away(walk: WalkPage, qtb
     press(walk, qtbot, K.Key_0)
     assert walk.place.camera.zoom < before
     press(walk, qtbot, K.Key_R)
-    assert walk.note.words.hasFocus()
-    qtbot.keyClicks(walk.note.words, "a1")
-    assert walk.note.words.text() == "a1"
+    assert walk.words.note.words.hasFocus()
+    qtbot.keyClicks(walk.words.note.words, "a1")
+    assert walk.words.note.words.text() == "a1"
     assert project(walk).site_checks == ()
 
 

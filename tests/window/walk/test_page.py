@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.window.canvas.look import Look
-from enclosure_app.window.walk.page import Shown, WalkPage
+from enclosure_app.window.walk.page import WalkPage
 from enclosure_app.window.walk.stops import Which
+from enclosure_app.window.walk.words_column import Shown
 from tests.drawing import eave
 from tests.window.walk.rounds import LAP, TAPE, eave_round
 
@@ -34,30 +35,23 @@ def page(qtbot: QtBot) -> WalkPage:
 
 def test_it_begins_at_the_first_stop_and_ends_with_the_signature(page: WalkPage) -> None:
     assert page.here == TAPE.key
-    assert page.look_here.isVisible()
+    assert page.words.look_here.isVisible()
     assert page.head.progress.text() == "1 of 8"
     for _ in range(8):
         page.step(1)
-    assert page.signing.isVisible()
-    assert not page.note.isVisible()
+    assert page.words.signing.isVisible()
+    assert not page.words.note.isVisible()
     page.step(1)
-    assert page.signing.isVisible()
+    assert page.words.signing.isVisible()
     page.step(-1)
     assert page.here == LAP.key
-
-
-def test_findings_and_places_have_their_own_words(page: WalkPage) -> None:
-    page.step(1)
-    assert page.finding.isVisible()
-    assert not page.look_here.isVisible()
-    assert page.finding.message.text() == eave.SHORT.message
 
 
 def test_buttons_and_swipes_turn_the_page(page: WalkPage, qtbot: QtBot) -> None:
     qtbot.mouseClick(page.foot.onward, LEFT)
     assert page.here == eave.SHORT.key
-    qtbot.mousePress(page.words, LEFT, pos=QPoint(300, 20))
-    qtbot.mouseRelease(page.words, LEFT, pos=QPoint(100, 24))
+    qtbot.mousePress(page.words.page, LEFT, pos=QPoint(300, 20))
+    qtbot.mouseRelease(page.words.page, LEFT, pos=QPoint(100, 24))
     assert page.here == eave.GAP.key
     qtbot.mouseClick(page.foot.before, LEFT)
     assert page.here == eave.SHORT.key
@@ -65,7 +59,7 @@ def test_buttons_and_swipes_turn_the_page(page: WalkPage, qtbot: QtBot) -> None:
 
 def test_a_finger_turns_the_page_and_presses_buttons(page: WalkPage, qtbot: QtBot) -> None:
     screen = QTest.createTouchDevice(QInputDevice.DeviceType.TouchScreen)
-    label = page.look_here.name
+    label = page.words.look_here.name
     start, end = QPoint(250, 8), QPoint(60, 10)
     QTest.touchEvent(page, screen).press(1, start, label).commit()
     QTest.touchEvent(page, screen).move(1, end, label).commit()
@@ -110,10 +104,10 @@ def test_a_stop_that_is_gone_leaves_one_near_where_one_was(page: WalkPage) -> No
 
 
 def test_the_words_stand_beside_or_below_the_picture(page: WalkPage, qtbot: QtBot) -> None:
-    assert page.paper.x() > page.picture.x()
+    assert page.words.x() > page.picture.x()
     page.resize(800, 1200)
-    qtbot.waitUntil(lambda: page.paper.y() > page.picture.y())
-    assert page.paper.width() == 800
+    qtbot.waitUntil(lambda: page.words.y() > page.picture.y())
+    assert page.words.width() == 800
 
 
 def test_dropped_photographs_are_noted(page: WalkPage, tmp_path: Path, qtbot: QtBot) -> None:
@@ -126,21 +120,6 @@ def test_dropped_photographs_are_noted(page: WalkPage, tmp_path: Path, qtbot: Qt
     with qtbot.waitSignal(page.noted) as told:
         page.dropEvent(event)
     assert told.args == ["", (tmp_path / "a.jpg",)]
-
-
-def test_what_was_said_stands_under_the_words(page: WalkPage) -> None:
-    assert not page.said.isVisible()
-    page.show_walk(Shown(eave_round(), Look(), who="Ida", said=("Ida: torn", "Per: taped")))
-    assert page.said.text() == "Ida: torn\nPer: taped"
-    page.go_to("")
-    assert not page.said.isVisible()
-
-
-def test_a_name_is_asked_for_while_nobody_gave_one(page: WalkPage) -> None:
-    assert not page.who.isVisible()
-    page.show_walk(Shown(eave_round(), Look()))
-    assert page.who.isVisible()
-    assert page.who.accessibleName()
 
 
 def test_every_button_says_what_it_is(page: WalkPage) -> None:

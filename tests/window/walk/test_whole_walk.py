@@ -32,7 +32,7 @@ def touch_screen() -> QPointingDevice:
 def tap(page: WalkPage, widget: QWidget, qtbot: QtBot) -> None:
     """Bring a button into view, and touch it with one finger."""
     qtbot.wait(QApplication.doubleClickInterval())  # no second half of a double click
-    page.paper.ensureWidgetVisible(widget)
+    page.words.ensureWidgetVisible(widget)
     screen = touch_screen()
     qtbot.wait(40)
     place = widget.rect().center()
@@ -43,28 +43,28 @@ def tap(page: WalkPage, widget: QWidget, qtbot: QtBot) -> None:
 
 def decide(page: WalkPage, qtbot: QtBot, number: int) -> None:
     """Decide about a finding: by mouse, by touch, and by keys with a reason, in turn."""
-    buttons = page.finding.verdict.buttons
+    buttons = page.words.finding.verdict.buttons
     if number == 0:
         qtbot.mouseClick(buttons[State.TO_BE_MENDED], LEFT)
     elif number == 1:
         tap(page, buttons[State.MENDED], qtbot)
     else:
         qtbot.keyClick(page.foot.onward, Qt.Key.Key_3)
-        qtbot.keyClicks(page.finding.verdict.reason, "As agreed with the architect")
-        qtbot.keyClick(page.finding.verdict.reason, Qt.Key.Key_Return)
+        qtbot.keyClicks(page.words.finding.verdict.reason, "As agreed with the architect")
+        qtbot.keyClick(page.words.finding.verdict.reason, Qt.Key.Key_Return)
 
 
 def look(page: WalkPage, qtbot: QtBot, folder: Path, number: int) -> None:
     """Look at a place: the first has a wrinkle, with a photograph; the others are in order."""
     if number == 0:
-        row = list(page.look_here.looks.rows.values())[-1]
+        row = list(page.words.look_here.looks.rows.values())[-1]
         tap(page, row.buttons[Seen.NOT_IN_ORDER], qtbot)
         Image.new("RGB", (60, 40), "brown").save(folder / "wrinkle.jpg")
-        qtbot.keyClicks(page.note.words, "A wrinkle at the corner")
-        page.note.take_in([folder / "wrinkle.jpg"])
+        qtbot.keyClicks(page.words.note.words, "A wrinkle at the corner")
+        page.words.note.take_in([folder / "wrinkle.jpg"])
         qtbot.keyClick(page.foot.onward, Qt.Key.Key_A)
     else:
-        qtbot.mouseClick(page.look_here.looks.all_in_order, LEFT)
+        qtbot.mouseClick(page.words.look_here.looks.all_in_order, LEFT)
 
 
 def walked(page: WalkPage, qtbot: QtBot, folder: Path) -> tuple[int, int]:
@@ -91,10 +91,10 @@ def test_a_whole_walk(opened: Callable[..., MainWindow], qtbot: QtBot, tmp_path:
     assert page.head.progress.text() == f"1 of {whole}"
     findings, places = walked(page, qtbot, tmp_path)
     assert (findings, findings + places) == (3, whole)
-    assert "Left open" not in page.signing.told.text()
+    assert "Left open" not in page.words.signing.told.text()
     assert page.head.still.text() == "all done"
-    assert page.signing.told.text().startswith("To be mended: ")
-    qtbot.mouseClick(page.signing.sign, LEFT)
+    assert page.words.signing.told.text().startswith("To be mended: ")
+    qtbot.mouseClick(page.words.signing.sign, LEFT)
     qtbot.keyClick(page, Qt.Key.Key_Escape)
     assert window.canvas.isVisible()
     save_project(window.document.project, tmp_path / "walked.enclosure")
