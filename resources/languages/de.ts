@@ -205,11 +205,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
-   <source>Findings, verdicts and the site list, as a workbook or as CSV</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Flip</source>
    <translation>Spiegeln</translation>
   </message>
@@ -280,11 +275,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
-   <source>Issues with pictures and verdicts that programs for building models take in</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
    <source>It is mended</source>
    <translation>Es ist behoben</translation>
   </message>
@@ -337,11 +327,6 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Make one of two sheets that meet end to end</source>
    <translation>Aus zwei Bahnen, die Ende an Ende liegen, eine machen</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
-   <source>Mark the office's drawing (DXF)…</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -595,11 +580,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
-   <source>The drawing as it is, with what was found marked on layers of its own</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
    <source>The drawing was read in the wrong units: everything becomes larger or smaller by one factor</source>
    <translation>Die Zeichnung wurde in den falschen Einheiten gelesen: Alles wird um einen Faktor größer oder kleiner</translation>
   </message>
@@ -667,16 +647,6 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Wider</source>
    <translation>Weiter weg</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
-   <source>Write the findings as a table…</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
-   <source>Write the findings for a coordinator (BCF)…</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
