@@ -32,7 +32,7 @@ def laps(section: Drawn) -> Iterator[SitePlace]:
     """Yield each lap of two sheets or metals along the walk of each layer."""
     for layer in section.walked:
         for joint in joints_walked(layer):
-            if joint.kind is JointKind.LAP and not _has_bead(section, joint):
+            if joint.kind is JointKind.LAP and not _has_own_place(section, layer.control, joint):
                 yield _lap(section, layer.control, joint)
 
 
@@ -149,7 +149,7 @@ def _bead(section: Drawn, control: Control, name: str, joints: list[Joint]) -> S
         key=f"bead:{name}",
         title=title(told),
         controls=(control,),
-        pieces=(name, *held),
+        pieces=(name, *others),
         at=at,
         along=section.along((control,), at),
         questions=said(ask.of_product(product)),
@@ -162,7 +162,8 @@ def butts(section: Drawn) -> Iterator[SitePlace]:
     for layer in section.walked:
         for joint in joints_walked(layer):
             meets = joint.kind in (JointKind.BUTT, JointKind.TEE)
-            if meets and not _has_bead(section, joint) and not _is_whole(section, joint):
+            held = _has_own_place(section, layer.control, joint)
+            if meets and not _is_whole(section, joint) and not held:
                 yield _butt(section, layer.control, joint)
 
 
@@ -186,10 +187,15 @@ def _butt(section: Drawn, control: Control, joint: Joint) -> SitePlace:
     )
 
 
-def _has_bead(section: Drawn, joint: Joint) -> bool:
-    """Whether a joint is looked at with its tape or bead, or with what passes through."""
+def _has_own_place(section: Drawn, control: Control, joint: Joint) -> bool:
+    """Whether a joint is looked at with its tape or bead, or with what passes through.
+
+    Insulation only has to lie tight to a pipe; it is looked at where the two meet.
+    """
     products = (section.product(joint.a), section.product(joint.b))
-    return any(is_bead(each) or each.kind in _OWN_PLACES for each in products)
+    if control is not Control.HEAT and any(each.kind in _OWN_PLACES for each in products):
+        return True
+    return any(is_bead(each) for each in products)
 
 
 def _is_whole(section: Drawn, joint: Joint) -> bool:

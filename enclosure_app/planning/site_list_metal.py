@@ -17,7 +17,7 @@ from enclosure_app.planning.site_list_places import (
     title,
 )
 
-_TIGHT = (Control.WATER, Control.AIR)
+_TIGHT = (Control.WATER, Control.AIR, Control.VAPOUR)
 
 
 def metal(section: Drawn) -> Iterator[SitePlace]:
@@ -40,7 +40,7 @@ def metal(section: Drawn) -> Iterator[SitePlace]:
 
 
 def passing(section: Drawn) -> Iterator[SitePlace]:
-    """Yield each pipe, duct or beam that meets the water or the air layer, with its collars."""
+    """Yield each pipe, duct or beam that meets a layer other than heat, with its collars."""
     for name, (controls, others) in _met(section).items():
         collars = [n for n in others if section.product(n).kind in (Kind.COLLAR, Kind.GASKET)]
         sheets = _sheets_behind(section, others, collars)

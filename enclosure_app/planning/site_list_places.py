@@ -46,13 +46,14 @@ class SitePlace:
         return tuple((f"{self.key}:{question.name}", question) for question in self.questions)
 
     def joined(self, other: "SitePlace") -> "SitePlace":
-        """Return the place with the controls and the questions of another that is the same."""
+        """Return the place with the controls, pieces and questions of another that is the same."""
         controls = {*self.controls, *other.controls}
         asked = {question.name for question in self.questions}
         more = tuple(question for question in other.questions if question.name not in asked)
         return replace(
             self,
             controls=tuple(control for control in Control if control in controls),
+            pieces=tuple(dict.fromkeys((*self.pieces, *other.pieces))),
             questions=(*self.questions, *more),
         )
 

@@ -34,7 +34,7 @@ def test_the_places_of_a_wall_come_in_walking_order_with_what_they_are() -> None
         ("lap:w2.face+w3.face", "Self-adhered sheet over housewrap"),
         ("lap:w3.high+w4.low", "The upper self-adhered sheet over the lower one"),
         ("lap:w4.face+w5.face", "Two pieces of self-adhered sheet"),
-        ("through:pipe", "Pipe through self-adhered sheet"),
+        ("through:pipe", "Pipe through self-adhered sheet and kraft facing of a batt"),
     ]
     along = [place.along for place in listed(WALL).places]
     assert along == sorted(along)
