@@ -205,6 +205,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Findings, verdicts and the site list, as a workbook or as CSV</source>
+   <translation>Befunde, Entscheidungen und Baustellenliste, als Arbeitsmappe oder als CSV</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Flip</source>
    <translation>Spiegeln</translation>
   </message>
@@ -275,6 +280,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Issues with pictures and verdicts that programs for building models take in</source>
+   <translation>Themen mit Bildern und Entscheidungen, die Programme für Gebäudemodelle einlesen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>It is mended</source>
    <translation>Es ist behoben</translation>
   </message>
@@ -327,6 +337,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Make one of two sheets that meet end to end</source>
    <translation>Aus zwei Bahnen, die Ende an Ende liegen, eine machen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Mark the office's drawing (DXF)…</source>
+   <translation>Die Zeichnung des Büros kennzeichnen (DXF) …</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -490,6 +505,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Read the answers in a marked-up PDF…</source>
+   <translation>Antworten in einem markierten PDF lesen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Read the notes…</source>
    <translation>Hinweistexte lesen …</translation>
   </message>
@@ -580,6 +600,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>The drawing as it is, with what was found marked on layers of its own</source>
+   <translation>Die Zeichnung, wie sie ist; was gefunden wurde, ist auf eigenen Layern gekennzeichnet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>The drawing was read in the wrong units: everything becomes larger or smaller by one factor</source>
    <translation>Die Zeichnung wurde in den falschen Einheiten gelesen: Alles wird um einen Faktor größer oder kleiner</translation>
   </message>
@@ -640,6 +665,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>What reviewers replied in any PDF reader, to be taken over as verdicts</source>
+   <translation>Was Prüfende in einem beliebigen PDF-Betrachter geantwortet haben, zum Übernehmen als Entscheidungen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Why is this a fault?</source>
    <translation>Warum ist das ein Mangel?</translation>
   </message>
@@ -647,6 +677,16 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Wider</source>
    <translation>Weiter weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Write the findings as a table…</source>
+   <translation>Befunde als Tabelle schreiben …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Write the findings for a coordinator (BCF)…</source>
+   <translation>Befunde für die Koordination schreiben (BCF) …</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -665,6 +705,85 @@
    <location filename="../../enclosure_app/window/advice_box.py" />
    <source>Why?</source>
    <translation>Warum?</translation>
+  </message>
+ </context>
+ <context>
+  <name>AnswerCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/answering.py" />
+   <source>Nothing was answered in it that is not here already.</source>
+   <translation>Darin wurde nichts geantwortet, was nicht schon hier ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/answering.py" />
+   <source>Read the answers in a marked-up PDF</source>
+   <translation>Antworten in einem markierten PDF lesen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/answering.py" />
+   <source>Reading {}</source>
+   <translation>{} wird gelesen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/answering.py" />
+   <source>Take over answers</source>
+   <translation>Antworten übernehmen</translation>
+  </message>
+ </context>
+ <context>
+  <name>AnswerRow</name>
+  <message>
+   <location filename="../../enclosure_app/window/answer_row.py" />
+   <source>Not sure: {}</source>
+   <translation>Nicht sicher: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answer_row.py" />
+   <source>Remark</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answer_row.py" />
+   <source>Why it may stand</source>
+   <translation>Warum es bleiben darf</translation>
+  </message>
+ </context>
+ <context>
+  <name>Answers</name>
+  <message>
+   <location filename="../../enclosure_app/window/answers.py" />
+   <source>A verdict that is ticked lacks its reason.</source>
+   <translation>Einer angehakten Entscheidung fehlt der Grund.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answers.py" />
+   <source>Answers in the PDF</source>
+   <translation>Antworten im PDF</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answers.py" />
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answers.py" />
+   <source>Go to {} · {}</source>
+   <translation>Zu {} · {} gehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answers.py" />
+   <source>Page {} of the PDF</source>
+   <translation>Seite {} des PDF</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answers.py" />
+   <source>Take over what is ticked</source>
+   <translation>Angehaktes übernehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answers.py" />
+   <source>{} answers, {} of them not sure: look at these, and tick what is right.</source>
+   <translation>{} Antworten, davon {} nicht sicher: diese ansehen und anhaken, was stimmt.</translation>
   </message>
  </context>
  <context>
@@ -1218,6 +1337,69 @@
   </message>
  </context>
  <context>
+  <name>HandOverCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Its photographs are in {}.</source>
+   <translation>Die Fotos dazu liegen in {}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Not drawn in it, so left out: {}.</source>
+   <translation>Nicht darin gezeichnet und daher ausgelassen: {}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>The findings alone</source>
+   <translation>Nur die Befunde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>The findings are written: {}</source>
+   <translation>Die Befunde sind geschrieben: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>The marked drawing is written: {}</source>
+   <translation>Die gekennzeichnete Zeichnung ist geschrieben: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>The table is written: {}</source>
+   <translation>Die Tabelle ist geschrieben: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Which drawing is to be marked?</source>
+   <translation>Welche Zeichnung soll gekennzeichnet werden?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Workbook with the site list</source>
+   <translation>Arbeitsmappe mit der Baustellenliste</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Write the drawing with what was found marked in it</source>
+   <translation>Die Zeichnung mit den gekennzeichneten Befunden schreiben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Write the findings as a table</source>
+   <translation>Befunde als Tabelle schreiben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Write the findings for a coordinator</source>
+   <translation>Befunde für die Koordination schreiben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Writing {}</source>
+   <translation>{} wird geschrieben</translation>
+  </message>
+ </context>
+ <context>
   <name>Head</name>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1591,11 +1773,6 @@
    <location filename="../../enclosure_app/window/walk/looks.py" />
    <source>In order</source>
    <translation>In Ordnung</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walk/looks.py" />
-   <source>It is in order</source>
-   <translation>Es ist in Ordnung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/looks.py" />
@@ -4591,6 +4768,11 @@
    <translation>Zeichnung</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/handed_over.py" />
+   <source>Drawings: {files}</source>
+   <translation>Zeichnungen: {files}</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Drip edge</source>
    <translation>Tropfblech</translation>
@@ -5338,6 +5520,11 @@
    <location filename="../../enclosure_app/planning/site_list_questions.py" />
    <source>Is what is about to be covered dry?</source>
    <translation>Ist trocken, was nun verdeckt wird?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/pdf_answers.py" />
+   <source>It answers another revision of the drawing.</source>
+   <translation>Sie antwortet auf einen anderen Stand der Zeichnung.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list_questions.py" />
@@ -6672,6 +6859,11 @@
    <translation>Die Datei sagt {header}; sie wird in {units} gelesen, wie angegeben.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/photograph_names.py" />
+   <source>The folder {folder} cannot be made ({reason}): name another one.</source>
+   <translation>Der Ordner {folder} lässt sich nicht anlegen ({reason}): Nennen Sie einen anderen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>The inner sheet of a lap lies under the other one; it goes on first.</source>
    <translation>Die innere Bahn einer Überlappung liegt unter der anderen; sie kommt zuerst.</translation>
@@ -7528,6 +7720,11 @@
    <location filename="../../enclosure_app/planning/site_list_questions.py" />
    <source>Work that follows makes holes, and the next trade covers them.</source>
    <translation>Die folgenden Arbeiten machen Löcher, und das nächste Gewerk verdeckt sie.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/handed_over.py" />
+   <source>Written: {when} UTC</source>
+   <translation>Geschrieben: {when} UTC</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/layer_map.py" />
