@@ -53,6 +53,8 @@ TABLE: tuple[Row, ...] = (
     Row(FILE, "save_as", "Save as…", ("Ctrl+Shift+S",)),
     Row(FILE),
     Row(FILE, "write_pdf", "Write the marked-up sheet as PDF…", ("Ctrl+E",)),
+    Row(FILE, "read_answers", "Read the answers in a marked-up PDF…", (),
+        "What reviewers replied in any PDF reader, to be taken over as verdicts"),
     Row(FILE, "preview", "Print preview", ("Ctrl+Shift+P",)),
     Row(FILE, "print_sheets", "Print…", ("Ctrl+P",)),
     Row(FILE),

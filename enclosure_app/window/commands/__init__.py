@@ -9,6 +9,7 @@ from functools import partial
 
 from enclosure_app.model.product import Control
 from enclosure_app.window.action_table import TABLE
+from enclosure_app.window.commands.answering import AnswerCommands
 from enclosure_app.window.commands.editing import EditCommands
 from enclosure_app.window.commands.files import FileCommands
 from enclosure_app.window.commands.finding import FindingCommands
@@ -27,6 +28,7 @@ class Commands:
 
     def __init__(self, parts: Parts) -> None:
         self.files = FileCommands(parts)
+        self.answering = AnswerCommands(parts)
         self.editing = EditCommands(parts)
         self.sketching = SketchCommands(parts)
         self.sections = SectionCommands(parts)
@@ -42,6 +44,7 @@ class Commands:
             return self._made[name]
         rooms = (
             self.files,
+            self.answering,
             self.editing,
             self.sketching,
             self.sections,
