@@ -124,10 +124,7 @@ class Looks(QWidget):
             self._column.addWidget(row)
             row.show()
         self._column.addWidget(self.all_in_order)  # below: one looks first
-        several = len(self.rows) > 1
-        self.all_in_order.setText(
-            self.tr("All of it is in order") if several else self.tr("It is in order")
-        )
+        self.all_in_order.setVisible(len(self.rows) > 1)  # one question needs no other button
 
 
 def figures(question: Question, units: Units) -> str:
