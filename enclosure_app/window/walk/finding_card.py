@@ -65,8 +65,8 @@ class FindingCard(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(9)
-        parts = (self.kind, self.message, self._figures, self.basis, self.advice, self.ask_why)
-        for part in (*parts, self.verdict.told, self.verdict):
+        parts = (self.kind, self.message, self._figures, self.basis, self.advice)
+        for part in (*parts, self.verdict.told, self.verdict, self.ask_why):
             column.addWidget(part)
 
 
