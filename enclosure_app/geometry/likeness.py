@@ -25,6 +25,8 @@ def same_run(points: Points, other: Points, reach: float, *, closed: bool = Fals
 
     Points that only lie along the way, where a ring begins, and the direction do not matter.
     """
+    if _point_by_point(points, other, reach):
+        return True
     one, two = (_ring(points), _ring(other)) if closed else (points, other)
     if abs(length(one) - length(two)) > 2.0 * reach + 1e-3 * length(one):
         return False
@@ -42,6 +44,11 @@ def middle(points: Points) -> Point:
     """Return the middle of the box round points; points along the way do not change it."""
     xs, ys = zip(*points, strict=True)
     return ((min(xs) + max(xs)) / 2.0, (min(ys) + max(ys)) / 2.0)
+
+
+def _point_by_point(one: Points, two: Points, reach: float) -> bool:
+    """Whether two are drawn with the same points: what is so as a rule is soon seen."""
+    return len(one) == len(two) and all(map(lambda a, b: dist(a, b) <= reach, one, two))
 
 
 def _ring(points: Points) -> Points:

@@ -354,3 +354,41 @@ def random_steps(random: Random) -> tuple[Step, ...]:
     steps = [*drawn, *written]
     random.shuffle(steps)
     return tuple(steps)
+
+
+def sheet_of_sections(earlier: list[Section], random: Random) -> list[Draft]:
+    """Return a revision of several sections on one sheet, in the order of the earlier ones.
+
+    Some are only written anew; then their names may be given round, and all may be renumbered.
+    """
+    drafts = [revised(each, random, random_steps(random)) for each in earlier]
+    names = [draft.section.name for draft in drafts]
+    if random.random() < 0.4:
+        random.shuffle(names)
+    for n, (draft, name) in enumerate(zip(drafts, names, strict=True)):
+        unique = name if names.count(name) == 1 else f"{name} {n}"
+        draft.section = replace(draft.section, name=unique)
+    return drafts
+
+
+def with_twins(chosen: list[Section], random: Random) -> list[Section]:
+    """Return sections beside each other, one of them drawn twice, all under names of their own."""
+    twins = [*chosen, random.choice(chosen)] if random.random() < 0.6 else chosen
+    apart: list[Section] = []
+    for n, section in enumerate(twins):
+        draft = drafted(section, random)
+        _everywhere(draft, lambda p, n=n: (p[0] + 20_000.0 * n, p[1]))  # type: ignore[misc]
+        draft.made = [
+            replace(
+                m,
+                piece=replace(
+                    m.piece, name=f"{n}x{m.piece.name}", handles=(f"{n}x{m.piece.name}",)
+                ),
+            )
+            for m in draft.made
+        ]
+        draft.section = replace(section, name=f"Detail {n}", **{
+            name: getattr(draft.section, name) for name in ("frame", "inside", "outside", "breaks")
+        })  # fmt: skip
+        apart.append(draft.finished())
+    return apart

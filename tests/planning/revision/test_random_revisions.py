@@ -5,6 +5,7 @@ With ENCLOSURE_MANY set thousands of them are made.
 
 import os
 from collections import Counter
+from collections.abc import Iterator
 from functools import cache
 from random import Random
 
@@ -22,13 +23,16 @@ from tests.planning.revision.random_revisions import (
     rename,
     renumber,
     revised,
+    sheet_of_sections,
     shift,
     swap_handles,
+    with_twins,
     write_anew,
 )  # fmt: skip
 from tests.planning.revision.walls import found_in, project
 
-REVISIONS = 3000 if "ENCLOSURE_MANY" in os.environ else 50
+MANY = "ENCLOSURE_MANY" in os.environ
+REVISIONS, SHEETS = (3000, 1000) if MANY else (50, 15)
 
 
 @cache
@@ -84,6 +88,34 @@ def test_no_verdict_is_given_to_another_finding_and_none_is_dropped() -> None:
     counts = counted(REVISIONS)
     assert (counts["wrong"], counts["dropped"]) == (0, 0)
     assert counts["right"] > 0.7 * counts.total()
+
+
+def test_nor_to_a_finding_of_another_section_that_looks_alike() -> None:
+    """Several sections on one sheet, one of them twice, their names given round."""
+    counts: Counter[str] = Counter()
+    for seed in range(SHEETS):
+        counts.update(sheet_judged(seed))
+    assert (counts["wrong"], counts["dropped"]) == (0, 0)
+    assert counts["right"] > 0.5 * counts.total()
+
+
+def sheet_judged(seed: int) -> Iterator[str]:
+    random = Random(seed)  # noqa: S311  drawings, no secrets
+    chosen = [random.choice(faulty()).section for _ in range(random.randrange(1, 3))]
+    earlier = with_twins(chosen, random)
+    drafts = sheet_of_sections(earlier, random)
+    later = [draft.finished() for draft in drafts]
+    partner = {a.name: (draft, b.name) for a, draft, b in zip(earlier, drafts, later, strict=True)}
+    random.shuffle(later)
+    old, new = [*map(found_in, earlier)], [*map(found_in, later)]
+    revision = compared(project(*earlier), old, project(*later, revision="B"), new)
+    for section in revision.sections:
+        for match in section.findings:
+            if match.old:
+                draft, name = partner[section.old]
+                result = next(each for each in new if each.section.name == name)
+                astray = section.new not in ("", name) and match.fate is not Fate.NOT_SURE
+                yield "wrong" if astray else judged(match, draft, result)
 
 
 @pytest.mark.parametrize(
