@@ -42,7 +42,9 @@ class TableAsked(Asked):
 @click.option(
     "--drawing", type=FILE, metavar="DXF", help="The drawing of a project that has moved."
 )
-@click.option("--link", default="", metavar="PDF", help="Where the marks' hyperlinks lead.")
+@click.option(
+    "--link", default="", metavar="PDF", help="Where hyperlinks lead; else a PDF of that name."
+)
 @reading_options
 def mark(file: Path, output: Path, **asked: Unpack[MarkAsked]) -> int:
     """Check a drawing and write it again, unchanged, with what was found marked in it.
@@ -51,13 +53,14 @@ def mark(file: Path, output: Path, **asked: Unpack[MarkAsked]) -> int:
     """
     from enclosure_app.model.report import Report
     from enclosure_app.reports.dxf_marks import MarkJob, write_dxf
+    from enclosure_app.reports.dxf_source import sheet_beside
     from enclosure_app.reports.text_report import summary
 
     if asked["layout"].casefold() != "model":
         raise EnclosureError("Marks are written into the model only; leave --layout out.")
     (handed,) = _handed([file], output, asked)
     source = asked["drawing"] or _source(file, handed)
-    job = MarkJob(asked["link"], handed.scope)
+    job = MarkJob(asked["link"] or sheet_beside(output, source), handed.scope)
     with own_faults_in_words(str(output)):
         left_out = write_dxf(output, source, handed.result, job)
     for name in left_out:

@@ -48,3 +48,9 @@ def _stands(piece: Piece, items: Mapping[str, Points]) -> bool:
     corners = piece.shape.outer if isinstance(piece.shape, Area) else piece.shape.points
     drawn = [point for handle in piece.handles for point in items.get(handle, ())]
     return any(dist(corner, point) <= _NEAR for corner in corners for point in drawn)
+
+
+def sheet_beside(output: Path, source: Path) -> str:
+    """Return the name of the marked-up sheet in the folder of `output`, "" where there is none."""
+    names = (output.with_suffix(".pdf").name, source.with_suffix(".pdf").name)
+    return next((name for name in names if output.with_name(name).is_file()), "")

@@ -6,7 +6,9 @@ from collections.abc import Iterator
 from enclosure_app.drawing.findings_table import title
 from enclosure_app.drawing.flags import LANE
 from enclosure_app.drawing.placement import Box, box_around
+from enclosure_app.drawing.title_block import CAUTION
 from enclosure_app.drawing.verdict_words import verdict_line
+from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import State
@@ -56,6 +58,9 @@ def _lines(result: SectionResult, look: Look) -> Iterator[tuple[str, Told]]:
         for text in _said(number, finding, result, look.units):
             for line in _wrapped(text):
                 yield line, told
+    yield "", about
+    for line in _wrapped(say(CAUTION)):
+        yield line, about
 
 
 def _wrapped(text: str) -> list[str]:

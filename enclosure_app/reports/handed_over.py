@@ -6,6 +6,7 @@ from datetime import datetime
 from pathlib import PurePath
 from types import MappingProxyType
 
+from enclosure_app.drawing.title_block import CAUTION
 from enclosure_app.language import say
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.photograph import Photograph
@@ -71,10 +72,7 @@ def tables_of(handed: Sequence[HandedOver], when: datetime) -> Tables:
     about = (
         say("Drawings: {files}", files=files),
         say("Written: {when} UTC", when=f"{when:%Y-%m-%d %H:%M}"),
-        say(
-            "This check is an aid. Local codes, the makers' instructions and licensed practice "
-            "decide. Figures marked (unconfirmed) have not been compared with their source."
-        ),
+        say(CAUTION),
         limits_of_the_list(),
     )
     return Tables(

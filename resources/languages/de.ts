@@ -1340,6 +1340,11 @@
   <name>HandOverCommands</name>
   <message>
    <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Drawings</source>
+   <translation>Zeichnungen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
    <source>Its photographs are in {}.</source>
    <translation>Die Fotos dazu liegen in {}.</translation>
   </message>

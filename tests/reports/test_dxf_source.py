@@ -6,7 +6,12 @@ from pathlib import Path
 from enclosure_app.files.raw import RawPath, RawText, Tag
 from enclosure_app.model.place import Line
 from enclosure_app.model.section import Piece
-from enclosure_app.reports.dxf_source import drawing_of_project, is_drawn_in, lines_by_handle
+from enclosure_app.reports.dxf_source import (
+    drawing_of_project,
+    is_drawn_in,
+    lines_by_handle,
+    sheet_beside,
+)
 from tests.drawing import eave
 
 ITEMS = {"2F": ((0.0, 0.0), (0.0, 900.0)), "31": ((3.0, 800.0), (3.0, 2000.0))}
@@ -51,3 +56,12 @@ def test_lines_are_taken_in_mm() -> None:
         RawText(Tag("TEXT", "3", "a"), "x", (0, 0)),
     ]
     assert lines_by_handle(items, 25.4) == {"2F": ((0, 0), (25.4, 50.8))}
+
+
+def test_a_sheet_of_either_name_beside_the_marked_drawing_is_found(tmp_path: Path) -> None:
+    output, source = tmp_path / "marked.dxf", Path("office/eave.dxf")
+    assert sheet_beside(output, source) == ""
+    (tmp_path / "eave.pdf").touch()
+    assert sheet_beside(output, source) == "eave.pdf"
+    (tmp_path / "marked.pdf").touch()
+    assert sheet_beside(output, source) == "marked.pdf"

@@ -25,7 +25,8 @@ def test_everything_that_is_said_of_a_finding_is_written() -> None:
     assert text.startswith("BOATHOUSE, NORTH WALL AT THE SLIP 1  Fault - gap, air")
     for said in (eave.GAP.message, "Measured 30 mm, required 0 mm.", f"To do: {eave.GAP.advice}"):
         assert said in text
-    assert text.endswith("Accepted by Ida, 2026-03-02: Taped.")
+    assert "Accepted by Ida, 2026-03-02: Taped. This sheet is an aid to judgement." in text
+    assert "Work at height needs fall protection." in text
     assert {line.layer for line in lines} == {WORDS}
 
 

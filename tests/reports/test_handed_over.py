@@ -24,7 +24,7 @@ def test_tables_hold_the_findings_the_site_list_and_what_to_beware_of() -> None:
     assert len(made.findings.rows) == 7
     assert len(made.site.rows) > 10
     assert made.about[:2] == ("Drawings: boathouse.dxf", "Written: 2026-03-05 09:30 UTC")
-    assert made.about[2].startswith("This check is an aid.")
+    assert made.about[2].startswith("This sheet is an aid to judgement.")
     assert made.photographs == PHOTOGRAPHS
 
 

@@ -13,6 +13,7 @@ from enclosure_app.window.commands.answering import AnswerCommands
 from enclosure_app.window.commands.editing import EditCommands
 from enclosure_app.window.commands.files import FileCommands
 from enclosure_app.window.commands.finding import FindingCommands
+from enclosure_app.window.commands.handing_over import HandOverCommands
 from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
 from enclosure_app.window.commands.parts import Parts
@@ -29,6 +30,7 @@ class Commands:
     def __init__(self, parts: Parts) -> None:
         self.files = FileCommands(parts)
         self.answering = AnswerCommands(parts)
+        self.handing_over = HandOverCommands(parts)
         self.editing = EditCommands(parts)
         self.sketching = SketchCommands(parts)
         self.sections = SectionCommands(parts)
@@ -45,6 +47,7 @@ class Commands:
         rooms = (
             self.files,
             self.answering,
+            self.handing_over,
             self.editing,
             self.sketching,
             self.sections,

@@ -1,0 +1,145 @@
+"""Handing over what was found: marks in the office's own drawing, tables, a file for a coordinator."""
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, TypeVar
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QFileDialog
+
+from enclosure_app.progress import Progress, listening
+from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.working import Job, Lane
+
+if TYPE_CHECKING:
+    from enclosure_app.window.handing import Open
+
+_Made = TypeVar("_Made")
+
+
+class HandOverCommands(QObject):
+    """Writing what others take in."""
+
+    def __init__(self, parts: Parts) -> None:
+        super().__init__(parts.window)
+        self._parts = parts
+
+    def mark_drawing(self) -> None:
+        """Ask for what to write, and mark the drawing that the project was read from."""
+        source = self._source()
+        if source is None:
+            return
+        proposed = str(source.with_name(f"{source.stem}-marked.dxf"))
+        title = self.tr("Write the drawing with what was found marked in it")
+        path = self._asked(title, proposed, (".dxf",), "DXF (*.dxf)")
+        if path:
+            self.mark_to(path, source)
+
+    def mark_to(self, path: Path, source: Path) -> None:
+        """Write a drawing again with what was found marked in it."""
+        from enclosure_app.window import handing  # noqa: PLC0415  after the window is seen
+
+        def tell(left_out: Sequence[str]) -> None:
+            told = self.tr("The marked drawing is written: {}").format(path)
+            if left_out:
+                names = ", ".join(left_out)
+                told += " " + self.tr("Not drawn in it, so left out: {}.").format(names)
+            self._parts.messages.say(told)
+
+        opened = self._opened()
+        self._issue(path, lambda: handing.mark(path, source, opened), tell)
+
+    def write_table(self) -> None:
+        """Ask where, and write the findings and the site list as a table."""
+        title = self.tr("Write the findings as a table")
+        workbook = self.tr("Workbook with the site list") + " (*.xlsx)"
+        kinds = f"{workbook};;{self.tr('The findings alone')} (*.csv)"
+        path = self._asked(title, self._stem(".xlsx"), (".xlsx", ".csv"), kinds)
+        if path:
+            self.write_table_to(path)
+
+    def write_table_to(self, path: Path) -> None:
+        """Write the findings and the site list as a table, with photographs in a folder beside it."""
+        from enclosure_app.window import handing  # noqa: PLC0415  after the window is seen
+
+        def tell(folder: Path | None) -> None:
+            told = self.tr("The table is written: {}").format(path)
+            if folder:
+                told += " " + self.tr("Its photographs are in {}.").format(folder.name)
+            self._parts.messages.say(told)
+
+        opened = self._opened()
+        self._issue(path, lambda: handing.tabulate(path, opened), tell)
+
+    def write_bcf(self) -> None:
+        """Ask where, and write the findings for a coordinator's program."""
+        title = self.tr("Write the findings for a coordinator")
+        path = self._asked(title, self._stem(".bcf"), (".bcf", ".bcfzip"), "BCF 2.1 (*.bcf)")
+        if path:
+            self.write_bcf_to(path)
+
+    def write_bcf_to(self, path: Path) -> None:
+        """Write the findings as BCF."""
+        from enclosure_app.window import handing  # noqa: PLC0415  after the window is seen
+
+        opened = self._opened()
+        told = self.tr("The findings are written: {}").format(path)
+        self._issue(
+            path, lambda: handing.exchange(path, opened), lambda _: self._parts.messages.say(told)
+        )
+
+    def _opened(self) -> "Open":
+        """Return what is open as it is now."""
+        from enclosure_app.window.handing import Open  # noqa: PLC0415  after the window is seen
+
+        parts = self._parts
+        return Open(parts.document.project, tuple(parts.checking.results))
+
+    def _source(self) -> Path | None:
+        """Return the drawing to be marked; one that is not where it was is asked for."""
+        from enclosure_app.reports.dxf_source import drawing_of_project  # noqa: PLC0415  as above
+
+        parts = self._parts
+        source = drawing_of_project(parts.document.project.source, parts.filing.source)
+        if source:
+            return source
+        title = self.tr("Which drawing is to be marked?")
+        kinds = self.tr("Drawings") + " (*.dxf *.DXF)"
+        name, _ = QFileDialog.getOpenFileName(parts.window, title, "", kinds)
+        return Path(name) if name else None
+
+    def _stem(self, ending: str) -> str:
+        """Return the name that is proposed: the drawing's, beside it."""
+        project = self._parts.document.project
+        path = Path(project.source or project.title or "section").with_suffix(ending)
+        return str(path) if path.parent.is_dir() else path.name
+
+    def _asked(
+        self, title: str, proposed: str, endings: tuple[str, ...], kinds: str
+    ) -> Path | None:
+        """Ask where to write, and see to it that the name ends as it should."""
+        window = self._parts.window
+        name, kind = QFileDialog.getSaveFileName(window, title, proposed, kinds)
+        if not name:
+            return None
+        path = Path(name)
+        if path.suffix.casefold() in endings:
+            return path
+        meant = next((each for each in endings if f"*{each}" in kind), endings[0])
+        return path.with_name(path.name + meant)
+
+    def _issue(
+        self, path: Path, work: Callable[[], _Made], then: Callable[[_Made], object]
+    ) -> None:
+        """Write while the window goes on, and say what stood in the way."""
+        messages = self._parts.messages
+        messages.hide()
+
+        def heard(progress: Progress) -> _Made:
+            with listening(progress.tell):
+                return work()
+
+        words = self.tr("Writing {}").format(path.name)
+        self._parts.working.begin(
+            Job(Lane.ISSUING, words, heard, then, refused=lambda error: messages.say(str(error)))
+        )
