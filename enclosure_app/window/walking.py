@@ -27,7 +27,7 @@ from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.showing import Showing
-from enclosure_app.window.walk.history import photographs_of, said_lines, said_of
+from enclosure_app.window.walk.history import contest, photographs_of, said_lines, said_of
 from enclosure_app.window.walk.keys import give_keys
 from enclosure_app.window.walk.page import WalkPage
 from enclosure_app.window.walk.stops import Round, Stop, round_of
@@ -101,13 +101,14 @@ class Walking(QObject):
         self.page.stand_at(walked)
         stop = self.page.stop
         said = said_of(project, section.name, stop) if stop else ()
+        sides = contest(project, section.name, stop) if stop else ()
         self.page.show_walk(
             Shown(
                 walked=walked,
                 look=replace(self._showing.look, units=project.units, only=None),
                 under=lying_under(project, section),
                 signed=signed(project, section),
-                said=said_lines(said),
+                said=(*sides, *said_lines(said)),
                 photographs=photographs_of(project, said),
                 who=self._settings.who,
                 section=(self._place.index + 1, len(project.sections)),

@@ -1438,8 +1438,18 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>changed since it was signed</source>
+   <translation>seit der Unterschrift geändert</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
    <source>section {} of {}</source>
    <translation>Schnitt {} von {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>signed by {}</source>
+   <translation>unterschrieben von {}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1463,6 +1473,11 @@
    <location filename="../../enclosure_app/window/walk/history.py" />
    <source>1 photograph</source>
    <translation>1 Foto</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/history.py" />
+   <source>Decided differently: {}. Decide again to settle it.</source>
+   <translation>Verschieden entschieden: {}. Zur Klärung noch einmal entscheiden.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/history.py" />

@@ -106,6 +106,24 @@ def sizing(window: MainWindow) -> None:
     window.filing.parts.actions()[0].trigger()
 
 
+def walking(window: MainWindow) -> None:
+    """Stand at a finding of the walk."""
+    judged(window)
+    window.do("walk")
+
+
+def looking(window: MainWindow) -> None:
+    """Stand at a place to look at, with no name given."""
+    walking(window)
+    page = window.views.walk
+    page.go_to(next(stop.key for stop in page.stops if stop.place))
+
+
+def signing(window: MainWindow) -> None:
+    walking(window)
+    window.views.walk.go_to("")
+
+
 STATES = (
     begun,
     judged,
@@ -117,6 +135,9 @@ STATES = (
     figuring,
     own_product,
     sizing,
+    walking,
+    looking,
+    signing,
 )
 
 

@@ -1,8 +1,11 @@
 """The head of the walk's page: where one is, how far, and which stops are walked."""
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from enclosure_app.model.sign_offs import Signed
 from enclosure_app.window.elided_label import ElidedLabel
 from enclosure_app.window.walk.overview import Overview
 from enclosure_app.window.walk.stops import Round, Which
@@ -28,10 +31,19 @@ class Head(QWidget):
         self.back.clicked.connect(self.left)
         self._lay_out()
 
-    def name_section(self, name: str, number: int, count: int) -> None:
-        """Name the section that is walked, and which of several it is."""
-        which = self.tr("section {} of {}").format(number, count)
-        self.name.tell(f"{name} · {which}" if count > 1 else name)
+    def name_section(
+        self, name: str, which: tuple[int, int], signed: Sequence[Signed] = ()
+    ) -> None:
+        """Name the section that is walked, which of several it is, and how it was signed."""
+        told = [name]
+        if which[1] > 1:
+            told.append(self.tr("section {} of {}").format(*which))
+        if any(each.changed for each in signed):
+            told.append(self.tr("changed since it was signed"))
+        elif signed:
+            names = ", ".join(each.sign_off.who for each in signed)
+            told.append(self.tr("signed by {}").format(names))
+        self.name.tell(" · ".join(told))
 
     def show_round(self, walked: Round, which: Which, here: tuple[str, int, int]) -> None:
         """Show a walk; `here` is the key of the stop, its number and how many are walked."""

@@ -9,7 +9,7 @@ from enclosure_app.model.project import Decision, Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.site_check import SiteCheck
 from enclosure_app.model.site_checks import looks_at
-from enclosure_app.model.verdicts import history_of
+from enclosure_app.model.verdicts import contested_in, history_of
 from enclosure_app.window.walk.looks import seen_word
 from enclosure_app.window.walk.stops import Stop
 
@@ -22,6 +22,15 @@ def said_of(project: Project, section: str, stop: Stop) -> tuple[Said, ...]:
         return history_of(project, stop.key, section)
     items = stop.place.items if stop.place else ()
     return tuple(check for key, _ in items for check in looks_at(project, key, section))
+
+
+def contest(project: Project, section: str, stop: Stop) -> tuple[str, ...]:
+    """Return in a line what people who did not know of each other decided differently, if they did."""
+    sides = contested_in(project, section).get(stop.key, ()) if stop.finding is not None else ()
+    if not sides:
+        return ()
+    told = "; ".join(f"{each.who}: {state_word(each.state)}" for each in sides)
+    return (say("Decided differently: {}. Decide again to settle it.").format(told),)
 
 
 def said_lines(said: tuple[Said, ...]) -> tuple[str, ...]:

@@ -154,7 +154,7 @@ class WalkPage(QWidget):
         walked, stop = shown.walked, self.stop
         self.place.show_result(walked.result, shown.look, shown.under)
         self.rule.show_look(shown.look)
-        self.head.name_section(walked.result.section.name, *shown.section)
+        self.head.name_section(walked.result.section.name, shown.section, shown.signed)
         self.head.show_round(walked, self.which, (self.here, self._number(), len(self.stops)))
         self.foot.show_where(
             first=not self.stops or self.here == self.stops[0].key,

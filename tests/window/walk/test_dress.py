@@ -3,7 +3,10 @@
 import pytest
 from PySide6.QtWidgets import QLineEdit, QPushButton
 
+from enclosure_app.window.look import DAY, NIGHT, Colours
+from enclosure_app.window.walk.dress import WALK
 from enclosure_app.window.walk.page import WalkPage
+from tests.window.test_look import contrast
 
 FINGERTIP = 44
 
@@ -28,3 +31,11 @@ def test_nothing_is_cut_off_on_a_tablet_held_upright(walk: WalkPage) -> None:
     for stop in walk.stops:
         walk.go_to(stop.key)
         assert walk.words.page.width() <= walk.words.viewport().width()
+
+
+@pytest.mark.parametrize("colours", [DAY, NIGHT], ids=["day", "night"])
+def test_words_and_edges_stand_out_in_bright_sun(colours: Colours) -> None:
+    """A contrast of 7 to 1 is the enhanced one (WCAG 2.2, 1.4.6); edges and words are the ink."""
+    assert "border: 2px solid palette(window-text)" in WALK
+    assert contrast(colours.ink, colours.panel) >= 7
+    assert contrast(colours.ink, colours.raised) >= 7

@@ -3,6 +3,8 @@
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.model.sign_off import SignOff
+from enclosure_app.model.sign_offs import Signed
 from enclosure_app.window.walk.head import Head
 from enclosure_app.window.walk.stops import Which
 from tests.window.walk.rounds import LAP, eave_round
@@ -16,9 +18,9 @@ def test_progress_is_told_in_numbers(qtbot: QtBot) -> None:
     head.show_round(eave_round(), Which.EVERYTHING, (LAP.key, 7, 8))
     assert head.progress.text() == "7 of 8"
     assert head.still.text() == "8 left"
-    head.name_section("EAVE", 1, 1)
+    head.name_section("EAVE", (1, 1))
     assert head.name.text() == "EAVE"
-    head.name_section("EAVE", 2, 4)
+    head.name_section("EAVE", (2, 4))
     assert head.name.text() == "EAVE · section 2 of 4"
     head.show_round(eave_round(), Which.EVERYTHING, ("", 0, 8))
     assert head.progress.text() == "Sign"
@@ -38,3 +40,13 @@ def test_filters_count_and_are_chosen(qtbot: QtBot) -> None:
     assert [each.isChecked() for each in head.filters.values()] == [False, False, True]
     with qtbot.waitSignal(head.left):
         qtbot.mouseClick(head.back, LEFT)
+
+
+def test_it_says_who_signed_and_whether_that_still_holds(qtbot: QtBot) -> None:
+    head = Head()
+    qtbot.addWidget(head)
+    off = SignOff("EAVE", "Ida")
+    head.name_section("EAVE", (1, 1), (Signed(off, changed=False),))
+    assert head.name.text() == "EAVE · signed by Ida"
+    head.name_section("EAVE", (1, 1), (Signed(off, changed=True),))
+    assert head.name.text() == "EAVE · changed since it was signed"

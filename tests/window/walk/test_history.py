@@ -1,5 +1,6 @@
 """What was said of a stop until now: verdicts, remarks, looks with more to them, photographs."""
 
+from dataclasses import replace
 from types import MappingProxyType
 
 from enclosure_app.model.drawing import Units
@@ -8,7 +9,7 @@ from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project, State
 from enclosure_app.model.site_check import Seen, SiteCheck
 from enclosure_app.model.verdicts import remark_on, verdict_on
-from enclosure_app.window.walk.history import photographs_of, said_lines, said_of
+from enclosure_app.window.walk.history import contest, photographs_of, said_lines, said_of
 from enclosure_app.window.walk.stops import Stop
 from tests.drawing import eave
 from tests.window.walk.rounds import TAPE
@@ -46,3 +47,15 @@ def test_a_photograph_that_is_lost_is_passed_over() -> None:
     assert said_lines(said_of(project, "", SHORT))[0].endswith("Per: 1 photograph")
     bare = Project("", Units.MM, (), remarks=project.remarks, photographs=MappingProxyType({}))
     assert photographs_of(bare, said_of(project, "", SHORT)) == ()
+
+
+def test_verdicts_that_stand_side_by_side_are_told_until_somebody_settles_it() -> None:
+    mended = set_decision(BEGUN, verdict_on(eave.SHORT, State.MENDED, "Ida", MORNING))
+    open_still = set_decision(BEGUN, verdict_on(eave.SHORT, State.TO_BE_MENDED, "Per", NOON))
+    both = replace(BEGUN, decisions=(*mended.decisions, *open_still.decisions))
+    (told,) = contest(both, "", SHORT)
+    assert "Ida: Mended" in told
+    assert "Per: To be mended" in told
+    settled = set_decision(both, verdict_on(eave.SHORT, State.MENDED, "Ida", NOON))
+    assert contest(settled, "", SHORT) == ()
+    assert contest(both, "", PLACE) == ()
