@@ -5,10 +5,13 @@ from pathlib import Path
 
 import pypdf
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 from pypdf.generic import ArrayObject, FloatObject, NameObject, TextStringObject
 
 from enclosure_app.drawing.job import SheetJob
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.pdf_names import VERDICTS
 from enclosure_app.files.pdf_replies import Proposal, read_replies
 from enclosure_app.model.project import Decision, State
 from enclosure_app.reports.pdf_report import write_sheets
@@ -220,6 +223,46 @@ def test_the_same_finding_in_two_sections_and_drawings_is_told_apart(
         ("Dag", "slip.dxf", walls[1].section.name, 5),
     ]
     assert {(each.key, each.state, each.sure) for each in found} == {(GAP, State.MENDED, True)}
+
+
+@settings(max_examples=15, deadline=None, suppress_health_check=list(HealthCheck))
+@given(
+    st.lists(
+        st.tuples(
+            st.sampled_from([finding.key for finding in eave.result().findings]),
+            st.sampled_from(["Ann", "Ben"]),
+            st.sampled_from(["Accepted", "Rejected", "Cancelled", "Completed", ""]),
+            st.booleans(),
+        ),
+        max_size=8,
+    ),
+    st.booleans(),
+)
+def test_nothing_that_anybody_said_is_lost_or_put_to_another_finding(
+    sheet: Path,
+    tmp_path: Path,
+    said: list[tuple[str, str, str, bool]],
+    incremental: bool,
+) -> None:
+    """Each remark is a word of its own; it comes back once, in its finding and its writer's name."""
+    reviewer = Reviewer(sheet, incremental=incremental)
+    last: dict[tuple[str, str], object] = {}
+    states: dict[tuple[str, str], State] = {}
+    words: dict[tuple[str, str], set[str]] = {}
+    for number, (key, who, word, nested) in enumerate(said):
+        target = last.get((key, who), key) if nested else key
+        when = f"D:202612{number + 1:02}120000Z"
+        if word:
+            last[key, who] = reviewer.state(target, who, word, when=when)
+            states[key, who] = VERDICTS[word]
+        else:
+            last[key, who] = reviewer.reply(target, who, f"word{number}", when)
+            words.setdefault((key, who), set()).add(f"word{number}")
+    found = read(reviewer, tmp_path)
+    assert len({(each.key, each.who) for each in found}) == len(found)
+    assert {(each.key, each.who): each.state for each in found if each.state} == states
+    told = {(each.key, each.who): set(each.remark.split()) for each in found if each.remark}
+    assert told == words
 
 
 def test_an_incremental_update_is_read(sheet: Path, tmp_path: Path) -> None:
