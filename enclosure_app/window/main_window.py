@@ -142,6 +142,7 @@ class MainWindow(QMainWindow):
         self.filing.guard = self.commands.files.ask_to_save
         self.filing.opened.connect(self._opened)
         self.walking.asked.connect(self._show_project)
+        self.walking.ended.connect(self.canvas.setFocus)
         self.underlaying.began.connect(self._opened)
         views.underlay.wanted.connect(self.do)
         self.filing.part_wanted.connect(self.parts.begin)
@@ -381,6 +382,7 @@ class MainWindow(QMainWindow):
         if self._closed:
             return
         self._closed = True
+        self.walking.end()
         self.settings.keep_layout(self.saveGeometry(), self._layout_of_work())
         self.settings.lately = self.lines.lately
         self.document.undo_stack.cleanChanged.disconnect(self._name_window)

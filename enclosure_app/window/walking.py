@@ -35,9 +35,13 @@ from enclosure_app.window.walk.words_column import Shown
 
 
 class Walking(QObject):
-    """The walk through the section in view. `asked`: another page of the window is wanted."""
+    """The walk through the section in view.
+
+    `asked`: another page of the window is wanted. `ended`: the drawing is seen again.
+    """
 
     asked = Signal()
+    ended = Signal()
 
     def __init__(
         self,
@@ -87,6 +91,7 @@ class Walking(QObject):
             self.asked.emit()
             if stop is not None:
                 self._showing.go_to(stop.at)
+            self.ended.emit()
 
     def show(self) -> None:
         """Show the walk as it is now."""

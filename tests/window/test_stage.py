@@ -71,3 +71,15 @@ def test_the_drawing_comes_back_at_the_place_one_was_at(opened: Opened, qtbot: Q
     assert stop is not None
     qtbot.keyClick(page, Qt.Key.Key_Escape)
     assert window.canvas.camera.centre == stop.at
+    assert window.canvas.hasFocus()
+
+
+def test_a_window_closed_in_the_walk_keeps_its_panels_for_the_next_day(opened: Opened) -> None:
+    window = opened()
+    window.docks[2].hide()
+    window.do("walk")
+    window.commands.files.leaving = True
+    window.close()
+    assert window.settings.layout() is not None
+    assert window.docks[2].isHidden()
+    assert not window.docks[0].isHidden()
