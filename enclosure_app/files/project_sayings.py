@@ -52,6 +52,7 @@ SIGN_OFF = brief(
     remark=form.text,
     drawn=form.text,
     withdrawn=form.flag,
+    revision=form.text,
     id=form.text,
     after=_AFTER,
 )

@@ -7,6 +7,9 @@ this says which finding is which; where nobody can tell, nothing is said, and a 
 from dataclasses import dataclass
 from typing import NamedTuple
 
+WHOLE = "section"
+"""The key of a section as a whole: what was signed."""
+
 
 class Subject(NamedTuple):
     """What something was said about: a key in a section of one revision of the drawing."""

@@ -18,7 +18,8 @@ class SignOff:
     """A name under the section called `section`, or with `withdrawn`, the name taken away again.
 
     `drawn` is the `fingerprint` of what was signed: another one now means that it was changed.
-    `when` is a moment (`model.moment`); `after` names the sign-offs that this one follows.
+    `when` is a moment (`model.moment`); `after` names the sign-offs that this one follows, and
+    `revision` the drawing in which the section had this name.
     """
 
     section: str
@@ -27,6 +28,7 @@ class SignOff:
     remark: str = ""
     drawn: str = ""
     withdrawn: bool = False
+    revision: str = ""
     id: str = ""
     after: tuple[str, ...] = ()
 

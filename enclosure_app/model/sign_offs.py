@@ -2,10 +2,12 @@
 
 from dataclasses import dataclass
 
+from enclosure_app.model.carried import WHOLE, Subject
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
 from enclosure_app.model.sign_off import SignOff, fingerprint
 from enclosure_app.model.standing import standing
+from enclosure_app.model.whereabouts import Trail, subject_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,8 +19,12 @@ class Signed:
 
 
 def signed(project: Project, section: Section) -> tuple[Signed, ...]:
-    """Return the sign-offs of a section that nobody took back, in the order they were given."""
-    given = [each for each in project.sign_offs if each.section == section.name]
+    """Return the sign-offs of a section that nobody took back, in the order they were given.
+
+    Those of an earlier drawing count where the section is surely the same one.
+    """
+    trail, here = Trail(project), Subject(project.revision, section.name, WHOLE)
+    given = [each for each in project.sign_offs if trail.now(subject_of(each)) == here]
     if not given:
         return ()
     drawn = fingerprint(section)

@@ -20,6 +20,14 @@ def seen_in(project: Project, section: str) -> Mapping[str, SiteCheck]:
     return MappingProxyType({key: _counts(of) for key, of in found.items()})
 
 
+def contested_looks_in(project: Project, section: str) -> Mapping[str, tuple[SiteCheck, ...]]:
+    """Return looks of people who did not know of each other's and saw different things, by key."""
+    found = standing_in(project.site_checks, Trail(project, on_list=True), section)
+    return MappingProxyType(
+        {key: of for key, of in found.items() if len({each.seen for each in of}) > 1}
+    )
+
+
 def looks_at(project: Project, key: str, section: str) -> tuple[SiteCheck, ...]:
     """Return every look that was taken at an item, earliest first."""
     trail = Trail(project, on_list=True)

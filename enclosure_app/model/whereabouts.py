@@ -5,13 +5,14 @@ from dataclasses import replace
 from enum import StrEnum
 from typing import TypeVar
 
-from enclosure_app.model.carried import Carried, Subject
+from enclosure_app.model.carried import WHOLE, Carried, Subject
 from enclosure_app.model.project import Decision, Project
 from enclosure_app.model.remark import Remark
+from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.site_check import SiteCheck
 from enclosure_app.model.standing import standing
 
-Said = Decision | Remark | SiteCheck
+Said = Decision | Remark | SiteCheck | SignOff
 D = TypeVar("D", Decision, SiteCheck)
 
 
@@ -25,6 +26,8 @@ class Whereabouts(StrEnum):
 
 def subject_of(said: Said) -> Subject:
     """Return what something was said about, by the names of its own time."""
+    if isinstance(said, SignOff):
+        return Subject(said.revision, said.section, WHOLE)
     return Subject(said.revision, said.section, said.key)
 
 

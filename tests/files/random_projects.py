@@ -119,7 +119,7 @@ photographs = st.builds(
 subjects = st.builds(Subject, texts, texts, texts)
 links = st.builds(Carried, subjects, subjects, st.booleans(), texts, texts, texts, many(texts))
 sign_offs = st.builds(
-    SignOff, texts, texts, texts, texts, texts, st.booleans(), texts, many(texts)
+    SignOff, texts, texts, texts, texts, texts, st.booleans(), texts, texts, many(texts)
 )
 
 

@@ -6,7 +6,7 @@ from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.site_checks import looks_at, seen_in
+from enclosure_app.model.site_checks import contested_looks_in, looks_at, seen_in
 
 HOUSE = Project("House", Units.MM, ())
 WRONG = SiteCheck("lap:a+b", Seen.NOT_IN_ORDER, "Ida", "2026-03-02T10:00:00+02:00", section="Eave")
@@ -29,3 +29,8 @@ def test_of_two_looks_at_once_the_one_that_saw_more_amiss_counts() -> None:
     theirs = edits.tick(replace(HOUSE, id=HOUSE.id), RIGHT)
     both = replace(HOUSE, site_checks=(*mine.site_checks, *theirs.site_checks))
     assert seen_in(both, "Eave")["lap:a+b"].seen is Seen.NOT_IN_ORDER
+    assert {each.seen for each in contested_looks_in(both, "Eave")["lap:a+b"]} == {
+        Seen.IN_ORDER,
+        Seen.NOT_IN_ORDER,
+    }
+    assert contested_looks_in(mine, "Eave") == {}

@@ -9,9 +9,10 @@ from enclosure_app.model.carried import Carried
 from enclosure_app.model.photograph import Photograph, missing
 from enclosure_app.model.project import Decision, Project
 from enclosure_app.model.remark import Remark
+from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.site_check import SiteCheck
 
-S = TypeVar("S", Decision, Remark, SiteCheck)
+S = TypeVar("S", Decision, Remark, SiteCheck, SignOff)
 
 
 def with_photographs(project: Project, photographs: Iterable[Photograph]) -> Project:
@@ -49,10 +50,7 @@ def said_of_renamed(project: Project, before: str, after: str) -> Project:
         decisions=tuple(_said_of(each, now, before, after) for each in project.decisions),
         remarks=tuple(_said_of(each, now, before, after) for each in project.remarks),
         site_checks=tuple(_said_of(each, now, before, after) for each in project.site_checks),
-        sign_offs=tuple(
-            replace(each, section=after) if each.section == before else each
-            for each in project.sign_offs
-        ),
+        sign_offs=tuple(_said_of(each, now, before, after) for each in project.sign_offs),
         carried=tuple(_leading_to(each, now, before, after) for each in project.carried),
     )
 

@@ -5,7 +5,7 @@ from dataclasses import astuple, replace
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.carried import Subject
+from enclosure_app.model.carried import WHOLE, Subject
 from enclosure_app.model.edits.looking_up import Which, section_of
 from enclosure_app.model.edits.said import named_photographs, with_photographs
 from enclosure_app.model.photograph import Photograph
@@ -58,8 +58,7 @@ def withdraw(project: Project, which: Which, who: str, when: str, remark: str = 
     """
     section = section_of(project, which)
     taken = SignOff(section.name, who.strip(), when, remark.strip(), withdrawn=True)
-    past = standing(project.sign_offs)
-    if not any(_is_of(each, taken) and not each.withdrawn for each in past):
+    if all(each.withdrawn for each in _names_before(project, taken)):
         raise EnclosureError(
             say('{who} has not signed "{section}".', who=taken.who, section=section.name)
         )
@@ -69,14 +68,18 @@ def withdraw(project: Project, which: Which, who: str, when: str, remark: str = 
 def _with_sign_off(project: Project, new: SignOff) -> Project:
     if not new.who:
         raise EnclosureError(say("Type your name: a section is signed by a person."))
-    past = tuple(sorted(e.id for e in standing(project.sign_offs) if _is_of(e, new)))
-    named = replace(new, after=past)
+    past = tuple(sorted(each.id for each in _names_before(project, new)))
+    named = replace(new, revision=project.revision, after=past)
     named = replace(named, id=new_id(project.id, "sign-off", *astuple(named)))
     return replace(project, sign_offs=(*project.sign_offs, named))
 
 
-def _is_of(one: SignOff, other: SignOff) -> bool:
-    return (one.section, one.who.casefold()) == (other.section, other.who.casefold())
+def _names_before(project: Project, new: SignOff) -> list[SignOff]:
+    """Return the sign-offs of the same person that stand under the same section."""
+    trail, who = Trail(project), new.who.casefold()
+    here = Subject(project.revision, new.section, WHOLE)
+    own = (each for each in standing(project.sign_offs) if each.who.casefold() == who)
+    return [each for each in own if trail.now(subject_of(each)) == here]
 
 
 def _looks_before(project: Project, check: SiteCheck) -> tuple[str, ...]:

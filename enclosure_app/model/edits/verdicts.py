@@ -76,16 +76,21 @@ def add_remark(
 
 
 def say_where(
-    project: Project, earlier: Subject, key: str, section: str, by: tuple[str, str]
+    project: Project,
+    earlier: Subject,
+    now: tuple[str, str],
+    by: tuple[str, str],
+    *,
+    on_list: bool = False,
 ) -> Project:
-    """Say which finding of the drawing now a finding of an earlier one is; key "": it is gone.
+    """Say which finding of the drawing now a finding of an earlier one is.
 
     Args:
         project: The project.
         earlier: What was said about, by the names of its own time.
-        key: The finding's key now, "" for one that is gone.
-        section: The name of its section now.
+        now: The section and the key of the finding now; key "": it is gone.
         by: Who says so, and when.
+        on_list: Items of the site list are meant, not findings.
 
     Raises:
         EnclosureError: nobody says it.
@@ -93,9 +98,9 @@ def say_where(
     who, when = by[0].strip(), by[1]
     if not who:
         raise EnclosureError(say("Type your name: it is put beside what you say."))
-    past = [e for e in standing(project.carried) if e.earlier == earlier and not e.on_list]
-    later = Subject(project.revision, section, key)
-    link = Carried(earlier, later, who=who, when=when, after=tuple(sorted(e.id for e in past)))
+    past = [e for e in standing(project.carried) if e.earlier == earlier and e.on_list == on_list]
+    later, after = Subject(project.revision, *now), tuple(sorted(each.id for each in past))
+    link = Carried(earlier, later, on_list, who, when, after=after)
     link = replace(link, id=new_id(project.id, "carried", *astuple(link)))
     return replace(project, carried=(*project.carried, link))
 

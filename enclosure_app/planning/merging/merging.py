@@ -6,6 +6,7 @@ from types import MappingProxyType
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
+from enclosure_app.model.carried import WHOLE, Carried, Subject
 from enclosure_app.model.project import Decision, Project
 from enclosure_app.model.sign_off import fingerprint
 from enclosure_app.model.standing import new_id
@@ -125,4 +126,11 @@ def _with_doubts(project: Project, versions: tuple[Version, ...]) -> Project:
         for listed in (False, True)
         for link in links_over(project, versions, revision, on_list=listed)
     ]
+    links += [_whole(each.name, project.revision, revision) for each in project.sections]
     return replace(project, revision=revision, carried=(*project.carried, *links))
+
+
+def _whole(name: str, earlier: str, later: str) -> Carried:
+    """Return that a section is the same one, for who signed it."""
+    before, after = Subject(earlier, name, WHOLE), Subject(later, name, WHOLE)
+    return Carried(before, after, id=new_id("carried", False, *before, *after))

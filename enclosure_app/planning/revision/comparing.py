@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from enclosure_app.model.carried import Carried, Subject
+from enclosure_app.model.carried import WHOLE, Carried, Subject
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
@@ -75,7 +75,11 @@ def compared(
         *lost,
         *(_fresh(each, [f for f in of if id(f) not in asked]) for each, of in lone_new),
     )
-    links = (*_carried(before, after, sections), *_gone_before(before, after, sections))
+    links = (
+        *_whole_sections(before, after, sections),
+        *_carried(before, after, sections),
+        *_gone_before(before, after, sections),
+    )
     known = {each.id for each in after.carried}
     added = tuple(each for each in links if each.id not in known)
     return Revision(replace(after, carried=(*after.carried, *added)), sections)
@@ -124,6 +128,16 @@ def _alike(finding: Finding, free: Iterable[Finding]) -> tuple[Finding, ...]:
 def _fresh(each: Sheet, findings: Iterable[Finding]) -> SectionRevision:
     found = tuple(FindingMatch(Fate.NEW, None, f) for f in findings)
     return SectionRevision("", each.section.name, None, found)
+
+
+def _whole_sections(
+    before: Project, after: Project, sections: Iterable[SectionRevision]
+) -> Iterator[Carried]:
+    """Yield which section is which, for who signed it."""
+    for section in sections:
+        if section.pieces:
+            earlier = Subject(before.revision, section.old, WHOLE)
+            yield link(earlier, Subject(after.revision, section.new, WHOLE))
 
 
 def _carried(

@@ -95,11 +95,11 @@ def test_a_person_says_which_finding_it_is_now_and_may_say_otherwise_later() -> 
     project = replace(edits.set_decision(PROJECT, replace(FIRST, section="Eave")), revision="B")
     earlier = Subject("", "Eave", "gap:a")
     assert {*homeless(project)} == {earlier}
-    told = edits.say_where(project, earlier, "gap:7", "Eave", (" Ida ", "2026-03-20T08:00:00Z"))
+    told = edits.say_where(project, earlier, ("Eave", "gap:7"), (" Ida ", "2026-03-20T08:00:00Z"))
     assert homeless(told) == {}
     assert verdicts_in(told, "Eave")["gap:7"].remark == "Tape it."
-    gone = edits.say_where(told, earlier, "", "Eave", ("Ida", "2026-03-20T09:00:00Z"))
+    gone = edits.say_where(told, earlier, ("Eave", ""), ("Ida", "2026-03-20T09:00:00Z"))
     assert verdicts_in(gone, "Eave") == homeless(gone) == {}
     assert len(gone.carried) == 2
     with pytest.raises(EnclosureError, match="Type your name"):
-        edits.say_where(project, earlier, "gap:7", "Eave", (" ", ""))
+        edits.say_where(project, earlier, ("Eave", "gap:7"), (" ", ""))

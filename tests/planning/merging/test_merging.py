@@ -117,11 +117,13 @@ def test_a_verdict_about_one_persons_drawing_is_not_given_to_the_others() -> Non
     """Both drew a "drawn-1", and not the same one; each said something of the lap beside it."""
     ours = said(project(wall(TAPE)), State.MENDED, NEW)
     theirs = said(said(project(wall(BEAD)), State.ACCEPTED, NEW, "Jon"), State.MENDED, GAP, "Jon")
+    theirs = edits.sign(theirs, "Wall", "Jon", WHEN)
     done = merged(ours, theirs).project
+    assert [(e.sign_off.who, e.changed) for e in signed(done, done.sections[0])] == [("Jon", True)]
     assert {*verdicts_in(done, "Wall")} == {GAP}
     assert {subject.key for subject in homeless(done)} == {NEW}
     assert len(done.decisions) == 3
-    told = edits.say_where(done, next(iter(homeless(done))), "", "Wall", ("Ida", WHEN))
+    told = edits.say_where(done, next(iter(homeless(done))), ("Wall", ""), ("Ida", WHEN))
     assert homeless(told) == {}
 
 

@@ -8,6 +8,7 @@ from enclosure_app.model.place import Line
 from enclosure_app.model.project import Decision, Project, State
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.section import Section
+from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.verdicts import history_of, verdicts_in
 from enclosure_app.model.whereabouts import Whereabouts, homeless
 from enclosure_app.planning.revision import Fate, FindingMatch, Revision
@@ -102,7 +103,7 @@ def test_a_gap_that_became_wider_is_asked_about_with_both_beside_each_other() ->
     assert [(f.key, f.measured) for f in match.asked] == [(GAP, 60.0)]
     assert verdicts_in(after.project, "Wall") == {}
     assert homeless(after.project) == {Subject("", "Wall", GAP): Whereabouts.UNTOLD}
-    told = edits.say_where(after.project, Subject("", "Wall", GAP), GAP, "Wall", ("Ida", WHEN))
+    told = edits.say_where(after.project, Subject("", "Wall", GAP), ("Wall", GAP), ("Ida", WHEN))
     assert verdicts_in(told, "Wall")[GAP].state is State.ACCEPTED
     assert homeless(told) == {}
 
@@ -131,6 +132,20 @@ def test_a_remark_alone_is_carried_on_like_a_verdict() -> None:
     moved = elsewhere(WALL, 9.0, "Wall", renumbered=True)
     after = revised(before, moved).project
     assert [e.remark for e in history_of(after, "gap:air:9-0.high+9-1.low", "Wall")] == ["Wet."]
+
+
+def test_a_signature_follows_its_section_and_goes_to_no_other_of_its_name() -> None:
+    """The names of two sections were changed round."""
+    before = edits.sign(project(WALL, EAVE), "Wall", "Ida", WHEN)
+    swapped = (replace(WALL, name=EAVE.name), replace(EAVE, name="Wall"))
+    after = revised(before, *swapped).project
+    wall_now, eave_now = after.sections
+    assert [(s.sign_off.who, s.changed) for s in signed(after, wall_now)] == [("Ida", False)]
+    assert signed(after, eave_now) == ()
+    moved = revised(before, elsewhere(WALL, 9.0, "Wall", renumbered=True), EAVE).project
+    assert [each.changed for each in signed(moved, moved.sections[0])] == [True]
+    gone = edits.withdraw(after, EAVE.name, "Ida", WHEN)
+    assert signed(gone, wall_now) == ()
 
 
 def test_a_section_that_is_not_known_again_is_asked_about_whole() -> None:
