@@ -128,8 +128,8 @@ def _list(entries: Sequence[_Entry]) -> Table:
     columns = (
         Column(say("Sheet"), 0.07),
         Column(say("Drawing"), 0.17),
-        Column(say("Section"), 0.25),
-        Column(say("Scale"), 0.08),
+        Column(say("Section"), 0.23),
+        Column(say("Scale"), 0.1),
         Column(say("faults"), 0.06, number=True),
         Column(say("doubts"), 0.065, number=True),
         Column(say("remarks"), 0.075, number=True),

@@ -12,7 +12,7 @@ from enclosure_app.model.project import Decision
 from enclosure_app.model.report import SectionResult
 
 _AREAS = frozenset({"ponding"})  # what is found there has an extent all round
-_RIM = 1.0  # mm on paper that a note reaches beyond what it shows
+RIM = 1.0  # mm on paper that the box reaches beyond what it holds
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +36,7 @@ class FindingPlace:
         """The box around the ring and the line."""
         x, y = self.at
         corners = (x - self.ring, y - self.ring), (x + self.ring, y + self.ring)
-        return box_around((*corners, *self.line)).inset(-_RIM)
+        return box_around((*corners, *self.line)).inset(-RIM)
 
 
 def finding_places(

@@ -13,6 +13,7 @@ from pikepdf import Array, Dictionary, Name, Object, Page, Pdf
 from pikepdf.models.metadata import encode_pdf_date
 
 from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.places import RIM
 from enclosure_app.model.place import Point, Points
 from enclosure_app.reports.pdf_notes import Note, PageLink, StateNote
 from enclosure_app.reports.pdf_text import pdf_text
@@ -83,7 +84,8 @@ class NoteWriter:
     def _shape(self, note: Note) -> dict[str, Object]:
         """Return of which kind a note is, and its line."""
         if not note.line:
-            return {"Subtype": Name.Circle}
+            rim = round(RIM * _POINTS, 3)
+            return {"Subtype": Name.Circle, "RD": Array([rim] * 4)}
         if len(note.line) == 2:
             return {"Subtype": Name.Line, "L": self._run(note.line)}
         kind = Name.Polygon if note.closed else Name.PolyLine
@@ -122,11 +124,12 @@ class NoteWriter:
         x = x if x + wide <= self._ground.right else max(left - _BESIDE - wide, self._ground.left)
         y = max(top - high, self._ground.bottom)
         rectangle = Array([round(each, 3) for each in (x, y, x + wide, y + high)])
-        return self._add(
-            Dictionary(
-                Type=Name.Annot, Subtype=Name.Popup, Rect=rectangle, Parent=parent, Open=False
-            )
+        popup = Dictionary(
+            Type=Name.Annot, Subtype=Name.Popup, Rect=rectangle, Parent=parent, Open=False
         )
+        if self._group is not None:
+            popup.OC = self._group
+        return self._add(popup)
 
     def _link(self, link: PageLink) -> None:
         target = self._pdf.pages[link.page].obj

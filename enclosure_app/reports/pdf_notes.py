@@ -42,7 +42,8 @@ class StateNote:
 class Note:
     """The note of one finding; places in mm on the page, y up.
 
-    It is a ring in `box` where `line` is empty, else that line, `closed` round an area. `when` is
+    It is a ring in `box`, which has a rim around it, where `line` is empty, else that line, `closed`
+    round an area. `when` is
     an ISO date or moment, "" where nobody knows.
     """
 

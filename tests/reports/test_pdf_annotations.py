@@ -52,6 +52,7 @@ def test_a_place_is_a_ring_with_all_that_was_said(tmp_path: Path) -> None:
     note, popup = annotations(tmp_path, NOTE)
     assert note["/Subtype"] == "/Circle"
     assert mm(note["/Rect"]) == pytest.approx([90, 40, 110, 60], abs=0.01)
+    assert [float(part) for part in note["/RD"]] == pytest.approx([1 / 25.4 * 72] * 4, abs=0.01)
     told = {name: note[f"/{name}"] for name in ("NM", "T", "Subj", "Contents", "M")}
     assert told == {
         "NM": "name", "T": "Ида", "Subj": "gap", "Contents": "30 mm – Lücke\nмм", "M": "D:20260302"
@@ -165,8 +166,7 @@ def test_every_finding_of_a_sheet_lies_where_its_ring_is_painted(
 
 def test_annotations_are_switched_with_the_findings(sheet: tuple[Path, Page]) -> None:
     listed = pypdf.PdfReader(sheet[0]).pages[0]["/Annots"]
-    noted = [each.get_object() for each in listed if each.get_object()["/Subtype"] != "/Popup"]
-    assert {each["/OC"]["/Name"] for each in noted} == {"Findings"}
+    assert {each.get_object()["/OC"]["/Name"] for each in listed} == {"Findings"}
 
 
 def test_annotations_do_not_change_what_is_seen_or_printed(sheet: tuple[Path, Page]) -> None:

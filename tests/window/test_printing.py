@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.edits import sign
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Stroke
@@ -157,3 +158,24 @@ def test_only_very_large_sheets_are_written_elsewhere(found: Found, tmp_path: Pa
     assert order is not None
     assert order.path == path
     assert len(order.results[0].sections[0].section.strokes) == len(many)
+
+
+def test_several_sections_are_a_set_with_a_cover_that_says_who_signed(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    layers = sample("layers-second-office.toml")
+    project = read_order(Order((sample("four-sections-faulty.dxf"),), layers=layers))
+    project = sign(project, 0, "Ida", "2026-03-02T10:00:00+01:00")
+    printing.write_pdf(
+        tmp_path / "set.pdf", (project, judge(project, limits_of(project)).results), Progress()
+    )
+    cover, *sheets = pypdf.PdfReader(tmp_path / "set.pdf").pages
+    assert len(sheets) == 4
+    told = " ".join(cover.extract_text().split())
+    assert "Ida, 2026-03-02" in told
+    assert told.count("not signed") == 4  # three sections, and the sum of them
+    assert printing.job_for(project).drawn == project.revision
+
+
+def test_one_section_has_no_cover(found: Found) -> None:
+    assert not printing.job_for(found[0]).cover
