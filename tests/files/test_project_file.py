@@ -21,7 +21,9 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Project, State, drawing_of, project_from
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.model.verdicts import verdicts_in
+from enclosure_app.model.sign_offs import signed
+from enclosure_app.model.site_check import Seen
+from enclosure_app.model.verdicts import history_of, verdicts_in
 from enclosure_app.resources import sample
 
 MANY = "ENCLOSURE_MANY" in os.environ
@@ -72,6 +74,25 @@ def test_the_format_of_the_first_version_still_opens() -> None:
     assert second.after == (first.id,)
     assert verdicts_in(project, "Eave") == {"gap:2F.end+drawn-1.start": second}
     assert project.underlays[0].data == b"\x89PNG"
+    assert project_of(project_bytes(project, "p"), "p") == project
+
+
+def test_the_format_of_the_second_version_still_opens() -> None:
+    """This file is never to be changed: what opened once opens for good."""
+    project = load_project(Path(__file__).with_name("format-2.enclosure.json"))
+    gap, (eave,) = "gap:2F.high+drawn-1.low", project.sections
+    told = history_of(project, gap, "Eave")
+    assert [(each.who, each.remark) for each in told] == [
+        ("Mara", "Behind the stair."),
+        ("Nils", "Damp on the sill."),
+    ]
+    (name,) = told[0].photographs
+    assert (project.photographs[name].name, project.photographs[name].key) == ("IMG_1.jpg", name)
+    assert project.site_checks[0].seen is Seen.NOT_IN_ORDER
+    assert [(each.sign_off.who, each.changed) for each in signed(project, eave)] == [
+        ("Mara", False)
+    ]
+    assert project.revision == "B"
     assert project_of(project_bytes(project, "p"), "p") == project
 
 
