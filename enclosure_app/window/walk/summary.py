@@ -39,10 +39,10 @@ def open_words(stops: Sequence[Stop]) -> str:
 
 def named(stops: Sequence[Stop]) -> str:
     """Return the names of stops; of many, the first ones and how many more there are."""
-    names = list(dict.fromkeys(name_of(stop) for stop in stops))
-    told = "; ".join(names[:_NAMED])
-    more = len(names) - _NAMED
-    return say("{names} and {count} more", names=told, count=more) if more > 0 else told
+    names = [name_of(stop) for stop in stops]
+    first = list(dict.fromkeys(names))[:_NAMED]
+    told, more = "; ".join(first), sum(name not in first for name in names)
+    return say("{names} and {count} more", names=told, count=more) if more else told
 
 
 def name_of(stop: Stop) -> str:

@@ -46,6 +46,8 @@ def test_of_many_the_first_are_named_and_the_rest_counted() -> None:
     places = [replace(LAP, key=f"k{n}", title=f"Place {n}") for n in range(9)]
     stops = round_of(eave.result(findings=()), SiteList("", tuple(places))).stops
     assert named(stops).endswith("Place 5 and 3 more")
+    twice = [*stops, *stops[-1:], *stops[:1]]
+    assert named(twice).endswith("Place 5 and 4 more")  # places, not names
     assert open_words(stops[:1]) == "Left open: Place 0."
 
 
