@@ -45,12 +45,15 @@ class Cavities:
         """
         became: list[Edge] = []
         for at, end in edges.tolist():
-            start = at
+            start, passed = at, {at}
             while start != end:
                 reached = self._insert(start, end)
                 became.append((min(start, reached), max(start, reached)))
                 self._new.add(became[-1])
                 start = reached
+                if start in passed:
+                    raise CrossingError
+                passed.add(start)
         return np.array(became, dtype=np.int64).reshape(-1, 2)
 
     def _insert(self, start: int, end: int) -> int:
@@ -94,8 +97,10 @@ class Cavities:
 
         Both are the same corner if the wanted edge runs through it.
         """
-        first = right = self._triangles.spoke(start)
-        while True:
+        right = self._triangles.spoke(start)
+        seen: set[int] = set()
+        while right not in seen:  # rounding may have left triangles that go round without an end
+            seen.add(right)
             left = self._triangles.apex(start, right)
             if self._on_line(start, end, right):
                 return right, right
@@ -104,8 +109,9 @@ class Cavities:
             if self._offset(start, end, right) < 0 < self._offset(start, end, left):
                 return right, left
             right = left
-            if right in (first, GONE):
-                raise CrossingError
+            if right == GONE:
+                break
+        raise CrossingError
 
     def _on_line(self, start: int, end: int, corner: int) -> bool:
         """Tell whether the corner lies on the way from `start` to `end`, not behind its start."""
