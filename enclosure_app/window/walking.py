@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
+from operator import is_not
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Qt, Signal
@@ -55,7 +56,7 @@ class Walking(QObject):
         self._place, self._checking, self._showing = place, checking, showing
         self.page, self._settings = page, settings
         self.on = False
-        self._listed: tuple[object, SiteList] | None = None
+        self._listed: tuple[tuple[object, ...], SiteList] | None = None
         give_keys(page)
         place.document.changed.connect(self.show)
         place.turned.connect(self._turned)
@@ -122,10 +123,11 @@ class Walking(QObject):
 
     def _list(self, result: SectionResult) -> SiteList:
         """Return the site list of a result; the same one while nothing in it changed."""
-        known = (result.section, id(result.layers), self._checking.limits)
-        if self._listed is None or self._listed[0] != known:
-            self._listed = known, site_list(result, self._checking.limits)
-        return self._listed[1]
+        of = (result.section, result.layers, self._checking.limits)
+        last = self._listed
+        if last is None or any(map(is_not, last[0], of)):
+            last = self._listed = of, site_list(result, self._checking.limits)
+        return last[1]
 
     def _turned(self) -> None:
         if self.on:
