@@ -102,9 +102,11 @@ def _laid(lap: Lap) -> tuple[str, str, bool]:
 def concerned(last: Network, network: Network, moved: frozenset[str]) -> set[str]:
     """Return the pieces that moved, and those of which a lap or a joint is not what it was."""
     names = set(moved)
-    for control, layer in {
-        id(each.work): (c, each) for c, each in network.layers.items()
-    }.values():
+    told: set[int] = set()
+    for control, layer in network.layers.items():
+        if layer.work is not None and id(layer.work) in told:
+            continue  # the same layer under another control
+        told.add(id(layer.work))
         before = last.layers[control]
         for lap in _others(before.laps, layer.laps):
             names |= {lap.outer.name, lap.inner.name}

@@ -83,6 +83,16 @@ def test_pieces_of_laps_and_joints_that_changed_are_concerned() -> None:
     assert concerned(last, again, frozenset({"low"})) == {"low", "high"}
 
 
+def test_all_pieces_of_a_layer_that_can_no_more_be_judged_are_concerned() -> None:
+    """Here the inside mark comes to lie on a sheet: of no lap is anything known any more."""
+    pieces = LOW, HIGH, sheet("lining", (300, -500), (300, 500), of="curtain")
+    last = asked(section(*pieces))
+    now = section(*pieces[:2], sheet("lining", (250, -500), (250, 500), of="curtain"))
+    again = question_again(last, now, frozenset({"lining"}))
+    assert again.layers[Control.AIR].why
+    assert concerned(last, again, frozenset({"lining"})) >= {"low", "high", "lining"}
+
+
 def told(network: Network) -> list[object]:
     layers = network.layers.values()
     return [
