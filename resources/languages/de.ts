@@ -2324,6 +2324,34 @@
   </message>
  </context>
  <context>
+  <name>PuttingDown</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/putting_down.py" />
+   <source>Remark</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/putting_down.py" />
+   <source>Signed by {}</source>
+   <translation>Unterschrieben von {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/putting_down.py" />
+   <source>The name of {} taken back</source>
+   <translation>Der Name von {} zurückgenommen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/putting_down.py" />
+   <source>Verdict: {}</source>
+   <translation>Entscheidung: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/putting_down.py" />
+   <source>What was seen on site</source>
+   <translation>Was auf der Baustelle gesehen wurde</translation>
+  </message>
+ </context>
+ <context>
   <name>RibbonTold</name>
   <message>
    <location filename="../../enclosure_app/window/ribbon_told.py" />
@@ -3684,33 +3712,8 @@
   <name>Walking</name>
   <message>
    <location filename="../../enclosure_app/window/walking.py" />
-   <source>Remark</source>
-   <translation>Bemerkung</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walking.py" />
-   <source>Signed by {}</source>
-   <translation>Unterschrieben von {}</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walking.py" />
-   <source>The name of {} taken back</source>
-   <translation>Der Name von {} zurückgenommen</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walking.py" />
    <source>There is nothing to walk yet: open a drawing, or draw a sheet.</source>
    <translation>Noch gibt es nichts abzugehen: eine Zeichnung öffnen oder eine Bahn zeichnen.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walking.py" />
-   <source>Verdict: {}</source>
-   <translation>Entscheidung: {}</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walking.py" />
-   <source>What was seen on site</source>
-   <translation>Was auf der Baustelle gesehen wurde</translation>
   </message>
  </context>
  <context>
@@ -7301,7 +7304,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/verdicts.py" />
-   <location filename="../../enclosure_app/window/walking.py" />
+   <location filename="../../enclosure_app/window/walk/putting_down.py" />
    <source>Type your name: it is put beside what you say.</source>
    <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
   </message>

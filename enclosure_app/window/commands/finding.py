@@ -24,7 +24,12 @@ class FindingCommands(QObject):
         super().__init__(parts.window)
         self._parts = parts
         parts.findings.decided.connect(self._put_down)
-        parts.findings.advice.verdict.set_who(parts.settings.who)
+        self._tell_who()
+        parts.walking.ended.connect(self._tell_who)
+
+    def _tell_who(self) -> None:
+        """Let the name that was given last be put beside verdicts."""
+        self._parts.findings.advice.verdict.set_who(self._parts.settings.who)
 
     def next_finding(self) -> None:
         """Go to the next finding."""
