@@ -26,6 +26,7 @@ _SIZES = {
     **dict.fromkeys(INT32, 4),
     **dict.fromkeys((*INT64, *DOUBLE), 8),
 }
+_FIRST_LINE = 4096  # bytes in which the first line ends
 _WHOLE = {1: "<B", 2: "<h", 4: "<i", 8: "<q"}
 _CUT_SHORT = (ValueError, IndexError, struct.error)  # a binary file that ends within a value
 _HANDLE_DIGITS = 15  # a handle has at most 16; one that uses them all leaves none above it
@@ -113,74 +114,72 @@ class DxfRecords:
     @property
     def end_of_line(self) -> bytes:
         """What ends a line."""
-        first = self.data.splitlines(keepends=True)[0] if self.data else b"\n"
+        first = self.data[:_FIRST_LINE].splitlines(keepends=True)[0]
         return first[len(first.rstrip(b"\r\n")) :] or b"\n"
 
     def _scan(self) -> Iterator[tuple[str, int]]:
         """Yield kind and place of every record, and gather the handles on the way."""
-        before = len(SIGNATURE) if self.binary else 0
         in_header = False  # its handle is the one that is free
-        for tag in self._tags(before, len(self.data)):
-            if tag.code == 0:
-                yield tag.text, before
+        for code, place, _, value in self._groups(0, len(self.data)):
+            if code == 0:
+                kind = value.strip().decode("latin-1")
+                yield kind, place
                 in_header = False
-                if tag.text == "EOF":
+                if kind == "EOF":
                     return
-            elif tag.code == 2 and tag.text == "HEADER":
+            elif code == 2 and value.strip() == b"HEADER":
                 in_header = True
-            elif tag.code in _POINTERS and not in_header:
-                self._note_handle(tag.text)
-            before = self._after(tag)
+            elif code in _POINTERS and not in_header:
+                self._note_handle(value.strip())
 
-    def _after(self, tag: Tag) -> int:
-        """Return where the group after a tag begins."""
-        if self.binary:
-            return tag.end + (0 if tag.code in _SIZES or tag.code in BINARY_DATA else 1)
-        data, end = self.data, tag.end
-        if data[end : end + 2] == b"\r\n":
-            return end + 2
-        return min(end + 1, len(data))
-
-    def _note_handle(self, text: str) -> None:
-        if 0 < len(text) <= _HANDLE_DIGITS:
+    def _note_handle(self, value: bytes) -> None:
+        if 0 < len(value) <= _HANDLE_DIGITS:
             try:
-                self.handles.add(int(text, 16))
+                self.handles.add(int(value, 16))
             except ValueError:
                 return  # a damaged handle, or the name that a dimension style of R12 has there
 
     def _tags(self, start: int, end: int) -> Iterator[Tag]:
-        return self._binary_tags(start, end) if self.binary else self._line_tags(start, end)
+        for code, _, at, value in self._groups(start, end):
+            numeric = self.binary and code in _SIZES
+            text = _number(code, value) if numeric else value.strip().decode("latin-1")
+            yield Tag(code, text, at, at + len(value))
 
-    def _line_tags(self, start: int, end: int) -> Iterator[Tag]:
+    def _groups(self, start: int, end: int) -> Iterator[tuple[int, int, int, bytes]]:
+        """Yield group code, its place, the place of its value, and the value's bytes."""
+        if self.binary:
+            return self._binary_groups(max(start, len(SIGNATURE)), end)
+        return self._line_groups(start, end)
+
+    def _line_groups(self, start: int, end: int) -> Iterator[tuple[int, int, int, bytes]]:
         """Yield pairs of lines; a line that is no group code is skipped until one comes again."""
-        code: int | None = None
+        code, place = -1, start
         for line in self.data[start:end].splitlines(keepends=True):
-            if code is None:
-                try:
-                    code = int(line)
-                except ValueError:
-                    code = None
+            if code >= 0:
+                yield code, place, start, line.rstrip(b"\r\n")
+                code = -1
             else:
-                value = line.rstrip(b"\r\n")
-                yield Tag(code, value.strip().decode("latin-1"), start, start + len(value))
-                code = None
+                try:
+                    code, place = int(line), start
+                except ValueError:
+                    code = -1
             start += len(line)
 
-    def _binary_tags(self, start: int, end: int) -> Iterator[Tag]:
+    def _binary_groups(self, start: int, end: int) -> Iterator[tuple[int, int, int, bytes]]:
         data = self.data
         while start < end:
+            place = start
             code, start = self._binary_code(start)
             if code in BINARY_DATA:
-                stop = start + 1 + data[start]
-                text = ""
+                start += 1
+                stop = after = start + data[start - 1]
             elif code in _SIZES:
-                stop = start + _SIZES[code]
-                text = _number(code, data[start:stop])
+                stop = after = start + _SIZES[code]
             else:
                 stop = data.index(b"\x00", start)
-                text = data[start:stop].decode("latin-1")
-            yield Tag(code, text, start, stop)
-            start = stop if code in _SIZES or code in BINARY_DATA else stop + 1
+                after = stop + 1
+            yield code, place, start, data[start:stop]
+            start = after
 
     def _binary_code(self, at: int) -> tuple[int, int]:
         data = self.data
