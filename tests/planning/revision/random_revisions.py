@@ -5,176 +5,19 @@ joined, deleted, added; the file is written anew, renumbered, mirrored, shifted,
 knows which earlier pieces it is made of, so that what the program says can be judged.
 """
 
+from collections import defaultdict
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from functools import cache
 from math import dist
 from random import Random
 
-from enclosure_app.model.finding import Finding
-from enclosure_app.model.place import Area, Line, Point, Points, Shape
-from enclosure_app.model.section import Piece, Section
+from enclosure_app.geometry.likeness import length, middle
+from enclosure_app.model.place import Area, Line, Point, Shape
+from enclosure_app.model.section import Section
+from tests.planning.revision.drafts import Draft, Made, drafted, fresh_name, mapped, points_of
+from tests.planning.revision.writing_anew import WRITTEN, everywhere, mirror, renumber, shift
 from tests.random_edits import edited, sections
-
-REACH = 2.5  # mm: how far a finding may lie from where the truth puts it
-
-
-@dataclass(frozen=True)
-class Made:
-    """One piece of the revised drawing, made of earlier pieces `of`, moved besides by `by`."""
-
-    piece: Piece
-    of: frozenset[str]
-    by: Point = (0.0, 0.0)
-
-
-@dataclass
-class Draft:
-    """A revised section in the making. `place` brings a place of the earlier one to the later."""
-
-    section: Section
-    made: list[Made]
-    random: Random
-    steps: list[str] = field(default_factory=list)
-    place: Callable[[Point], Point] = lambda point: point
-
-    def finished(self) -> Section:
-        return replace(self.section, pieces=tuple(each.piece for each in self.made))
-
-    def some(self, condition: Callable[[Made], bool] = bool) -> int | None:
-        rows = [n for n, each in enumerate(self.made) if condition(each)]
-        return self.random.choice(rows) if rows else None
-
-    def is_true(self, old: Finding, new: Finding) -> bool:
-        """Whether two findings are one: of the same pieces, at the same place of them."""
-        if (old.rule, old.control) != (new.rule, new.control):
-            return False
-        made = {each.piece.name: each for each in self.made}
-        own = frozenset(old.pieces)
-        if not all(made[name].of & own for name in new.pieces if name in made):
-            return False
-        if not own <= frozenset().union(*(made[n].of for n in new.pieces if n in made)):
-            return False
-        there = self.place(old.at)
-        moves = {(0.0, 0.0), *(made[name].by for name in new.pieces if name in made)}
-        return any(dist((there[0] + dx, there[1] + dy), new.at) <= REACH for dx, dy in moves)
-
-
-def points_of(shape: Shape) -> Points:
-    return shape.outer if isinstance(shape, Area) else shape.points
-
-
-def mapped(shape: Shape, move: Callable[[Point], Point]) -> Shape:
-    if isinstance(shape, Area):
-        holes = tuple(tuple(map(move, hole)) for hole in shape.holes)
-        return Area(tuple(map(move, shape.outer)), holes)
-    return replace(shape, points=tuple(map(move, shape.points)))
-
-
-def drafted(section: Section, random: Random) -> Draft:
-    return Draft(section, [Made(p, frozenset({p.name})) for p in section.pieces], random)
-
-
-def _fresh(draft: Draft) -> str:
-    names = {each.piece.name for each in draft.made}
-    while True:
-        name = f"{draft.random.randrange(0x20, 0xFFFF):X}"
-        if name not in names:
-            return name
-
-
-# Writing the file anew: nothing that is drawn changes.
-
-
-def renumber(draft: Draft) -> None:
-    """Give out the handles anew: the same ones to other pieces, or fresh ones."""
-    names = [each.piece.name for each in draft.made]
-    if draft.random.random() < 0.5:
-        draft.random.shuffle(names)
-    else:
-        names = [f"N{n:X}" for n in range(len(names))]
-    draft.made = [
-        replace(each, piece=replace(each.piece, name=name, handles=(name,)))
-        for each, name in zip(draft.made, names, strict=True)
-    ]
-
-
-def swap_handles(draft: Draft) -> None:
-    if len(draft.made) < 2:
-        return
-    a, b = draft.random.sample(range(len(draft.made)), 2)
-    one, two = draft.made[a], draft.made[b]
-    draft.made[a] = replace(
-        one, piece=replace(one.piece, name=two.piece.name, handles=two.piece.handles)
-    )
-    draft.made[b] = replace(
-        two, piece=replace(two.piece, name=one.piece.name, handles=one.piece.handles)
-    )
-
-
-def write_anew(draft: Draft) -> None:
-    """Turn lines round, put points between, shuffle the order: as another program exports it."""
-    for n, each in enumerate(draft.made):
-        shape, random = each.piece.shape, draft.random
-        points = points_of(shape)
-        if isinstance(shape, Line) and not shape.closed and random.random() < 0.5:
-            points = points[::-1]
-        if random.random() < 0.5:
-            k = random.randrange(len(points) - 1)
-            (x0, y0), (x1, y1) = points[k : k + 2]
-            points = (*points[: k + 1], ((x0 + x1) / 2, (y0 + y1) / 2), *points[k + 1 :])
-        again = (
-            Area(points, shape.holes) if isinstance(shape, Area) else replace(shape, points=points)
-        )
-        draft.made[n] = replace(each, piece=replace(each.piece, shape=again))
-    draft.random.shuffle(draft.made)
-
-
-def _everywhere(draft: Draft, move: Callable[[Point], Point]) -> None:
-    section, before = draft.section, draft.place
-    draft.made = [
-        replace(each, piece=replace(each.piece, shape=mapped(each.piece.shape, move)))
-        for each in draft.made
-    ]
-    draft.section = replace(
-        section,
-        frame=tuple(map(move, section.frame)),
-        inside=tuple(map(move, section.inside)),
-        outside=tuple(map(move, section.outside)),
-        breaks=tuple(
-            replace(
-                b, near=(move(b.near[0]), move(b.near[1])), far=(move(b.far[0]), move(b.far[1]))
-            )
-            for b in section.breaks
-        ),
-    )
-    draft.place = lambda point: move(before(point))
-
-
-def in_inches(draft: Draft) -> None:
-    """Write every place in inches of three decimals."""
-    _everywhere(draft, lambda p: (round(p[0] / 25.4, 3) * 25.4, round(p[1] / 25.4, 3) * 25.4))
-
-
-def shift(draft: Draft) -> None:
-    by = draft.random.choice([1.0, 40.0, 1e3, 1e5])
-    dx, dy = (draft.random.uniform(-by, by) for _ in range(2))
-    _everywhere(draft, lambda p: (p[0] + dx, p[1] + dy))
-
-
-def mirror(draft: Draft) -> None:
-    about = draft.random.uniform(-1e3, 1e3)
-    _everywhere(draft, lambda p: (2 * about - p[0], p[1]))
-    draft.made = [replace(each, by=(-each.by[0], each.by[1])) for each in draft.made]
-
-
-def rename(draft: Draft) -> None:
-    draft.section = replace(draft.section, name=f"Section {draft.random.randrange(99)}")
-    draft.made = [
-        replace(each, piece=replace(each.piece, layer=f"L{n % 5}"))
-        for n, each in enumerate(draft.made)
-    ]
-
 
 # Drawing on: what the revision is for.
 
@@ -239,7 +82,7 @@ def add(draft: Draft, name: str = "") -> None:
     like = draft.made[n].piece
     by = draft.random.choice([15.0, 150.0, 1500.0])
     dx, dy = (draft.random.uniform(-by, by) for _ in range(2))
-    name = name or _fresh(draft)
+    name = name or fresh_name(draft)
     shape = mapped(like.shape, lambda p: (p[0] + dx, p[1] + dy))
     draft.made.append(
         Made(replace(like, name=name, handles=(name,), shape=shape), frozenset({"+" + name}))
@@ -256,14 +99,14 @@ def split(draft: Draft) -> None:
     k = draft.random.randrange(len(shape.points) - 1)
     (x0, y0), (x1, y1) = shape.points[k : k + 2]
     t, gap = draft.random.uniform(0.2, 0.8), draft.random.choice([0.0, 0.0, 8.0])
-    length = dist((x0, y0), (x1, y1)) or 1.0
+    long = dist((x0, y0), (x1, y1)) or 1.0
     first = (x0 + t * (x1 - x0), y0 + t * (y1 - y0))
-    s = min(0.95, t + gap / length)
+    s = min(0.95, t + gap / long)
     second = (x0 + s * (x1 - x0), y0 + s * (y1 - y0))
     halves = [(*shape.points[: k + 1], first), (second, *shape.points[k + 1 :])]
     draft.random.shuffle(halves)
     kept, other = (replace(shape, points=points) for points in halves)
-    name = _fresh(draft)
+    name = fresh_name(draft)
     draft.made[n] = replace(each, piece=replace(each.piece, shape=kept))
     draft.made.append(
         replace(each, piece=replace(each.piece, name=name, handles=(name,), shape=other))
@@ -307,7 +150,46 @@ def widen_frame(draft: Draft) -> None:
     draft.section = replace(draft.section, frame=frame)
 
 
-WRITTEN = (renumber, swap_handles, write_anew, in_inches, shift, mirror, rename)
+# What is meant to lead astray: pieces that look like each other.
+
+
+def _look_alike(draft: Draft) -> list[list[int]]:
+    """The pieces of one product and length, from below, several together."""
+    rows: dict[tuple[str, int], list[int]] = defaultdict(list)
+    for n, each in enumerate(draft.made):
+        rows[each.piece.product, round(length(points_of(each.piece.shape)))].append(n)
+    return [sorted(row, key=lambda n: _centre(draft, n)[::-1]) for row in rows.values() if row[1:]]
+
+
+def _centre(draft: Draft, n: int) -> Point:
+    return middle(points_of(draft.made[n].piece.shape))
+
+
+def pass_handles_on(draft: Draft) -> None:
+    """Each of several pieces that look alike gets the handle of the next one."""
+    for row in _look_alike(draft):
+        old = [draft.made[n].piece for n in row]
+        for n, like in zip(row, [*old[1:], old[0]], strict=True):
+            piece = replace(draft.made[n].piece, name=like.name, handles=like.handles)
+            draft.made[n] = replace(draft.made[n], piece=piece)
+
+
+def move_on_by_one(draft: Draft) -> None:
+    """Move sheets on by their spacing, so that most lie where another one lay."""
+    row = max(_look_alike(draft), key=len, default=[])
+    if row:
+        (x0, y0), (x1, y1) = (_centre(draft, n) for n in row[:2])
+        every = [*range(len(draft.made))]
+        _move(draft, draft.random.choice([row, every]), (x1 - x0, y1 - y0))
+
+
+ATTACKS = (
+    (pass_handles_on,), (move_on_by_one,), (move_group, pass_handles_on),
+    (move_on_by_one, delete), (move_on_by_one, add, shift), (mirror, pass_handles_on),
+    (delete, add, add, pass_handles_on), (delete_and_give_the_handle_again,) * 3,
+    (join, split, join, split), (widen_frame, mirror, renumber, delete),
+    (move_group, move_group, renumber), (other_product, other_product, pass_handles_on),
+)  # fmt: skip
 DRAWN = (
     move_piece, move_group, move_point, delete, delete_and_give_the_handle_again, add, split,
     join, other_product, widen_frame,
@@ -377,7 +259,7 @@ def with_twins(chosen: list[Section], random: Random) -> list[Section]:
     apart: list[Section] = []
     for n, section in enumerate(twins):
         draft = drafted(section, random)
-        _everywhere(draft, lambda p, n=n: (p[0] + 20_000.0 * n, p[1]))  # type: ignore[misc]
+        everywhere(draft, lambda p, n=n: (p[0] + 20_000.0 * n, p[1]))  # type: ignore[misc]
         draft.made = [
             replace(
                 m,

@@ -13,23 +13,26 @@ import pytest
 
 from enclosure_app.model.report import SectionResult
 from enclosure_app.planning.revision import Fate, FindingMatch, Revision, compared
+from tests.planning.revision.drafts import Draft
 from tests.planning.revision.random_revisions import (
-    Draft,
+    ATTACKS,
     Step,
     faulty_sections,
-    in_inches,
-    mirror,
     random_steps,
-    rename,
-    renumber,
     revised,
     sheet_of_sections,
+    with_twins,
+)
+from tests.planning.revision.walls import found_in, project
+from tests.planning.revision.writing_anew import (
+    in_inches,
+    mirror,
+    rename,
+    renumber,
     shift,
     swap_handles,
-    with_twins,
     write_anew,
-)  # fmt: skip
-from tests.planning.revision.walls import found_in, project
+)
 
 MANY = "ENCLOSURE_MANY" in os.environ
 REVISIONS, SHEETS = (3000, 1000) if MANY else (50, 15)
@@ -88,6 +91,14 @@ def test_no_verdict_is_given_to_another_finding_and_none_is_dropped() -> None:
     counts = counted(REVISIONS)
     assert (counts["wrong"], counts["dropped"]) == (0, 0)
     assert counts["right"] > 0.7 * counts.total()
+
+
+@pytest.mark.parametrize(
+    "steps", ATTACKS, ids=lambda steps: "-".join(step.__name__ for step in steps)
+)
+def test_nor_where_pieces_that_look_alike_change_places(steps: tuple[Step, ...]) -> None:
+    counts = counted(100 if MANY else 4, *steps)
+    assert (counts["wrong"], counts["dropped"]) == (0, 0)
 
 
 def test_nor_to_a_finding_of_another_section_that_looks_alike() -> None:
