@@ -140,8 +140,11 @@ _SHOWN_BY = {  # what Qt shows or reads aloud
 }  # fmt: skip
 _TOLD_BY = {"EnclosureError", "ListedError", "HeldError", "Note", "wrong", "Label", "Entry"}
 _TOLD_AS = {"message", "advice", "why"}
+_NO_TEXT = re.compile(  # tags, endings of files, names of formats, names of actions
+    r"<[^>]*>|&\w+;|\*\.\w+|\b(DXF|PDF|CSV|JSON|TOML)\b|\b[a-z]+(_[a-z]*)+\b"
+)
 _WORD = re.compile(r"[A-Za-z]{3,}")
-_NO_WORDS = {"PDF (*.pdf)", "2 perm, 57 ng, sd 0.2 m", "enclosure-app"}
+_NO_WORDS = {"2 perm, 57 ng, sd 0.2 m", "enclosure-app"}
 
 
 def name_of(call: ast.Call) -> str:
@@ -162,7 +165,7 @@ def bare(node: ast.AST) -> Iterator[str]:
 def worded(value: object) -> Iterator[str]:
     """Yield a value if it is a text with words in it, and no name of an action."""
     if isinstance(value, str) and value not in _NO_WORDS:
-        plain = re.sub(r"<[^>]*>|&\w+;|\*\.\w+|\b[a-z]+(_[a-z]*)+\b", "", value)
+        plain = _NO_TEXT.sub("", value)
         if _WORD.search(plain):
             yield value
 
