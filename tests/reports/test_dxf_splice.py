@@ -213,6 +213,37 @@ def test_any_words_can_be_written(words: str, version: str, form: str) -> None:
     assert put(once, SHAPES) == put(data)
 
 
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(
+        st.tuples(st.floats(0, 1), st.binary(min_size=1, max_size=6)), min_size=1, max_size=8
+    ),
+    st.sampled_from(["R12", "R2000", "R2018"]),
+    st.sampled_from(FORMS),
+)
+def test_a_damaged_file_is_refused_or_keeps_every_line(
+    damage: list[tuple[float, bytes]], version: str, form: str
+) -> None:
+    data = bytearray(written(version, form))
+    for where, scraps in damage:
+        at = int(where * (len(data) - len(scraps)))
+        data[at : at + len(scraps)] = scraps
+    damaged = bytes(data)
+    try:
+        once = put(damaged)
+    except EnclosureError:
+        return
+    if form != "binary":
+        insertions(b"\n".join(without_seed(damaged)), b"\n".join(without_seed(once)))
+
+
+def without_seed(data: bytes) -> list[bytes]:
+    """Return the lines of a file without the next free handle, which alone may be another one."""
+    lines = data.splitlines()
+    seeds = {at + 2 for at, line in enumerate(lines) if line == b"$HANDSEED"}
+    return [line for at, line in enumerate(lines) if at not in seeds]
+
+
 def test_every_office_drawing_takes_marks(office_drawings: Path, tmp_path: Path) -> None:
     marked = 0
     for path in sorted(office_drawings.rglob("*.dxf")):
