@@ -388,6 +388,7 @@ class MainWindow(QMainWindow):
         self.document.undo_stack.cleanChanged.disconnect(self._name_window)
         self.hide()  # what has to come to its end does so unseen
         self.checking.close()
+        self.showing.close()
         self.keeping.close()
         self.working.close()
 

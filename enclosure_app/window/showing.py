@@ -88,6 +88,10 @@ class Showing(QObject):
             self.show_results()  # the drawing is seen while it is judged
         self._views.canvas.setFocus()
 
+    def close(self) -> None:
+        """Show nothing more: the window is gone."""
+        self._late.stop()
+
     def show_added(self, index: int) -> None:
         """Turn to a section that was added."""
         self._checking.check_now()

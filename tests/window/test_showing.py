@@ -95,3 +95,17 @@ def test_light_and_dark_reach_every_view(opened: Opened, dark: bool) -> None:
     window = opened()
     window.showing.show_dark(dark=dark)
     assert (window.canvas.overlay.paper.lightness() < 128) is dark
+
+
+def test_a_window_that_is_closed_shows_nothing_more(
+    opened: Opened, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = opened()
+    shown: list[object] = []
+    monkeypatch.setattr(window.checking, "_last", None)  # a check is under way
+    window.checking.working.emit(True)
+    monkeypatch.setattr(window.canvas, "show_result", lambda *what: shown.append(what))
+    window.commands.files.leaving = True
+    window.close()
+    qtbot.wait(300)
+    assert shown == []
