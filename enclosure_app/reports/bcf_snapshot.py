@@ -1,8 +1,10 @@
 """The picture that goes with a topic: the place of its finding, drawn as on the sheet, as PNG."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from io import BytesIO
 
-from PySide6.QtCore import QBuffer, QIODevice, Qt
+from PIL import Image
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QPainter
 
 from enclosure_app.drawing.details import Detail, detail_marks, detail_scales
@@ -19,6 +21,7 @@ from enclosure_app.reports.pdf_painter import MarkPainter
 
 SIDE, FOOT, RIM = 150.0, 7.0, 3.0  # mm: the square, what stands below it, white around it
 _DOTS = 140 / 25.4  # dots to the mm
+_COLOURS = 255
 _ROOM = 110.0  # mm: a fault is shown no larger
 _PAPER = (300.0, 200.0)  # mm: about the room for a drawing on A3
 
@@ -37,13 +40,14 @@ class Picturing:
         return cls(units, load_theme())
 
     def snapshot(self, result: SectionResult, finding: Finding, number: int) -> bytes:
-        """Return the bytes of a PNG that shows a finding in its section, with its flag."""
+        """Return the bytes of a PNG that shows one finding alone in its section, with its flag."""
         box = Box(RIM, RIM + FOOT, RIM + SIDE, RIM + FOOT + SIDE)
         detail = Detail(box, finding.at, (finding,), self._scale(result, finding))
         view = View(Placement(1.0), self.units, self.theme)
         width, height = SIDE + 2 * RIM, SIDE + FOOT + 2 * RIM
         paper = Fill((Box(0, 0, width, height).ring,), self.theme.paper)
-        marks = [paper, *detail_marks(detail, result, {finding.key: number}, view)]
+        alone = replace(result, findings=(finding,))
+        marks = [paper, *detail_marks(detail, alone, {finding.key: number}, view)]
         image = QImage(round(width * _DOTS), round(height * _DOTS), QImage.Format.Format_RGB32)
         image.fill(Qt.GlobalColor.white)
         painter = QPainter(image)
@@ -67,7 +71,11 @@ class Picturing:
 
 
 def _png(image: QImage) -> bytes:
-    buffer = QBuffer()
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, "PNG")  # type: ignore[call-overload]  # the stubs want bytes, Qt takes both
-    return bytes(buffer.data().data())
+    """Return a PNG with a palette of its own: a drawing has few colours, and weighs a third so."""
+    plain = image.convertToFormat(QImage.Format.Format_RGBA8888)
+    size = plain.width(), plain.height()
+    picture = Image.frombytes("RGBA", size, bytes(plain.constBits())).convert("RGB")
+    few = picture.quantize(_COLOURS, Image.Quantize.MEDIANCUT, dither=Image.Dither.NONE)
+    stream = BytesIO()
+    few.save(stream, "PNG")
+    return stream.getvalue()
