@@ -3,7 +3,7 @@
 from dataclasses import replace
 from operator import is_not
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
@@ -67,7 +67,7 @@ class Walking(QObject):
         self.page.begin(self._showing.chosen_key)
         self.asked.emit()
         self.show()
-        self.page.foot.onward.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.page.rest()
 
     def end(self) -> None:
         """Go back to the drawing, to the place one was at."""

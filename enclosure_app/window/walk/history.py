@@ -34,7 +34,12 @@ def contest(project: Project, section: str, stop: Stop) -> tuple[str, ...]:
 
 
 def said_lines(said: tuple[Said, ...]) -> tuple[str, ...]:
-    """Return what was said, each in a line; looks without a remark stand at their questions."""
+    """Return what was said, each in a line, but for what stands elsewhere on the page.
+
+    Looks without a remark stand at their questions, and the only verdict stands above its buttons.
+    """
+    if len(said) == 1 and isinstance(said[0], Decision) and not said[0].photographs:
+        return ()
     told = [each for each in said if not isinstance(each, SiteCheck) or _has_more(each)]
     return tuple(map(_line, told))
 

@@ -128,6 +128,10 @@ class WalkPage(QWidget):
             self.here = ahead[0] if ahead else _SIGN
         self.moved.emit()
 
+    def rest(self) -> None:
+        """Rest the keys on the way onward: what was typed or touched is put down."""
+        self.foot.onward.setFocus()
+
     def show_drawing(self) -> None:
         """Show the drawing instead of a photograph or a rule's page."""
         self.picture.setCurrentWidget(self.place)

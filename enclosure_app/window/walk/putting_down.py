@@ -45,7 +45,8 @@ class PuttingDown(QObject):
             self._settings.who = who or self._settings.who
             verdict = verdict_on(stop.finding, state, who, now(), reason)
             words = self.tr("Verdict: {}").format(state_word(state))
-            self._apply(words, lambda project: set_decision(project, verdict))
+            if self._apply(words, lambda project: set_decision(project, verdict)):
+                self._page.rest()
 
     def _answer(self, key: str, seen: Seen) -> None:
         self._look([(key, seen)])
@@ -54,20 +55,21 @@ class PuttingDown(QObject):
         """Say of every question of a place that nobody answered that it is in order."""
         looks = self._page.words.look_here.looks
         left = [(key, Seen.IN_ORDER) for key, row in looks.rows.items() if not row.is_answered]
-        self._look(left)
+        if self._look(left):
+            self._page.rest()
 
-    def _look(self, looks: Sequence[tuple[str, Seen]]) -> None:
+    def _look(self, looks: Sequence[tuple[str, Seen]]) -> bool:
         made = [check for key, seen in looks if (check := self._check(key, seen))]
         if not self._named() or not made:
             self.undone.emit()  # what was touched goes back
-            return
+            return False
 
         def after(project: Project) -> Project:
             for check in made:
                 project = tick(project, check)
             return project
 
-        self._apply(self.tr("What was seen on site"), after)
+        return self._apply(self.tr("What was seen on site"), after)
 
     def _named(self) -> bool:
         """Whether it is known who speaks; else the name is asked for in place."""
@@ -107,6 +109,7 @@ class PuttingDown(QObject):
             done = self._note_look(stop, words, pictures)
         if done:
             self._page.words.note.clear()
+            self._page.rest()
 
     def _note_look(self, stop: Stop | None, words: str, pictures: list[Photograph]) -> bool:
         """Put words and photographs to a look: to what is not in order there, else to the first."""

@@ -33,6 +33,13 @@ def test_verdicts_and_remarks_are_told_in_their_order() -> None:
     assert photographs_of(project, said) == (PICTURE,)
 
 
+def test_the_only_verdict_is_not_told_twice() -> None:
+    project = set_decision(BEGUN, verdict_on(eave.SHORT, State.MENDED, "Ida", MORNING))
+    assert said_lines(said_of(project, "", SHORT)) == ()
+    again = set_decision(project, verdict_on(eave.SHORT, State.TO_BE_MENDED, "Per", NOON))
+    assert len(said_lines(said_of(again, "", SHORT))) == 2
+
+
 def test_of_a_place_only_looks_with_more_to_them_are_told() -> None:
     (first, _), (second, _) = TAPE.items
     project = tick(BEGUN, SiteCheck(first, Seen.IN_ORDER, "Ida", MORNING, section=SECTION))

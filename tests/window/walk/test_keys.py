@@ -53,6 +53,20 @@ def test_numbers_decide_about_a_finding(walk: WalkPage, qtbot: QtBot) -> None:
     assert walk.here == key
 
 
+def test_keys_lead_on_after_what_was_typed(walk: WalkPage, qtbot: QtBot) -> None:
+    to_place(walk, finding=True)
+    at = [stop.key for stop in walk.stops].index(walk.here)
+    press(walk, qtbot, K.Key_4)
+    qtbot.keyClicks(walk.words.finding.verdict.reason, "Drawn wrong")
+    press(walk, qtbot, K.Key_Return)
+    press(walk, qtbot, K.Key_R)
+    qtbot.keyClicks(walk.words.note.words, "Seen with Per")
+    press(walk, qtbot, K.Key_Return)
+    assert project(walk).remarks[-1].remark == "Seen with Per"
+    press(walk, qtbot, K.Key_Right)
+    assert walk.here == walk.stops[at + 1].key
+
+
 def test_numbers_answer_the_questions_of_a_place_one_after_the_other(
     walk: WalkPage, qtbot: QtBot
 ) -> None:
