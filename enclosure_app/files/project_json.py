@@ -184,6 +184,7 @@ _PROJECT = record(
     sign_offs=several(said.SIGN_OFF),
     revision=form.text,
     carried=several(said.CARRIED),
+    questions=several(said.QUESTION),
     sections=several(_SECTION),
     underlays=several(
         record(

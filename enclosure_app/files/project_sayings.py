@@ -9,6 +9,7 @@ from enclosure_app.language import say
 from enclosure_app.model.carried import Carried, Subject
 from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.question import Question
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.site_check import Seen, SiteCheck
@@ -65,6 +66,16 @@ CARRIED = brief(
     when=form.text,
     id=form.text,
     after=_AFTER,
+)
+QUESTION = brief(
+    Question,
+    earlier=_SUBJECT,
+    about=form.text,
+    revision=form.text,
+    section=form.text,
+    at=form.maybe(form.point),
+    asked=several(form.text),
+    id=form.text,
 )
 PHOTOGRAPH = record(
     Photograph,

@@ -13,6 +13,7 @@ from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow
 from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.question import Question
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.section import Section
 from enclosure_app.model.sign_off import SignOff
@@ -112,7 +113,7 @@ class Project:
     What people said is only ever added to: `decisions`, `remarks`, `site_checks`, `sign_offs`, in
     the order they were made, and the `photographs` that they name, by key (`model.verdicts`).
     `revision` tells the drawing from those that it took the place of, and `carried` which of
-    their findings are found here. `id` is the same in all copies of one project; two projects
+    their findings are found here, `questions` of which nobody knows (`model.questions`). `id` is the same in all copies of one project; two projects
     that hold the same are equal all the same.
     """
 
@@ -134,6 +135,7 @@ class Project:
     photographs: Mapping[str, Photograph] = field(default_factory=lambda: MappingProxyType({}))
     revision: str = ""
     carried: tuple[Carried, ...] = ()
+    questions: tuple[Question, ...] = ()
     id: str = field(default_factory=lambda: uuid4().hex, compare=False)
 
 

@@ -14,6 +14,7 @@ from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.project import Decision, Project, State, Underlay
+from enclosure_app.model.question import Question
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
 from enclosure_app.model.sign_off import SignOff
@@ -118,6 +119,9 @@ photographs = st.builds(
 )
 subjects = st.builds(Subject, texts, texts, texts)
 links = st.builds(Carried, subjects, subjects, st.booleans(), texts, texts, texts, many(texts))
+questions = st.builds(
+    Question, subjects, texts, texts, texts, st.none() | places, many(texts), texts
+)
 sign_offs = st.builds(
     SignOff, texts, texts, texts, texts, texts, st.booleans(), texts, texts, many(texts)
 )
@@ -173,6 +177,7 @@ def projects(draw: st.DrawFn) -> Project:
         photographs=MappingProxyType(pictures),
         revision=draw(texts),
         carried=draw(many(links)),
+        questions=draw(many(questions)),
         underlays=draw(many(underlays, 0, 2)),
         layouts=draw(many(texts)),
         layers=draw(many(rows)),

@@ -15,6 +15,7 @@ from enclosure_app.model.carried import Carried
 from enclosure_app.model.moment import instant
 from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.question import Question
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.site_check import SiteCheck
@@ -33,6 +34,7 @@ def united(ours: Project, theirs: Project) -> Project:
         site_checks=_in_order(_all(ours.site_checks, theirs.site_checks)),
         sign_offs=_in_order(_all(ours.sign_offs, theirs.sign_offs)),
         carried=_in_order(_all(ours.carried, theirs.carried)),
+        questions=_questions(ours.questions, theirs.questions),
         photographs=_photographs(ours.photographs, theirs.photographs),
         id=min(ours.id, theirs.id),
     )
@@ -63,6 +65,11 @@ def _in_order(sayings: list[T]) -> tuple[T, ...]:
 
 def _by_moment(remarks: list[Remark]) -> tuple[Remark, ...]:
     return tuple(sorted(remarks, key=lambda each: (instant(each.when), each.id, repr(each))))
+
+
+def _questions(ours: Iterable[Question], theirs: Iterable[Question]) -> tuple[Question, ...]:
+    named = {each.id or repr(each): each for each in chain(ours, theirs)}
+    return tuple(named[name] for name in sorted(named))
 
 
 def _photographs(

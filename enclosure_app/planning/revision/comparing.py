@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from enclosure_app.model.carried import WHOLE, Carried, Subject
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import Project
+from enclosure_app.model.question import Question
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.standing import new_id
 from enclosure_app.model.whereabouts import Said, Trail, subject_of
@@ -37,8 +38,8 @@ class SectionRevision:
 class Revision:
     """A revised drawing laid over an earlier one. `project` is the later one, with what was said.
 
-    What is certain is carried on in it. Of the rest `model.whereabouts.homeless` knows, until a
-    person says where it belongs (`edits.say_where`).
+    What is certain is carried on in it. Of the rest `model.questions.open_questions` knows,
+    until a person says where it belongs (`edits.say_where`).
     """
 
     project: Project
@@ -75,6 +76,11 @@ def compared(
         *lost,
         *(_fresh(each, [f for f in of if id(f) not in asked]) for each, of in lone_new),
     )
+    return Revision(_carried_on(before, after, sections), sections)
+
+
+def _carried_on(before: Project, after: Project, sections: Sequence[SectionRevision]) -> Project:
+    """Return the later project with links for what is certain, and questions for what is not."""
     links = (
         *_whole_sections(before, after, sections),
         *_carried(before, after, sections),
@@ -82,7 +88,8 @@ def compared(
     )
     known = {each.id for each in after.carried}
     added = tuple(each for each in links if each.id not in known)
-    return Revision(replace(after, carried=(*after.carried, *added)), sections)
+    questions = {each.id: each for each in (*after.questions, *_asked(before, after, sections))}
+    return replace(after, carried=(*after.carried, *added), questions=tuple(questions.values()))
 
 
 def _sheets(project: Project, found: Sequence[SectionResult]) -> list[Row]:
@@ -150,6 +157,25 @@ def _carried(
                 key = match.new.key if match.new else f"{GONE}{match.old.key}"
                 earlier = Subject(before.revision, section.old, match.old.key)
                 yield link(earlier, Subject(after.revision, section.new, key))
+
+
+def _asked(
+    before: Project, after: Project, sections: Iterable[SectionRevision]
+) -> Iterator[Question]:
+    """Yield what is to be asked, kept for whoever answers it another day."""
+    for section in sections:
+        for match in section.findings:
+            if match.old and match.fate is Fate.NOT_SURE:
+                earlier = Subject(before.revision, section.old, match.old.key)
+                yield Question(
+                    earlier,
+                    match.old.message,
+                    after.revision,
+                    section.new,
+                    section.pieces.ground.place(match.old.at) if section.pieces else None,
+                    tuple(each.key for each in match.asked) if section.new else (),
+                    new_id("question", *earlier, after.revision),
+                )
 
 
 def _gone_before(

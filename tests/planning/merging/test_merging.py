@@ -10,6 +10,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.questions import open_questions
 from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.standing import standing
 from enclosure_app.model.verdicts import verdicts_in
@@ -123,7 +124,9 @@ def test_a_verdict_about_one_persons_drawing_is_not_given_to_the_others() -> Non
     assert {*verdicts_in(done, "Wall")} == {GAP}
     assert {subject.key for subject in homeless(done)} == {NEW}
     assert len(done.decisions) == 3
-    told = edits.say_where(done, next(iter(homeless(done))), ("Wall", ""), ("Ida", WHEN))
+    (question,) = open_questions(done)
+    assert (question.about, question.at, question.asked) == (NEW, None, ())
+    told = edits.say_where(done, question.earlier, ("Wall", ""), ("Ida", WHEN))
     assert homeless(told) == {}
 
 

@@ -6,6 +6,7 @@ from enclosure_app.model import edits
 from enclosure_app.model.carried import Subject
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.questions import open_questions
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.section import Section
 from enclosure_app.model.sign_offs import signed
@@ -103,9 +104,13 @@ def test_a_gap_that_became_wider_is_asked_about_with_both_beside_each_other() ->
     assert [(f.key, f.measured) for f in match.asked] == [(GAP, 60.0)]
     assert verdicts_in(after.project, "Wall") == {}
     assert homeless(after.project) == {Subject("", "Wall", GAP): Whereabouts.UNTOLD}
+    (question,) = open_questions(after.project)
+    assert (question.about, question.at) == (match.old.message, match.old.at)
+    assert (question.section, question.asked) == ("Wall", (GAP,))
     told = edits.say_where(after.project, Subject("", "Wall", GAP), ("Wall", GAP), ("Ida", WHEN))
     assert verdicts_in(told, "Wall")[GAP].state is State.ACCEPTED
     assert homeless(told) == {}
+    assert open_questions(told) == ()
 
 
 def test_what_moved_as_a_whole_takes_its_verdict_along() -> None:
