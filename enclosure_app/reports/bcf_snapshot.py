@@ -75,7 +75,7 @@ def _png(image: QImage) -> bytes:
     plain = image.convertToFormat(QImage.Format.Format_RGBA8888)
     size = plain.width(), plain.height()
     picture = Image.frombytes("RGBA", size, bytes(plain.constBits())).convert("RGB")
-    few = picture.quantize(_COLOURS, Image.Quantize.MEDIANCUT, dither=Image.Dither.NONE)
+    few = picture.quantize(_COLOURS, Image.Quantize.MAXCOVERAGE, dither=Image.Dither.NONE)
     stream = BytesIO()
     few.save(stream, "PNG")
     return stream.getvalue()

@@ -5,6 +5,8 @@ from pathlib import Path
 import ezdxf
 import pytest
 from ezdxf.document import Drawing
+from ezdxf.enums import TextEntityAlignment
+from ezdxf.math import Vec3
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -122,6 +124,46 @@ def test_new_entries_have_owners_and_what_layer_0_says_of_plotting(
     assert flags.dxf.get("material_handle") == zero.dxf.get("material_handle")
     mark = doc.modelspace()[-1]
     assert mark.dxf.owner == doc.modelspace().layout_key
+
+
+@pytest.mark.parametrize("version", ["R12", "R2000", "R2010", "R2018"])
+def test_marks_are_what_the_library_itself_would_have_written(
+    version: str, tmp_path: Path
+) -> None:
+    """A drawing that it can save whole is marked by it too, and both are read and compared."""
+    plain, theirs, ours_ = (tmp_path / f"{name}.dxf" for name in ("plain", "theirs", "ours"))
+    plain.write_bytes(written(version, "lf"))
+    ours_.write_bytes(put(plain.read_bytes()))
+    doc = ezdxf.readfile(plain)
+    space, on = doc.modelspace(), {"layer": FLAGS}
+    weight = {"lineweight": 70} if version != "R12" else {}
+    space.add_line((0, 0), (10, 5), dxfattribs={**on, **weight})
+    space.add_circle((5, 5), 3.25, dxfattribs=on)
+    number = space.add_text("7", height=2.5, dxfattribs=on)
+    number.set_placement((-4, 1.5), align=TextEntityAlignment.MIDDLE_CENTER)
+    if version != "R12":
+        space.add_lwpolyline([(0, 0), (10, 0), (10, 10)], close=True, dxfattribs=on)
+    doc.saveas(theirs)
+    spliced = [each for each in marks_in(ours_) if version != "R12" or each not in CHAIN]
+    assert marks_in(theirs) == spliced
+
+
+CHAIN = [  # the closed way, which R12 has as lines
+    ("LINE", {"layer": FLAGS, "start": Vec3(a), "end": Vec3(b)})
+    for a, b in (((0, 0), (10, 0)), ((10, 0), (10, 10)), ((10, 10), (0, 0)))
+]
+
+
+def marks_in(path: Path) -> list[tuple[str, dict[str, object]]]:
+    """Return the kinds and attributes of what stands on the layer of flags, sorted by kind."""
+    space = ezdxf.readfile(path).modelspace()
+    apart = {"handle", "owner"}
+    found = [
+        (each.dxftype(), {k: v for k, v in each.dxfattribs().items() if k not in apart})
+        for each in space
+        if each.dxf.layer == FLAGS
+    ]
+    return sorted(found, key=lambda pair: pair[0])
 
 
 def test_dashes_are_as_long_in_a_drawing_that_stretches_all_lines(tmp_path: Path) -> None:
