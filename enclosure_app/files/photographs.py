@@ -118,6 +118,8 @@ def _upright(image: "Image.Image") -> "Image.Image":
     if "A" in turned.mode or "transparency" in turned.info:
         above = turned.convert("RGBA")
         turned = Image.alpha_composite(Image.new("RGBA", above.size, "white"), above)
+    if turned.mode.startswith("I"):  # sixteen bits of grey
+        turned = turned.convert("I").point(lambda value: value * (1 / 256)).convert("L")
     turned = turned if turned.mode == "L" else turned.convert("RGB")
     turned.thumbnail((LONGEST, LONGEST), Image.Resampling.LANCZOS)
     turned.info = {"icc_profile": profile} if profile else {}

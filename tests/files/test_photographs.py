@@ -114,6 +114,23 @@ def test_what_shines_through_is_white_and_grey_stays_grey() -> None:
     assert opened(read_photograph(photographed(marked().convert("L")), "a").data).mode == "L"
 
 
+def test_sixteen_bits_of_grey_are_no_white_sheet() -> None:
+    held = BytesIO()
+    Image.new("I;16", (20, 20), 0x8000).save(held, "PNG")
+    assert opened(read_photograph(held.getvalue(), "a.png").data).getpixel((5, 5)) == 128
+
+
+def test_of_several_pictures_in_one_file_the_first_is_the_photograph() -> None:
+    held = BytesIO()
+    Image.new("RGB", (40, 30), "red").save(
+        held, "MPO", save_all=True, append_images=[Image.new("RGB", (4, 3), "blue")]
+    )
+    photograph = read_photograph(held.getvalue(), "a.jpg")
+    assert photograph.size == (40, 30)
+    red, _, blue = opened(photograph.data).getpixel((5, 5))
+    assert (red > 200, blue < 50) == (True, True)
+
+
 @pytest.mark.parametrize(
     ("data", "sentence"),
     [

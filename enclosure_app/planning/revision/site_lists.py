@@ -37,7 +37,9 @@ def looks_carried(
         each
         for section in revision.sections
         if section.pieces
-        for each in _links(revision, before, section, olds[section.old], news[section.new])
+        for each in _links(
+            revision, before, section, olds.get(section.old, []), news.get(section.new, [])
+        )
         if each.id not in known
     ]
     carried = (*revision.project.carried, *links)
