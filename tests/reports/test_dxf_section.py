@@ -127,7 +127,9 @@ def test_a_crowd_of_flags_is_drawn_smaller_so_that_all_find_room() -> None:
 def test_a_mark_leads_to_the_sheet_or_names_its_finding() -> None:
     result = eave.result()
     name = result.section.name
-    assert told_of(eave.GAP, result, replace(LOOK, scope="1f2e")).link == urn(eave.GAP, name, "1f2e")
+    assert told_of(eave.GAP, result, replace(LOOK, scope="1f2e")).link == urn(
+        eave.GAP, name, "1f2e"
+    )
     linked = told_of(eave.GAP, result, replace(LOOK, sheet="eave.pdf"))
     assert (linked.link, linked.source) == ("eave.pdf", eave.GAP.key)
     assert linked.words == f"Fault · gap, air: {eave.GAP.message}"
