@@ -32,13 +32,18 @@ def subject_of(said: Said) -> Subject:
 
 
 class Trail:
-    """Follows subjects of earlier drawings to the drawing as it is now."""
+    """Follows subjects of earlier drawings to the drawing as it is now.
+
+    Links to a revision that the drawing of now does not come from are of another copy's drawing,
+    which was not chosen when the copies were made one: they lead nowhere.
+    """
 
     def __init__(self, project: Project, *, on_list: bool = False) -> None:
         self._revision = project.revision
         self._links: dict[Subject, list[Carried]] = {}
+        leading = _leading_to(project)
         for each in standing(project.carried):
-            if each.on_list == on_list:
+            if each.on_list == on_list and each.later.revision in leading:
                 self._links.setdefault(each.earlier, []).append(each)
 
     def now(self, subject: Subject) -> Subject | Whereabouts:
@@ -64,6 +69,16 @@ class Trail:
             return Whereabouts.CONTESTED
         (only,) = later
         return only if only.key else Whereabouts.GONE
+
+
+def _leading_to(project: Project) -> set[str]:
+    """Return the drawing of now and all those that it comes from, by their revisions."""
+    steps = {(each.earlier.revision, each.later.revision) for each in project.carried}
+    found, ends = set[str](), {project.revision}
+    while ends:
+        found |= ends
+        ends = {earlier for earlier, later in steps if later in ends} - found
+    return found
 
 
 def standing_in(sayings: Iterable[D], trail: Trail, section: str) -> dict[str, tuple[D, ...]]:

@@ -61,6 +61,14 @@ def test_a_person_outranks_the_program() -> None:
     assert Trail(project(STEP, LAST, person)).now(OLD) == person.later
 
 
+def test_links_to_a_drawing_that_was_not_chosen_lead_nowhere() -> None:
+    """Two copies were revised to B and to X, and the one with B was kept, and revised again."""
+    aside = Carried(OLD, Subject("X", "Eave", "gap:5"), id="x")
+    gone = Carried(OLD, Subject("Y", "Eave", ""), id="y")
+    assert Trail(project(STEP, LAST, aside, gone)).now(OLD) == NOW
+    assert Trail(project(aside, gone)).now(OLD) is Whereabouts.UNTOLD
+
+
 def test_items_of_the_site_list_have_a_trail_of_their_own() -> None:
     on_list = [replace(each, on_list=True) for each in (STEP, LAST)]
     check = SiteCheck("gap:a+b", Seen.IN_ORDER, section="Eave", id="c")
@@ -76,7 +84,8 @@ def test_looks_that_nobody_can_place_are_asked_about_apart() -> None:
 
 
 def test_a_ring_of_links_in_a_file_written_by_hand_ends() -> None:
-    ring = project(STEP, Carried(MIDDLE, OLD, id="r"))
+    lead = Carried(MIDDLE._replace(key="gap:9"), NOW, id="t")
+    ring = project(STEP, Carried(MIDDLE, OLD, id="r"), lead)
     assert Trail(ring).now(OLD) is Whereabouts.CONTESTED
 
 

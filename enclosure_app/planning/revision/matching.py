@@ -46,8 +46,8 @@ def _sure(old: Sequence[Spot], new: Sequence[Spot], pieces: PiecesMatched) -> di
         for b in by_what[a.what]
         if _is_one(a, b, motion, pieces)
     ]
-    twice = _told_apart(rows, names)
-    return {a.key: SpotMatch(_fate(motion, pieces), a.key, b.key) for a, b, motion in twice}
+    told = _told_apart(rows, names)
+    return {a.key: SpotMatch(_fate(motion, pieces), a.key, b.key) for a, b, motion in told}
 
 
 def _fate(motion: Motion, pieces: PiecesMatched) -> Fate:

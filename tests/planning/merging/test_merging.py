@@ -167,6 +167,21 @@ def test_a_revised_drawing_of_one_copy_is_taken_with_what_the_other_said_of_the_
     assert (asked.part, asked.taken) == (Part.DRAWING, Side.THEIRS)
 
 
+def test_of_two_revised_drawings_one_is_chosen_and_what_was_said_follows_it() -> None:
+    common = said(BASE, State.MENDED)
+    one, other = (
+        laid_over(common, replace(common, sections=(section,), revision=name)).project
+        for name, section in (("B", wall(TAPE)), ("C", wall(BEAD)))
+    )
+    done = merged(one, other)
+    (asked,) = done.asked
+    assert (asked.part, done.project.revision) == (Part.DRAWING, "B")
+    assert verdicts_in(done.project, "Wall") == verdicts_in(one, "Wall") != {}
+    theirs = merged(one, other, chosen={asked.key: Side.THEIRS}).project
+    assert verdicts_in(theirs, "Wall") == verdicts_in(other, "Wall")
+    assert theirs.sections == other.sections
+
+
 def test_projects_that_have_nothing_in_common_are_not_made_one() -> None:
     other = replace(project(part("ridge", WALL.products)), title="Barn", id="q")
     with pytest.raises(EnclosureError, match='"House" and "Barn" are not copies of one project'):
