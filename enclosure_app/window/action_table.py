@@ -38,6 +38,8 @@ TABLE: tuple[Row, ...] = (
     Row(FILE, "open_file", "Open…", ("Ctrl+O",),
         "Open a DXF drawing or a project"),
     Row(FILE, "recent"),
+    Row(FILE, "lay_over", "Lay a revised drawing over this one…", (),
+        "What was said stays with its findings; what changed is shown side by side"),
     Row(FILE, "samples"),
     Row(FILE, "parts"),
     Row(FILE),

@@ -40,7 +40,8 @@ class Filing(QObject):
     part that is to be added.
     `asked_units`: the drawing at this path does not say its units, and what the reader said.
     `map_dropped`: the layer map at this path is to be used on what is open.
-    `guard` asks what is to become of unsaved work before something else takes its place.
+    `guard` asks what is to become of unsaved work before something else takes its place. `offer`
+    asks about files that may be wanted otherwise than opened, and returns whether it did.
     """
 
     opened = Signal()
@@ -60,6 +61,7 @@ class Filing(QObject):
         self._order = Order(())
         self._asked = Order(())
         self.guard: Callable[[Then], object] = _go_on
+        self.offer: Callable[[Sequence[Path]], bool] = _never
         self.recent = QMenu(say("Open lately"), window)
         self.recent.aboutToShow.connect(self._fill_recent)
         self.parts = QMenu(say("Add a ready-made part"), window)
@@ -85,8 +87,9 @@ class Filing(QObject):
         kinds = say("Drawings and projects") + f" (*.dxf *.DXF *{SUFFIX})"
         folder = str(self.source.parent) if self.source else ""
         names, _ = QFileDialog.getOpenFileNames(self._window, say("Open"), folder, kinds)
-        if names:
-            self.open_all([Path(name) for name in names])
+        paths = [Path(name) for name in names]
+        if paths and not self.offer(paths):
+            self.open_all(paths)
 
     def open(self, path: Path, wish: Wish | None = None) -> None:
         """Open a drawing or a project."""
@@ -163,7 +166,7 @@ class Filing(QObject):
     def _read(self, order: Order) -> None:
         """Read files while the window goes on; what is open stays until they are read."""
         before = self._document.project
-        read = self._working.reader.read if self._working.apart else _read_here
+        read = self._working.reader.read if self._working.apart else read_here
         names = ", ".join(path.name for path in order.paths)
 
         def work(progress: Progress) -> Project:
@@ -244,9 +247,18 @@ class Filing(QObject):
             self.recent.addAction(say("Nothing yet")).setEnabled(False)
 
 
-def _read_here(order: Order, progress: Progress) -> Project:
+def read_here(order: Order, progress: Progress) -> Project:
+    """Read an order in the thread that asks for it.
+
+    Raises:
+        EnclosureError: a file of it cannot be read.
+    """
     progress.go_on()
     return read_order(order)
+
+
+def _never(_: Sequence[Path]) -> bool:
+    return False
 
 
 def _go_on(then: Then) -> None:

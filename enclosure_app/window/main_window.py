@@ -246,6 +246,8 @@ class MainWindow(QMainWindow):
         """
         under = [path for path in paths if can_lie_under(path)]
         others = [path for path in paths if path not in under]
+        if others and not under and self.commands.revising.offer(others):
+            return
         if others:
             self._under_next = under
             self.commands.files.ask_to_save(partial(self.filing.open_all, others))

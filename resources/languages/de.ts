@@ -320,6 +320,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Lay a revised drawing over this one…</source>
+   <translation>Überarbeitete Zeichnung darüberlegen …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Let a sheet run straight on to what is in its way, or by a typed length</source>
    <translation>Eine Bahn gerade weiterlaufen lassen bis zu dem, was im Weg ist, oder um eine eingegebene Länge</translation>
   </message>
@@ -670,6 +675,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>What was said stays with its findings; what changed is shown side by side</source>
+   <translation>Was gesagt wurde, bleibt bei seinen Befunden; was sich änderte, steht nebeneinander</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Why is this a fault?</source>
    <translation>Warum ist das ein Mangel?</translation>
   </message>
@@ -800,6 +810,29 @@
   </message>
  </context>
  <context>
+  <name>Asking</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/asking.py" />
+   <source>It is gone</source>
+   <translation>Er ist weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/asking.py" />
+   <source>It is number {} now</source>
+   <translation>Er ist jetzt Nummer {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/asking.py" />
+   <source>Leave it open</source>
+   <translation>Offen lassen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/asking.py" />
+   <source>Which one is it now?</source>
+   <translation>Welcher ist er jetzt?</translation>
+  </message>
+ </context>
+ <context>
   <name>Canvas</name>
   <message>
    <location filename="../../enclosure_app/window/canvas/canvas.py" />
@@ -863,6 +896,34 @@
    <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
    <source>{} beside, where lines cross</source>
    <translation>{} daneben, wo sich Linien kreuzen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Comparison</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/comparison.py" />
+   <source>Before · {}</source>
+   <translation>Vorher · {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/comparison.py" />
+   <source>It is not found in the revised drawing any more.</source>
+   <translation>In der überarbeiteten Zeichnung wird er nicht mehr gefunden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/comparison.py" />
+   <source>It was not found in the earlier drawing.</source>
+   <translation>In der früheren Zeichnung wurde er nicht gefunden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/comparison.py" />
+   <source>Revised · {}</source>
+   <translation>Überarbeitet · {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/comparison.py" />
+   <source>The section was not surely found again.</source>
+   <translation>Der Schnitt wurde nicht sicher wiedergefunden.</translation>
   </message>
  </context>
  <context>
@@ -2349,6 +2410,165 @@
    <location filename="../../enclosure_app/window/walk/putting_down.py" />
    <source>What was seen on site</source>
    <translation>Was auf der Baustelle gesehen wurde</translation>
+  </message>
+ </context>
+ <context>
+  <name>Revised</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>A revised drawing</source>
+   <translation>Eine überarbeitete Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Lay the revised drawing over it</source>
+   <translation>Überarbeitete Zeichnung darüberlegen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Leave the drawing as it was</source>
+   <translation>Zeichnung lassen, wie sie war</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Left open: {}. What was said of them stays, and waits.</source>
+   <translation>Offen gelassen: {}. Was dazu gesagt wurde, bleibt und wartet.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Not surely found in it: {}. What was said there stays in the history.</source>
+   <translation>Darin nicht sicher gefunden: {}. Was dort gesagt wurde, bleibt im Verlauf.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Type your name: it is put beside what you say.</source>
+   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>What became of each finding</source>
+   <translation>Was aus jedem Befund wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>You say: it is found again</source>
+   <translation>Sie sagen: wiedergefunden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>You say: it is gone</source>
+   <translation>Sie sagen: weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>{} over {}. Look at what changed; nothing is lost of what was said.</source>
+   <translation>{} über {}. Sehen Sie an, was sich änderte; nichts Gesagtes geht verloren.</translation>
+  </message>
+ </context>
+ <context>
+  <name>RevisedRows</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>Gone</source>
+   <translation>Weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>Moved</source>
+   <translation>Verschoben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>New</source>
+   <translation>Neu</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>Not sure, please look</source>
+   <translation>Nicht sicher, bitte ansehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>Still there</source>
+   <translation>Noch da</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>{} gone</source>
+   <translation>{} weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>{} moved</source>
+   <translation>{} verschoben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>{} new</source>
+   <translation>{} neu</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>{} not sure</source>
+   <translation>{} nicht sicher</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/rows.py" />
+   <source>{} still there</source>
+   <translation>{} noch da</translation>
+  </message>
+ </context>
+ <context>
+  <name>RevisionCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Comparing {}</source>
+   <translation>{} wird verglichen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Drawings (*.dxf *.DXF)</source>
+   <translation>Zeichnungen (*.dxf *.DXF)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Lay a revised drawing over</source>
+   <translation>Überarbeitete Zeichnung darüberlegen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Lay a revised drawing over this one</source>
+   <translation>Überarbeitete Zeichnung darüberlegen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Lay it over</source>
+   <translation>Darüberlegen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Open it by itself</source>
+   <translation>Für sich öffnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Open the earlier drawing or its project first.</source>
+   <translation>Öffnen Sie zuerst die frühere Zeichnung oder ihr Projekt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>The project was changed meanwhile: it is compared again. Look once more.</source>
+   <translation>Das Projekt wurde inzwischen geändert: Es wird neu verglichen. Sehen Sie noch einmal hin.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>{} looks like a revision of the drawing that is open. Laid over it, what was said stays with its findings.</source>
+   <translation>{} sieht nach einer Überarbeitung der offenen Zeichnung aus. Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden.</translation>
   </message>
  </context>
  <context>

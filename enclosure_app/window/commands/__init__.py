@@ -18,6 +18,7 @@ from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.commands.preferring import PreferenceCommands
+from enclosure_app.window.commands.revising import RevisionCommands
 from enclosure_app.window.commands.sections import SectionCommands
 from enclosure_app.window.commands.sketching import SketchCommands
 
@@ -30,6 +31,7 @@ class Commands:
     def __init__(self, parts: Parts) -> None:
         self.files = FileCommands(parts)
         self.answering = AnswerCommands(parts)
+        self.revising = RevisionCommands(parts)
         self.handing_over = HandOverCommands(parts)
         self.editing = EditCommands(parts)
         self.sketching = SketchCommands(parts)
@@ -47,6 +49,7 @@ class Commands:
         rooms = (
             self.files,
             self.answering,
+            self.revising,
             self.handing_over,
             self.editing,
             self.sketching,

@@ -1,0 +1,56 @@
+"""What a person says of an earlier finding that nobody can be sure of."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QButtonGroup, QLabel, QRadioButton, QWidget
+
+from enclosure_app.model.finding import Finding
+from enclosure_app.window.flow_layout import FlowLayout
+
+Answer = Finding | str | None
+"""The later finding that it is, "" where it is gone, None where it is left open."""
+
+
+class Asking(QWidget):
+    """Asks which one it is now. `answered`: the person chose; `answer` is what."""
+
+    answered = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.question = QLabel(self.tr("Which one is it now?"), self)
+        self.buttons: list[QRadioButton] = []
+        self._answers: list[Answer] = []
+        self._group = QButtonGroup(self)
+        self._row = FlowLayout()
+        self._row.addWidget(self.question)
+        self.setLayout(self._row)
+
+    @property
+    def answer(self) -> Answer:
+        """What the person says."""
+        return self._answers[self._group.checkedId()]
+
+    def ask(self, asked: Sequence[tuple[Finding, int | None]], answer: Answer) -> None:
+        """Offer later findings, each with its number in the revised drawing."""
+        for button in self.buttons:
+            self._group.removeButton(button)
+            self._row.removeWidget(button)
+            button.hide()
+            button.deleteLater()
+        self.buttons, self._answers = [], []
+        for finding, number in asked:
+            self._offer(self.tr("It is number {} now").format(number or "?"), finding, answer)
+        self._offer(self.tr("It is gone"), "", answer)
+        self._offer(self.tr("Leave it open"), None, answer)
+
+    def _offer(self, text: str, means: Answer, answer: Answer) -> None:
+        button = QRadioButton(text, self)
+        button.setChecked(means is answer or means == answer)
+        self._group.addButton(button, len(self.buttons))
+        self.buttons.append(button)
+        self._answers.append(means)
+        self._row.addWidget(button)
+        button.show()
+        button.clicked.connect(lambda _=False: self.answered.emit())

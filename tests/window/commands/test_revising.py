@@ -1,0 +1,121 @@
+"""A revised drawing over the open one: read, looked at, laid over as one step, undone."""
+
+from collections.abc import Callable
+from pathlib import Path
+from shutil import copy
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QPushButton
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.model import edits
+from enclosure_app.model.project import Decision, State
+from enclosure_app.model.verdicts import verdicts_in
+from enclosure_app.resources import sample
+from enclosure_app.window.main_window import MainWindow
+
+Opened = Callable[..., MainWindow]
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def shown(opened: Opened, qtbot: QtBot) -> MainWindow:
+    """A window in which something was said of a drawing."""
+    window = opened()
+    qtbot.waitUntil(lambda: window.findings.model.total == 3)
+    finding = window.checking.results[0].findings[0]
+    said = Decision(finding.key, State.ACCEPTED, "Ida", "2026-03-02T10:15:00+02:00", "Dry.",
+                    finding.section, finding.message)  # fmt: skip
+    window.document.apply("said", edits.set_decision(window.document.project, said))
+    return window
+
+
+@pytest.fixture
+def same(tmp_path: Path) -> Path:
+    """The drawing as the office sent it again, with nothing changed."""
+    return Path(copy(sample("eave-flush-faulty.dxf"), tmp_path / "eave-flush-faulty-rev-B.dxf"))
+
+
+def test_what_was_said_stays_with_its_finding_and_all_is_undone_as_one_step(
+    shown: MainWindow, same: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    before = shown.document.project
+    monkeypatch.setattr(QFileDialog, "getOpenFileNames", lambda *_: ([str(same)], ""))
+    shown.do("lay_over")
+    dialog = shown.commands.revising.shown
+    assert dialog is not None
+    assert dialog.isVisible()
+    assert shown.document.project is before  # nothing is laid over by itself
+    qtbot.mouseClick(dialog.take, LEFT)
+    assert not dialog.isVisible()
+    after = shown.document.project
+    assert Path(after.source).name == same.name
+    assert after.revision != before.revision
+    section = after.sections[0].name
+    assert [d.state for d in verdicts_in(after, section).values()] == [State.ACCEPTED]
+    assert shown.document.undo_stack.undoText() == "Lay a revised drawing over"
+    shown.document.undo_stack.undo()
+    assert shown.document.project is before
+
+
+def test_leaving_it_changes_nothing(shown: MainWindow, same: Path, qtbot: QtBot) -> None:
+    before = shown.document.project
+    shown.commands.revising.lay_over_from((same,))
+    dialog = shown.commands.revising.shown
+    assert dialog is not None
+    qtbot.mouseClick(dialog.leave, LEFT)
+    assert not dialog.isVisible()
+    assert shown.document.project is before
+
+
+def test_what_changed_meanwhile_is_compared_again(
+    shown: MainWindow, same: Path, qtbot: QtBot
+) -> None:
+    shown.commands.revising.lay_over_from((same,))
+    dialog = shown.commands.revising.shown
+    assert dialog is not None
+    edited = edits.rename_section(shown.document.project, 0, "Eave")
+    shown.document.apply("name", edited)
+    qtbot.mouseClick(dialog.take, LEFT)
+    assert shown.document.project is edited
+    assert dialog.isVisible()
+    assert "changed meanwhile" in shown.messages.words.text()
+    qtbot.mouseClick(dialog.take, LEFT)
+    assert Path(shown.document.project.source).name == same.name
+
+
+def test_a_drawing_that_is_clearly_a_revision_is_asked_about(
+    shown: MainWindow, same: Path, qtbot: QtBot
+) -> None:
+    before = shown.document.project
+    shown.open_files([same])
+    assert "looks like a revision" in shown.messages.words.text()
+    assert shown.document.project is before
+    buttons = {b.text(): b for b in shown.messages.findChildren(QPushButton)}
+    assert "Open it by itself" in buttons
+    qtbot.mouseClick(buttons["Lay it over"], LEFT)
+    dialog = shown.commands.revising.shown
+    assert dialog is not None
+    assert dialog.isVisible()
+
+
+def test_another_drawing_is_opened_without_a_question(shown: MainWindow) -> None:
+    assert not shown.commands.revising.offer([sample("ridge.dxf")])
+    assert not shown.commands.revising.offer([sample("eave-flush.dxf"), sample("ridge.dxf")])
+
+
+def test_a_file_that_is_no_drawing_is_told_in_one_sentence(
+    shown: MainWindow, tmp_path: Path
+) -> None:
+    (tmp_path / "b.dxf").write_text("no drawing", encoding="utf-8")
+    before = shown.document.project
+    shown.commands.revising.lay_over_from((tmp_path / "b.dxf",))
+    assert "b.dxf" in shown.messages.words.text()
+    assert shown.document.project is before
+    assert shown.commands.revising.shown is None
+
+
+def test_without_a_drawing_there_is_nothing_to_lay_it_over(window: MainWindow) -> None:
+    window.do("lay_over")
+    assert window.messages.words.text() == "Open the earlier drawing or its project first."

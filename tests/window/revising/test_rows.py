@@ -1,0 +1,44 @@
+"""Rows of what became of each finding: what is asked first, then what changed."""
+
+from enclosure_app.model.carried import Subject
+from enclosure_app.planning.revision import Fate
+from enclosure_app.window.revising.rows import (
+    ORDER,
+    fate_count,
+    fate_words,
+    number_in,
+    rows_of,
+    section_named,
+)
+from tests.planning.revision.walls import GAP
+from tests.window.revising.walls_laid import laid
+
+
+def test_what_is_asked_about_stands_first_and_every_finding_has_a_row() -> None:
+    shown = laid()
+    first, *others = rows_of(shown)
+    assert (first.match.fate, first.subject) == (Fate.NOT_SURE, Subject("", "Wall", GAP))
+    assert first.name == "Wall"
+    assert first.gone == ("Wall", "")
+    fates = [row.match.fate for row in (first, *others)]
+    assert fates == sorted(fates, key=ORDER.index)
+    held = {row.match.old.key for row in (first, *others) if row.match.old}
+    assert held == {finding.key for finding in shown.found[0].findings}
+
+
+def test_a_finding_has_its_number_of_the_revised_drawing() -> None:
+    shown = laid()
+    findings = shown.anew[0].findings
+    assert [number_in(shown.anew, each) for each in findings] == [*range(1, len(findings) + 1)]
+    assert number_in(shown.anew, shown.found[0].findings[0]) is None
+
+
+def test_a_section_is_found_by_its_name() -> None:
+    shown = laid()
+    assert section_named(shown.anew, "Wall") is shown.anew[0]
+    assert section_named(shown.anew, "Eave") is None
+
+
+def test_each_fate_has_words() -> None:
+    assert fate_count(Fate.STILL_THERE, 12) == "12 still there"
+    assert len({fate_words(fate) for fate in Fate}) == len(Fate)
