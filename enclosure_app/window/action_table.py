@@ -40,6 +40,8 @@ TABLE: tuple[Row, ...] = (
     Row(FILE, "recent"),
     Row(FILE, "lay_over", "Lay a revised drawing over this one…", (),
         "What was said stays with its findings; what changed is shown side by side"),
+    Row(FILE, "merge_copy", "Merge another copy of this project…", (),
+        "What another person said and drew in a copy, made one with this one"),
     Row(FILE, "samples"),
     Row(FILE, "parts"),
     Row(FILE),

@@ -116,6 +116,7 @@ def style_sheet(c: Colours) -> str:
     QPushButton#main {{ background: {c.accent}; color: {c.on_accent}; border: 0; font-weight: 600; }}
     QPushButton#main:focus, QToolButton:checked:focus {{ border: 2px solid {c.on_accent}; }}
     QPushButton#main:hover {{ border: 2px solid {c.soft}; }}
+    QPushButton#main:disabled {{ background: {c.soft}; color: {c.quiet}; }}
     QPushButton#link {{ background: transparent; border: 0; color: {c.accent}; padding: 2px 0;
                text-align: left; }}
     QPushButton#link:hover {{ text-decoration: underline; }}

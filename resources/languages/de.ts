@@ -360,6 +360,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Merge another copy of this project…</source>
+   <translation>Weitere Kopie dieses Projekts einarbeiten …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>Move</source>
    <translation>Verschieben</translation>
   </message>
@@ -665,6 +670,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>What another person said and drew in a copy, made one with this one</source>
+   <translation>Was jemand anderes in einer Kopie sagte und zeichnete, mit dieser vereint</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>What is picked is made of the product chosen in the list</source>
    <translation>Das Ausgewählte besteht aus dem Produkt, das in der Liste gewählt ist</translation>
   </message>
@@ -924,6 +934,42 @@
    <location filename="../../enclosure_app/window/revising/comparison.py" />
    <source>The section was not surely found again.</source>
    <translation>Der Schnitt wurde nicht sicher wiedergefunden.</translation>
+  </message>
+ </context>
+ <context>
+  <name>ContestCard</name>
+  <message>
+   <location filename="../../enclosure_app/window/merging/cards.py" />
+   <source>Leave them side by side</source>
+   <translation>Nebeneinander stehen lassen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/cards.py" />
+   <source>Let this hold</source>
+   <translation>Dies soll gelten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/cards.py" />
+   <source>The more cautious one counts until somebody decides again.</source>
+   <translation>Das vorsichtigere gilt, bis wieder jemand entscheidet.</translation>
+  </message>
+ </context>
+ <context>
+  <name>DifferenceCard</name>
+  <message>
+   <location filename="../../enclosure_app/window/merging/cards.py" />
+   <source>Keep both</source>
+   <translation>Beide behalten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/cards.py" />
+   <source>Keep what is here</source>
+   <translation>Behalten, was hier steht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/cards.py" />
+   <source>Take the other copy's</source>
+   <translation>Aus der anderen Kopie nehmen</translation>
   </message>
  </context>
  <context>
@@ -1892,6 +1938,250 @@
    <location filename="../../enclosure_app/window/main_window.py" />
    <source>Undo</source>
    <translation>Rückgängig</translation>
+  </message>
+ </context>
+ <context>
+  <name>MergeCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/merging.py" />
+   <source>Merge another copy</source>
+   <translation>Weitere Kopie einarbeiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/merging.py" />
+   <source>Merge another copy of this project</source>
+   <translation>Weitere Kopie dieses Projekts einarbeiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/merging.py" />
+   <source>Open one copy of the project first.</source>
+   <translation>Öffnen Sie zuerst eine Kopie des Projekts.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/merging.py" />
+   <source>Projects</source>
+   <translation>Projekte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/merging.py" />
+   <source>Reading {}</source>
+   <translation>{} wird gelesen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/merging.py" />
+   <source>The project was changed meanwhile: it is compared again. Look once more.</source>
+   <translation>Das Projekt wurde inzwischen geändert: Es wird neu verglichen. Sehen Sie noch einmal hin.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/merging.py" />
+   <source>{} holds nothing that is not here already.</source>
+   <translation>{} enthält nichts, was nicht schon hier ist.</translation>
+  </message>
+ </context>
+ <context>
+  <name>MergeWindow</name>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>Another copy of this project</source>
+   <translation>Weitere Kopie dieses Projekts</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>Leave the project as it was</source>
+   <translation>Projekt lassen, wie es war</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>Make them one</source>
+   <translation>Vereinen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>Still to be chosen: {}.</source>
+   <translation>Noch zu wählen: {}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>The two differ in nothing else.</source>
+   <translation>Sonst unterscheiden sich die beiden nicht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>To be chosen: {}. Decided differently: {}.</source>
+   <translation>Zu wählen: {}. Verschieden entschieden: {}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>Type your name: it is put beside what you say.</source>
+   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>{} adds without a question: {}.</source>
+   <translation>Aus {} kommt ohne Rückfrage hinzu: {}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>MergingWords</name>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 answer about a revision</source>
+   <translation>1 Antwort zu einer Überarbeitung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 look on site</source>
+   <translation>1 Blick vor Ort</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 photograph</source>
+   <translation>1 Foto</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 picture</source>
+   <translation>1 Bild</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 remark</source>
+   <translation>1 Bemerkung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 section</source>
+   <translation>1 Schnitt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 setting</source>
+   <translation>1 Einstellung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 signature</source>
+   <translation>1 Unterschrift</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 verdict</source>
+   <translation>1 Entscheidung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>How loud the rule is: {}</source>
+   <translation>Wie laut die Regel ist: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>Picture under the drawing: {}</source>
+   <translation>Bild unter der Zeichnung: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>Required figure: {}</source>
+   <translation>Geforderter Wert: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>The rule book</source>
+   <translation>Das Regelwerk</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>The title</source>
+   <translation>Der Titel</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>The two copies are of different revisions of the drawing</source>
+   <translation>Die beiden Kopien gehören zu verschiedenen Ständen der Zeichnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>The units</source>
+   <translation>Die Einheiten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>What the layers are</source>
+   <translation>Was die Ebenen sind</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>not in this copy</source>
+   <translation>nicht in dieser Kopie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>nothing that is new here</source>
+   <translation>nichts, was hier neu ist</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>the usual one</source>
+   <translation>das übliche</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} answers about a revision</source>
+   <translation>{} Antworten zu einer Überarbeitung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} is drawn differently</source>
+   <translation>{} ist verschieden gezeichnet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} looks on site</source>
+   <translation>{} Blicke vor Ort</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} photographs</source>
+   <translation>{} Fotos</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} pictures</source>
+   <translation>{} Bilder</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} remarks</source>
+   <translation>{} Bemerkungen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} rows</source>
+   <translation>{} Zeilen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} sections</source>
+   <translation>{} Schnitte</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} settings</source>
+   <translation>{} Einstellungen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} signatures</source>
+   <translation>{} Unterschriften</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} verdicts</source>
+   <translation>{} Entscheidungen</translation>
   </message>
  </context>
  <context>

@@ -16,6 +16,7 @@ from enclosure_app.window.commands.finding import FindingCommands
 from enclosure_app.window.commands.handing_over import HandOverCommands
 from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
+from enclosure_app.window.commands.merging import MergeCommands
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.commands.preferring import PreferenceCommands
 from enclosure_app.window.commands.revising import RevisionCommands
@@ -31,6 +32,7 @@ class Commands:
     def __init__(self, parts: Parts) -> None:
         self.files = FileCommands(parts)
         self.answering = AnswerCommands(parts)
+        self.merging = MergeCommands(parts)
         self.revising = RevisionCommands(parts)
         self.handing_over = HandOverCommands(parts)
         self.editing = EditCommands(parts)
@@ -49,6 +51,7 @@ class Commands:
         rooms = (
             self.files,
             self.answering,
+            self.merging,
             self.revising,
             self.handing_over,
             self.editing,

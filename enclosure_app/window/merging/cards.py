@@ -1,0 +1,125 @@
+"""What two copies differ in, each on a card: both sides beside each other, to be chosen in place."""
+
+from collections.abc import Sequence
+from typing import Generic, TypeVar
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.report import SectionResult
+from enclosure_app.model.section import Section
+from enclosure_app.planning.merging import Difference, Part, Side
+from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.underlay_layer import lying_under
+from enclosure_app.window.checking import unjudged
+from enclosure_app.window.merging.choice import Choice
+from enclosure_app.window.merging.joining import Joined, differing
+from enclosure_app.window.merging.merging_words import title_of, value_words, verdict_words
+from enclosure_app.window.walk.place_view import PlaceView
+
+_PICTURE = 210  # dots
+
+V = TypeVar("V")
+
+
+class Card(QFrame, Generic[V]):
+    """A question with its answers beside each other. `changed`: one of them was chosen."""
+
+    changed = Signal()
+
+    def __init__(self, title: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.title = QLabel(title, self)
+        self.title.setObjectName("panel-title")
+        self.title.setWordWrap(True)
+        self.choices: list[Choice] = []
+        self._values: list[V] = []
+        self._group = QButtonGroup(self)
+        self._group.idToggled.connect(lambda *_: self.changed.emit())
+        self._row = QHBoxLayout()
+        self._row.setSpacing(14)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 8, 12, 10)
+        column.addWidget(self.title)
+        column.addLayout(self._row)
+
+    @property
+    def value(self) -> V | None:
+        """What was chosen, None while nothing was."""
+        which = self._group.checkedId()
+        return None if which < 0 else self._values[which]
+
+    def offer(self, text: str, told: str, value: V, *, stretch: int = 1) -> Choice:
+        """Add one answer."""
+        choice = Choice(text, told, self)
+        self._group.addButton(choice.button, len(self.choices))
+        self.choices.append(choice)
+        self._values.append(value)
+        self._row.addWidget(choice, stretch)
+        return choice
+
+
+class DifferenceCard(Card[Side]):
+    """One thing in which the copies differ: ours, theirs, of a section both."""
+
+    def __init__(
+        self, difference: Difference, of: Joined, look: Look, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(title_of(difference), parent)
+        self.difference = difference
+        self.pictures: list[PlaceView] = []
+        drawn = difference.part is Part.SECTION
+        words = ("", "") if drawn else _values(difference)
+        ours = self.offer(self.tr("Keep what is here"), words[0], Side.OURS)
+        theirs = self.offer(self.tr("Take the other copy's"), words[1], Side.THEIRS)
+        if drawn:
+            self.offer(self.tr("Keep both"), "", Side.BOTH, stretch=0)
+            self._picture(ours, of.ours, _result(of.found, difference.ours.section), look)
+            other = _result(of.found_theirs, difference.theirs.section)
+            self._picture(theirs, of.theirs, other, look)
+
+    def _picture(
+        self, choice: Choice, project: Project, result: SectionResult, look: Look
+    ) -> None:
+        """Show a version of the section, at the place where the two differ."""
+        picture = PlaceView(choice)
+        picture.show_result(result, look, lying_under(project, result.section))
+        place = differing(self.difference.ours.section, self.difference.theirs.section)
+        if place:
+            picture.go_to(*place)
+        else:
+            picture.go_nowhere()
+        choice.show_picture(picture, _PICTURE)
+        self.pictures.append(picture)
+
+
+class ContestCard(Card[Decision | None]):
+    """One finding about which people decided differently without knowing of each other."""
+
+    def __init__(
+        self, place: tuple[str, str], sides: Sequence[Decision], parent: QWidget | None = None
+    ) -> None:
+        section, key = place
+        about = next((each.about for each in sides if each.about), key)
+        super().__init__(f"{section} · {about}", parent)
+        self.place = place
+        for each in sides:
+            self.offer(self.tr("Let this hold"), verdict_words(each), each)
+        both = self.offer(
+            self.tr("Leave them side by side"),
+            self.tr("The more cautious one counts until somebody decides again."),
+            None,
+        )
+        both.button.setChecked(True)
+
+
+def _values(difference: Difference) -> tuple[str, str]:
+    part = difference.part
+    return value_words(part, difference.ours), value_words(part, difference.theirs)
+
+
+def _result(found: Sequence[SectionResult], section: Section) -> SectionResult:
+    """Return what was found in a section; one that was renamed to be compared is only shown."""
+    return next((each for each in found if each.section is section), unjudged(section))
