@@ -4,6 +4,7 @@ Sheets are drawn a few mm apart, which is nothing on paper. The outer sheet of a
 shown further out over the length of the lap; everything else stays where it was drawn.
 """
 
+from collections import defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass
 from graphlib import CycleError, TopologicalSorter
@@ -62,18 +63,27 @@ def shown_sheets(
         if isinstance(piece.shape, Line)
     }
     shown: dict[str, Points] = {name: true[name] for name in true}
-    laps = _laps(result)
+    over = _laps_over(result)
     for name in painting_order(result):
         if name not in true:
             continue
         shifts = []
-        for joint in laps:
-            under = _under(joint, name)
+        for joint in over[name]:
+            under = joint.b if joint.a == name else joint.a
             if under in shown:
                 run = placement.points(joint.run_a if joint.a == name else joint.run_b)
                 shifts.extend(_shift(true[name], run, shown[under], sides))
         shown[name] = _shifted(true[name], shifts)
     return shown
+
+
+def _laps_over(result: SectionResult) -> Mapping[str, list[Joint]]:
+    """Return the laps in which a sheet is the outer one, by the sheet's name."""
+    found: defaultdict[str, list[Joint]] = defaultdict(list)
+    for joint in _laps(result):
+        if joint.over in (joint.a, joint.b):
+            found[joint.over].append(joint)
+    return found
 
 
 def _laps(result: SectionResult) -> list[Joint]:
@@ -84,12 +94,6 @@ def _laps(result: SectionResult) -> list[Joint]:
             if joint.kind is JointKind.LAP and joint.run_a and joint.run_b:
                 found.setdefault((joint.a, joint.b, joint.at), joint)
     return list(found.values())
-
-
-def _under(joint: Joint, name: str) -> str:
-    if joint.over != name or name not in (joint.a, joint.b):
-        return ""
-    return joint.b if joint.a == name else joint.a
 
 
 def _run(line: Line) -> Points:

@@ -216,7 +216,7 @@ def _spot(finding: Finding, way: Points, view: View, sides: Sides) -> Spot:
 def _direction(finding: Finding, at: Point, sides: Sides) -> Point:
     walk = sides.walks.get(finding.control) if finding.control else None
     walk = walk or next(iter(sides.walks.values()), None)
-    return foot(walk.points, at).direction if walk else sides.uphill
+    return walk.way.foot(at).direction if walk else sides.uphill
 
 
 def _text(mm: float | None, units: Units) -> str:

@@ -1,14 +1,11 @@
 """Which way is outward and which way is uphill at a place on the sheet."""
 
-from bisect import bisect_right
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cached_property
-from itertools import accumulate
-from math import dist
 
 from enclosure_app.drawing.placement import Placement
-from enclosure_app.drawing.polylines import distinct, dot, foot, left_of, moved, unit
+from enclosure_app.drawing.polylines import dot, left_of, unit
+from enclosure_app.drawing.ways import Way, way_through
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import LayerResult, Run, SectionResult
@@ -17,16 +14,12 @@ from enclosure_app.model.section import Section
 _STRETCH = 3.0  # mm on paper before and after a place, over which the walk's direction is taken
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Walk:
     """The trace of one control in sheet mm, and whether outside lies on its left."""
 
-    points: Points
+    way: Way
     outside_left: bool
-
-    @cached_property
-    def _stations(self) -> list[float]:
-        return list(accumulate(map(dist, self.points, self.points[1:]), initial=0.0))
 
     def outward(self, at: Point) -> Point:
         """Return the unit vector that leads outside at the place on the walk nearest to `at`.
@@ -34,16 +27,10 @@ class Walk:
         The direction is taken over a short stretch, since a walk steps across from sheet to sheet
         just where they lap.
         """
-        along = foot(self.points, at).along
-        before, after = (self._at(along + by) for by in (-_STRETCH, _STRETCH))
+        along = self.way.foot(at).along
+        before, after = (self.way.at(along + by)[0] for by in (-_STRETCH, _STRETCH))
         x, y = left_of(unit(before, after))
         return (x, y) if self.outside_left else (-x, -y)
-
-    def _at(self, along: float) -> Point:
-        """Return the place at `along`; beyond an end the walk goes on straight."""
-        i = min(max(bisect_right(self._stations, along) - 1, 0), len(self.points) - 2)
-        direction = unit(self.points[i], self.points[i + 1])
-        return moved(self.points[i], direction, along - self._stations[i])
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,10 +70,9 @@ def sides_of(result: SectionResult, placement: Placement) -> Sides:
     gravity = section.gravity or (0.0, -1.0)
     walks = {}
     for control, layer in result.layers.items():
-        points = walk_points(layer)
-        if len(points) > 1:
-            left = _outside_is_left(points, section)
-            walks[control] = Walk(placement.points(points), left)
+        way = _way_of(layer)
+        if len(way) > 1:
+            walks[control] = Walk(way.placed(placement), _outside_is_left(way, section))
     return Sides(
         walks,
         placement.points(section.inside),
@@ -97,16 +83,19 @@ def sides_of(result: SectionResult, placement: Placement) -> Sides:
 
 def walk_points(layer: LayerResult) -> Points:
     """Return the whole way of the pen in section mm, over lifts as well."""
-    points: list[Point] = []
-    for step in layer.walk:
-        points.extend(step.points if isinstance(step, Run) else (step.start, step.end))
-    return distinct(tuple(points))
+    return _way_of(layer).points
 
 
-def _outside_is_left(walk: Points, section: Section) -> bool:
+def _way_of(layer: LayerResult) -> Way:
+    return way_through(
+        step.points if isinstance(step, Run) else (step.start, step.end) for step in layer.walk
+    )
+
+
+def _outside_is_left(walk: Way, section: Section) -> bool:
     """Ask every mark; an outside mark on the left or an inside mark on the right speaks for left."""
-    votes = [1 if foot(walk, mark).left else -1 for mark in section.outside]
-    votes += [-1 if foot(walk, mark).left else 1 for mark in section.inside]
+    votes = [1 if walk.foot(mark).left else -1 for mark in section.outside]
+    votes += [-1 if walk.foot(mark).left else 1 for mark in section.inside]
     return sum(votes) >= 0
 
 

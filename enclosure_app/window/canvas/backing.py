@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from time import perf_counter
 
-from PySide6.QtCore import QObject, QRectF, QSizeF, QTimer, Signal
+from PySide6.QtCore import QObject, QRectF, QSize, QSizeF, QTimer, Signal
 from PySide6.QtGui import QColor, QImage, QPainter
 
 from enclosure_app.drawing.marks import Mark
@@ -61,6 +61,7 @@ class Backing(QObject):
         self._below = below
         self._shown: _Work | None = None
         self._work: _Work | None = None
+        self._spare = QImage()
         self._next: tuple[Scene, Camera, float] | None = None
         self._timer = QTimer(self)
         self._timer.setInterval(0)
@@ -77,7 +78,7 @@ class Backing(QObject):
             return
         self._next = None
         wide = camera.resized(camera.size * (1 + 2 * _BEYOND))
-        image = QImage((wide.size * ratio).toSize(), QImage.Format.Format_RGB32)
+        image = self._sheet((wide.size * ratio).toSize())
         image.setDevicePixelRatio(ratio)
         self._work = _Work(scene, wide, image, _painted(scene, wide, image, self._below))
         self._timer.start()
@@ -112,11 +113,17 @@ class Backing(QObject):
         work, until = self._work, perf_counter() + _TURN
         while work and perf_counter() < until:
             if next(work.steps, _END) is _END:
+                self._spare = self._shown.image if self._shown else QImage()
                 self._shown, self._work, work = work, None, None
                 self._timer.stop()
                 self.ready.emit()
                 if self._next:
                     self.request(*self._next)
+
+    def _sheet(self, size: QSize) -> QImage:
+        """Return a sheet to paint on: the one shown before, since new memory takes long to fill."""
+        sheet, self._spare = self._spare, QImage()
+        return sheet if sheet.size() == size else QImage(size, QImage.Format.Format_RGB32)
 
     def _sees_as(self, camera: Camera, ratio: float) -> bool:
         """Whether the picture under way is seen from the same place as `camera` sees."""

@@ -23,10 +23,10 @@ from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.look import DOTS, Look, legible
+from enclosure_app.window.canvas.near_view import joints_of, pieces_near, rain_near
 
 _ROUND = (45, 135, -45, -135, 0, 180, 90, -90)  # degrees: where a flag may stand about its ring
 _STEM = 2.2  # mm from the ring to the flag
-_NEAR = 0.1  # of the window's sides, beyond which a sheet is left out
 _AT_ONCE = 40  # marks composed before others have a turn
 _LEGIBLE = 2.0  # dots: letters lower than this cannot be read
 _WORDS = 3.0  # mm below a flag for the word of its verdict
@@ -57,6 +57,8 @@ def composing(
     """Compose the same in many steps, so that others may have a turn between them."""
     least = _LEGIBLE / DOTS * placement.scale
     shown = seen_in(only_control(result, look.only), window, least)
+    period = sum(look.theme.pen("rain").dash) * placement.scale
+    shown = replace(shown, rain=rain_near(shown.rain, result.section, window, period))
     if len(shown.section.frame) < 3:
         return Composed((), ())
     marks: list[Mark] = []
@@ -102,43 +104,30 @@ def only_control(result: SectionResult, only: Control | None) -> SectionResult:
 def seen_in(result: SectionResult, window: Box, least: float = 0.0) -> SectionResult:
     """Return the result without the office's lines, its areas cut off outside the window.
 
-    Sheets that do not come near the window are left out. A hatch is made line by line, so that an area far larger than the window would be slow, as
-    would be ten thousand texts; those lower than `least` mm are left out.
+    Pieces that do not come near the window are left out, and their joints. A hatch is made line
+    by line, so that an area far larger than the window would be slow, as would be ten thousand texts; those lower than `least` mm are left out.
     """
     section = result.section
-    pieces = tuple(_cut(piece, window) for piece in section.pieces)
+    near = pieces_near(section, window)
     texts = tuple(
         text
         for text in section.texts
         if text.height >= least and window.holds(text.at, text.height * 40)
     )
-    lean = replace(section, pieces=tuple(filter(None, pieces)), strokes=(), texts=texts)
-    return replace(result, section=lean)
+    pieces = tuple(filter(None, (_cut(piece, window) for piece in near)))
+    lean = replace(section, pieces=pieces, strokes=(), texts=texts)
+    return replace(result, section=lean, layers=joints_of(result.layers, near, section))
 
 
 def _cut(piece: Piece, window: Box) -> Piece | None:
     shape = piece.shape
-    if not isinstance(shape, Area):
-        return piece if _comes_near(window, box_around(shape.points)) else None
-    around = box_around(shape.outer)
-    if _holds(window, around):
+    if not isinstance(shape, Area) or _holds(window, box_around(shape.outer)):
         return piece
     outer = clip_ring(shape.outer, window)
     if not outer:
         return None
     holes = tuple(filter(None, (clip_ring(hole, window) for hole in shape.holes)))
     return replace(piece, shape=Area(outer, holes))
-
-
-def _comes_near(window: Box, other: Box) -> bool:
-    """Whether a run comes into the window, or so near that its lap or its pen may reach into it."""
-    across, up = _NEAR * window.width, _NEAR * window.height
-    return (
-        other.left <= window.right + across
-        and other.right >= window.left - across
-        and other.bottom <= window.top + up
-        and other.top >= window.bottom - up
-    )
 
 
 def _holds(window: Box, other: Box) -> bool:

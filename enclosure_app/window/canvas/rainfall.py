@@ -6,21 +6,21 @@ to rest where the next one stood, so that the picture at rest is that of the she
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import accumulate, pairwise
-from math import ceil, dist
+from math import ceil
 
 from PySide6.QtCore import QObject, QPointF, QRect, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QGuiApplication, QPainter, QPixmap, QPolygonF, QRegion
 
 from enclosure_app.drawing.placement import Box
-from enclosure_app.drawing.polylines import distinct
 from enclosure_app.drawing.rain_marks import DROP, EVERY
 from enclosure_app.drawing.shapes import drop
-from enclosure_app.model.place import Point, Points
+from enclosure_app.drawing.ways import Way
+from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import RainRoute, SectionResult
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.look import DOTS, Look
+from enclosure_app.window.canvas.near_view import way_of
 
 TICK = 40  # ms from one picture to the next
 ROUND = 28  # ticks until every drop is where the next one stood
@@ -32,16 +32,16 @@ _SQUARE = 24  # dots: what is painted anew is told in squares of this size
 
 @dataclass(frozen=True, slots=True)
 class _Route:
-    """The way of a drop in mm of the section, and how far along it each of its points lies."""
+    """The way of a drop, in mm of the section."""
 
-    points: Points
-    stations: tuple[float, ...]
+    way: Way
 
     def places(self, first: float, step: float, window: Box | None) -> Iterator[Point]:
         """Yield the places at `first` and every `step` mm after it that lie in `window`."""
-        for (a, b), (start, end) in zip(
-            pairwise(self.points), pairwise(self.stations), strict=True
-        ):
+        way = self.way
+        for number in way.near(window) if window else range(len(way) - 1):
+            a, b = way.part(number, number + 2)
+            start, end = way.stations[number : number + 2].tolist()
             low, high = _within(a, b, window) if window else (0.0, 1.0)
             size = end - start
             k = ceil((start + low * size - first) / step)
@@ -162,10 +162,9 @@ class Rainfall(QObject):
 
 def _routes(rain: Sequence[RainRoute]) -> Iterator[_Route]:
     for route in rain:
-        points = distinct(route.points)
-        if len(points) > 1:
-            steps = (dist(a, b) for a, b in pairwise(points))
-            yield _Route(points, tuple(accumulate(steps, initial=0.0)))
+        way = way_of(route.points)
+        if len(way) > 1:
+            yield _Route(way)
 
 
 def _within(a: Point, b: Point, box: Box) -> tuple[float, float]:
