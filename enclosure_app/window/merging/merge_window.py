@@ -1,6 +1,6 @@
 """Two copies of the project beside the drawing: what is united, and what is to be chosen."""
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
@@ -33,7 +33,7 @@ class MergeWindow(QDialog):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Another copy of this project"))
-        self.resize(*_SIZE)
+        self.resize(QSize(*_SIZE).boundedTo(self.screen().availableSize()))
         self.joined: Joined | None = None
         self.differences: list[DifferenceCard] = []
         self.contests: list[ContestCard] = []

@@ -3,7 +3,7 @@
 from collections import Counter
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
@@ -23,10 +23,12 @@ from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.flow_layout import FlowLayout
 from enclosure_app.window.revising.comparison import Comparison
 from enclosure_app.window.revising.laying import Choices, Laid
+from enclosure_app.window.revising.row_delegate import RowDelegate
 from enclosure_app.window.revising.rows import ORDER, Row, fate_count, fate_words, rows_of
 
 _SIZE = (1080, 660)
 _GAP = 10  # dots between the list and the pictures
+_LEAST = 220  # dots of the list
 _SHARES = (340, 740)
 
 
@@ -41,7 +43,7 @@ class Revised(QDialog):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("A revised drawing"))
-        self.resize(*_SIZE)
+        self.resize(QSize(*_SIZE).boundedTo(self.screen().availableSize()))
         self.laid: Laid | None = None
         self.rows: tuple[Row, ...] = ()
         self.choices: dict[Subject, tuple[str, str]] = {}
@@ -49,10 +51,10 @@ class Revised(QDialog):
         self.filters: dict[Fate, QPushButton] = {}
         self._filters = FlowLayout()
         self.list = QListWidget(self)
-        self.list.setWordWrap(True)
+        self.list.setMinimumWidth(_LEAST)
         self.list.setSpacing(3)
         self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
-        self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
+        self.list.setItemDelegate(RowDelegate(self.list))
         self.list.setAccessibleName(self.tr("What became of each finding"))
         self.comparison = Comparison(self)
         self.who = QLineEdit(self)

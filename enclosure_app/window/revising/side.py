@@ -11,6 +11,7 @@ from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.underlay_layer import lying_under
 from enclosure_app.window.walk.place_view import PlaceView
 
+_LEAST = (160, 120)  # dots of a picture, on a small screen
 _LINES = 3  # of a sentence that both sides keep room for, so that pictures stay as large
 
 
@@ -22,6 +23,7 @@ class Side(QWidget):
         self.title = QLabel(self)
         self.title.setObjectName("panel-title")
         self.place = PlaceView(self)
+        self.place.setMinimumSize(*_LEAST)
         kept = self.place.sizePolicy()
         kept.setRetainSizeWhenHidden(True)
         self.place.setSizePolicy(kept)
