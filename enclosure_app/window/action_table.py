@@ -40,6 +40,8 @@ TABLE: tuple[Row, ...] = (
     Row(FILE, "recent"),
     Row(FILE, "lay_over", "Lay a revised drawing over this one…", (),
         "What was said stays with its findings; what changed is shown side by side"),
+    Row(FILE, "answer_open", "Answer what a revision left open…", (),
+        "Findings of which something was said, and nobody could tell yet which ones they are now"),
     Row(FILE, "merge_copy", "Merge another copy of this project…", (),
         "What another person said and drew in a copy, made one with this one"),
     Row(FILE, "samples"),

@@ -70,6 +70,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Answer what a revision left open…</source>
+   <translation>Offen Gelassenes beantworten …</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
    <source>As the system</source>
    <translation>Wie das System</translation>
   </message>
@@ -202,6 +207,11 @@
    <location filename="../../enclosure_app/window/action_table.py" />
    <source>Finding before</source>
    <translation>Voriger Befund</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/action_table.py" />
+   <source>Findings of which something was said, and nobody could tell yet which ones they are now</source>
+   <translation>Befunde, zu denen etwas gesagt wurde und von denen noch niemand sagen konnte, welche sie jetzt sind</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/action_table.py" />
@@ -1872,6 +1882,39 @@
   </message>
  </context>
  <context>
+  <name>LeftOpen</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/left_open.py" />
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/left_open.py" />
+   <source>Left open: {}. File, “Answer what a revision left open”, asks again.</source>
+   <translation>Offen gelassen: {}. Datei, „Offen Gelassenes beantworten“ fragt wieder danach.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/left_open.py" />
+   <source>Put down what you said</source>
+   <translation>Festhalten, was Sie sagten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/left_open.py" />
+   <source>Something was said of these findings in an earlier drawing, and nobody could tell yet which ones they are now: {}.</source>
+   <translation>Zu diesen Befunden wurde in einer früheren Zeichnung etwas gesagt, und noch niemand konnte sagen, welche sie jetzt sind: {}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/left_open.py" />
+   <source>What a revision left open</source>
+   <translation>Was eine Überarbeitung offen ließ</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/left_open.py" />
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
+  </message>
+ </context>
+ <context>
   <name>LinesPanel</name>
   <message>
    <location filename="../../enclosure_app/window/lines_panel.py" />
@@ -2276,6 +2319,24 @@
    <location filename="../../enclosure_app/window/noting.py" />
    <source>“{}”: is this line {}?</source>
    <translation>„{}“: Ist diese Linie „{}“?</translation>
+  </message>
+ </context>
+ <context>
+  <name>OpenQuestionCommands</name>
+  <message>
+   <location filename="../../enclosure_app/window/commands/open_questions.py" />
+   <source>Answer what was left open</source>
+   <translation>Offen Gelassenes beantworten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/open_questions.py" />
+   <source>Looking for the places</source>
+   <translation>Die Stellen werden gesucht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/open_questions.py" />
+   <source>Nothing is open: it is known where all that was said belongs.</source>
+   <translation>Nichts ist offen: Von allem Gesagten ist bekannt, wohin es gehört.</translation>
   </message>
  </context>
  <context>

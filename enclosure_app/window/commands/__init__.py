@@ -17,6 +17,7 @@ from enclosure_app.window.commands.handing_over import HandOverCommands
 from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
 from enclosure_app.window.commands.merging import MergeCommands
+from enclosure_app.window.commands.open_questions import OpenQuestionCommands
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.commands.preferring import PreferenceCommands
 from enclosure_app.window.commands.revising import RevisionCommands
@@ -33,6 +34,7 @@ class Commands:
         self.files = FileCommands(parts)
         self.answering = AnswerCommands(parts)
         self.merging = MergeCommands(parts)
+        self.open_questions = OpenQuestionCommands(parts)
         self.revising = RevisionCommands(parts)
         self.handing_over = HandOverCommands(parts)
         self.editing = EditCommands(parts)
@@ -52,6 +54,7 @@ class Commands:
             self.files,
             self.answering,
             self.merging,
+            self.open_questions,
             self.revising,
             self.handing_over,
             self.editing,

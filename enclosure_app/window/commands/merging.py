@@ -13,6 +13,7 @@ from enclosure_app.progress import Progress
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.merging.joining import Chosen, Joined, Settled, as_chosen, joined
 from enclosure_app.window.merging.merge_window import MergeWindow
+from enclosure_app.window.revising.left_open import left_open_words
 from enclosure_app.window.working import Job, Lane
 
 
@@ -100,3 +101,5 @@ class MergeCommands(QObject):
         parts.place.pick(())
         parts.document.apply(self.tr("Merge another copy"), after)
         dialog.close()
+        if told := left_open_words(after):
+            parts.messages.say(told)

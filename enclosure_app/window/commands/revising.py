@@ -21,6 +21,7 @@ from enclosure_app.window.revising.laying import (
     read_revised,
     with_choices,
 )
+from enclosure_app.window.revising.left_open import left_open_words
 from enclosure_app.window.revising.revised import Revised
 from enclosure_app.window.working import Job, Lane
 
@@ -134,3 +135,5 @@ class RevisionCommands(QObject):
         place.turn_to(min(place.index, len(after.sections) - 1))
         place.pick(())
         self._parts.document.apply(self.tr("Lay a revised drawing over"), after)
+        if told := left_open_words(after):
+            self._parts.messages.say(told)

@@ -1,0 +1,73 @@
+"""Answering another day what a revised drawing or a merge left open."""
+
+from PySide6.QtCore import QObject
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.model import edits, moment
+from enclosure_app.model.questions import open_questions
+from enclosure_app.window.checking import Checked, judge
+from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.opening import limits_of
+from enclosure_app.window.revising.laying import Choices
+from enclosure_app.window.revising.left_open import LeftOpen
+from enclosure_app.window.working import Job, Lane
+
+
+class OpenQuestionCommands(QObject):
+    """Shows what is open, and puts down what a person says of it as one step."""
+
+    def __init__(self, parts: Parts) -> None:
+        super().__init__(parts.window)
+        self._parts = parts
+        self.shown: LeftOpen | None = None
+
+    def answer_open(self) -> None:
+        """Ask about everything that is open, with its place in the drawing as it is now."""
+        parts = self._parts
+        project = parts.document.project
+        if not open_questions(project):
+            parts.messages.say(
+                self.tr("Nothing is open: it is known where all that was said belongs.")
+            )
+            return
+        parts.messages.hide()
+        parts.working.begin(
+            Job(
+                Lane.SAYING,
+                self.tr("Looking for the places"),
+                lambda _: judge(project, limits_of(project)),
+                self._show,
+                refused=lambda error: parts.messages.say(str(error)),
+            )
+        )
+
+    def _show(self, checked: Checked) -> None:
+        parts, dialog = self._parts, self._dialog()
+        look, who = parts.canvas.overlay.look, parts.settings.who
+        dialog.show_questions(checked.project, checked.results, look, who)
+        dialog.show()
+        dialog.activateWindow()
+
+    def _dialog(self) -> LeftOpen:
+        if self.shown is None:
+            self.shown = LeftOpen(self._parts.window)
+            self.shown.taken.connect(self._take)
+        return self.shown
+
+    def _take(self, said: Choices, who: str) -> None:
+        """Put down what was said; of a drawing that took this one's place it is asked anew."""
+        parts = self._parts
+        project = parts.document.project
+        shown = self._dialog().project
+        if shown is None or shown.revision != project.revision:
+            self.answer_open()
+            return
+        try:
+            for earlier, now in said.items():
+                project = edits.say_where(project, earlier, now, (who, moment.now()))
+        except EnclosureError as error:
+            parts.place.refuse(error)
+            return
+        parts.settings.who = who
+        parts.document.apply(self.tr("Answer what was left open"), project)
+        self._dialog().close()

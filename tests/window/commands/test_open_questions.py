@@ -1,0 +1,36 @@
+"""What a revision left open is answered another day, as one step."""
+
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.model.questions import open_questions
+from enclosure_app.window.main_window import MainWindow
+from tests.window.revising.walls_laid import laid
+
+
+def test_an_answer_is_put_down_and_undone(window: MainWindow, qtbot: QtBot) -> None:
+    before = laid().revision.project
+    window.filing.begin(before)
+    window.do("answer_open")
+    dialog = window.commands.open_questions.shown
+    assert dialog is not None
+    assert dialog.isVisible()
+    (card,) = dialog.cards
+    qtbot.keyClick(card.asking.buttons[0], Qt.Key.Key_Space)
+    qtbot.keyClicks(dialog.who, "Jon")
+    qtbot.mouseClick(dialog.take, Qt.MouseButton.LeftButton)
+    assert not dialog.isVisible()
+    after = window.document.project
+    assert open_questions(after) == ()
+    assert after.carried[-1].who == "Jon"
+    assert after.carried[-1].later.key == card.question.asked[0]
+    assert window.settings.who == "Jon"
+    window.document.undo_stack.undo()
+    assert window.document.project is before
+
+
+def test_where_nothing_is_open_it_says_so(window: MainWindow) -> None:
+    window.filing.new_sheet()
+    window.do("answer_open")
+    assert window.messages.words.text().startswith("Nothing is open:")
+    assert window.commands.open_questions.shown is None

@@ -1,0 +1,42 @@
+"""All that is open, asked again: put down with a name, or left."""
+
+import pytest
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.model.carried import Subject
+from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.revising.left_open import LeftOpen, left_open_words
+from tests.planning.revision.walls import GAP
+from tests.window.revising.walls_laid import decided, laid
+
+
+@pytest.fixture
+def left_open(qtbot: QtBot) -> LeftOpen:
+    of = laid()
+    shown = LeftOpen()
+    qtbot.addWidget(shown)
+    shown.show()
+    shown.show_questions(of.revision.project, of.anew, Look(), "")
+    return shown
+
+
+def test_only_what_something_was_said_of_is_asked(left_open: LeftOpen) -> None:
+    assert [card.question.earlier for card in left_open.cards] == [Subject("", "Wall", GAP)]
+    assert left_open.told.text().endswith("which ones they are now: 1.")
+    assert left_open.said == {}
+    assert not left_open.take.isEnabled()
+
+
+def test_what_is_said_needs_a_name(left_open: LeftOpen, qtbot: QtBot) -> None:
+    qtbot.keyClick(left_open.cards[0].asking.buttons[1], Qt.Key.Key_Space)
+    assert not left_open.take.isEnabled()
+    qtbot.keyClicks(left_open.who, "Jon")
+    with qtbot.waitSignal(left_open.taken) as taken:
+        qtbot.mouseClick(left_open.take, Qt.MouseButton.LeftButton)
+    assert taken.args == [{Subject("", "Wall", GAP): ("Wall", "")}, "Jon"]
+
+
+def test_where_to_answer_it_is_said() -> None:
+    assert left_open_words(laid().revision.project).startswith("Left open: 1. File, ")
+    assert left_open_words(decided()) == ""

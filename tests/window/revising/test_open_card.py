@@ -1,0 +1,50 @@
+"""A question that was left open, at its place in the drawing as it is now."""
+
+import pytest
+from PySide6.QtCore import QPointF, Qt
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.model.carried import Subject
+from enclosure_app.model.question import Question
+from enclosure_app.model.questions import open_questions
+from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.revising.open_card import OpenCard
+from tests.window.revising.walls_laid import laid
+
+LAID = laid()
+PROJECT = LAID.revision.project
+
+
+def shown(qtbot: QtBot, question: Question) -> OpenCard:
+    card = OpenCard(question)
+    qtbot.addWidget(card)
+    card.resize(500, 400)
+    card.show()
+    card.show_in(PROJECT, LAID.anew, Look())
+    return card
+
+
+def test_it_stands_where_it_would_be_with_what_it_may_be(qtbot: QtBot) -> None:
+    (question,) = open_questions(PROJECT)
+    card = shown(qtbot, question)
+    assert card.now is None
+    texts = [button.text() for button in card.asking.buttons]
+    assert texts[-2:] == ["It is gone", "Leave it open"]
+    assert len(texts) == 3
+    place = card.side.place
+    (asked,) = (f for f in LAID.anew[0].findings if f.key in question.asked)
+    middle = place.camera.place(QPointF(place.width() / 2, place.height() / 2))
+    assert middle == pytest.approx(asked.at)
+    with qtbot.waitSignal(card.changed):
+        qtbot.keyClick(card.asking.buttons[0], Qt.Key.Key_Space)
+    assert card.now == ("Wall", asked.key)
+    qtbot.keyClick(card.asking.buttons[1], Qt.Key.Key_Space)
+    assert card.now == ("Wall", "")
+
+
+def test_where_the_section_itself_is_lost_there_is_no_picture(qtbot: QtBot) -> None:
+    card = shown(qtbot, Question(Subject("", "Eave", "gap:x"), "A gap."))
+    assert card.title.text() == "Eave · A gap."
+    assert not card.side.isVisible()
+    qtbot.keyClick(card.asking.buttons[0], Qt.Key.Key_Space)
+    assert card.now == ("Eave", "")
