@@ -1,18 +1,22 @@
-"""A designer's whole job: open, delete and redraw a piece, see the gap go, save, reopen, issue."""
+"""A designer's whole job, by mouse and keys: import, map, trace, sketch, see the gap go, issue."""
 
 from collections.abc import Callable
 from itertools import pairwise
-from math import atan2, degrees
+from math import atan2, degrees, dist
 from pathlib import Path
 
+import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.place import Line, Points
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import Verdict
+from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
+from tests.window.designer import Designer
 
+LEFT = Qt.MouseButton.LeftButton
 Opened = Callable[..., MainWindow]
 
 
@@ -79,3 +83,102 @@ def keep_and_issue(window: MainWindow, qtbot: QtBot, tmp_path: Path) -> None:
     assert verdict(window, qtbot) is Verdict.CONTINUOUS
     window.commands.files.write_pdf_to(tmp_path / "eave.pdf")
     assert (tmp_path / "eave.pdf").read_bytes().startswith(b"%PDF")
+
+
+def layers_of(window: MainWindow) -> set[str]:
+    return {piece.layer for piece in window.document.project.sections[0].pieces}
+
+
+def choose(window: MainWindow, qtbot: QtBot, layer: str) -> None:
+    """Click a layer's row in the table."""
+    table = window.lines.table
+    index = table.model.index([told.name for told in table.model.rows].index(layer))
+    table.list.scrollTo(index)
+    qtbot.mouseClick(table.list.viewport(), LEFT, pos=table.list.visualRect(index).center())
+
+
+def make_linework(window: MainWindow, qtbot: QtBot, layer: str) -> None:
+    """Say by the keys of the table's menu that a layer is linework to snap to."""
+    choose(window, qtbot, layer)
+    table = window.lines.table
+    qtbot.keyClick(table.list, Qt.Key.Key_Return)
+    qtbot.waitUntil(table.menu.isVisible)
+    for _ in table.menu.actions():
+        qtbot.keyClick(table.menu, Qt.Key.Key_Down)
+        if table.menu.activeAction().text() == "Linework to snap to":
+            break
+    qtbot.keyClick(table.menu, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: layer not in layers_of(window), timeout=5000)
+
+
+def make_product(window: MainWindow, qtbot: QtBot, layer: str, product: str) -> None:
+    """Say with a product of the list what a layer is made of."""
+    choose(window, qtbot, layer)
+    window.lines.choose(product)
+    qtbot.mouseClick(window.lines.table.make, LEFT)
+    qtbot.waitUntil(lambda: layer in layers_of(window), timeout=5000)
+
+
+def gaps(window: MainWindow, qtbot: QtBot) -> int:
+    verdict(window, qtbot)
+    found = window.checking.results[0].findings
+    return sum(f.rule == "gap" and f.control is Control.WATER for f in found)
+
+
+def drawn(window: MainWindow, product: str) -> Points:
+    pieces = window.document.project.sections[0].pieces
+    return next(piece.shape.points for piece in pieces if piece.product == product)
+
+
+def traced(designer: Designer, product: str, run: Points) -> None:
+    """Trace a sheet along a line of the office from one end to the other."""
+    designer.tool("trace")
+    designer.click(run[0])
+    designer.click(run[-1])
+    designer.press(Qt.Key.Key_Return)
+    for there, wanted in zip(drawn(designer.window, product), run, strict=True):
+        assert there == pytest.approx(wanted, abs=0.01), "it lies on the office's line"
+
+
+def sketched(designer: Designer, product: str, run: Points) -> None:
+    """Draw a sheet: its first place and its later ones caught, the second one typed."""
+    designer.tool("sheet")
+    designer.click(run[0])
+    (ax, ay), (bx, by) = run[:2]
+    typed = f"{dist(*run[:2]):.2f} at {degrees(atan2(by - ay, bx - ax)):.3f}"
+    designer.qtbot.keyClicks(designer.window.canvas, typed)
+    designer.press(Qt.Key.Key_Return)
+    for place in run[2:]:
+        designer.click(place)
+    designer.press(Qt.Key.Key_Return)
+    for there, wanted in zip(drawn(designer.window, product), run, strict=True):
+        # a board's corner stands 0.9 mm beside the sheet's end: at this zoom either is caught
+        assert there == pytest.approx(wanted, abs=1.0), "it was caught, or typed"
+
+
+def test_a_drawing_is_imported_mapped_traced_and_completed(
+    window: MainWindow, qtbot: QtBot, tmp_path: Path
+) -> None:
+    window.filing.open(sample("eave-flush.dxf"))
+    products = ("underlayment", "self-adhered-underlayment")
+    underlay, roof_sheet = (drawn(window, product) for product in products)
+    make_linework(window, qtbot, "Roof underlay")
+    make_linework(window, qtbot, "Roof sheet")
+    make_product(window, qtbot, "Board", "osb")
+    window.activateWindow()
+    designer = Designer(window, qtbot)
+
+    designer.product("roof underlayment, fastened", products[0])
+    traced(designer, products[0], underlay)
+    assert gaps(window, qtbot) == 1
+
+    designer.product("roof underlayment, self", products[1])
+    sketched(designer, products[1], roof_sheet)
+    assert gaps(window, qtbot) == 0
+    assert verdict(window, qtbot) is Verdict.CONTINUOUS
+
+    window.do("undo")
+    assert gaps(window, qtbot) == 1
+    window.do("redo")
+    assert gaps(window, qtbot) == 0
+    keep_and_issue(window, qtbot, tmp_path)
