@@ -5,7 +5,7 @@ shown further out over the length of the lap; everything else stays where it was
 """
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Generator, Mapping
 from dataclasses import dataclass
 from graphlib import CycleError, TopologicalSorter
 from math import dist
@@ -56,24 +56,36 @@ def shown_sheets(
     result: SectionResult, placement: Placement, sides: Sides
 ) -> Mapping[str, Points]:
     """Return the run of each line piece on the sheet, laps spread."""
-    section = result.section
+    steps = sheets_in_turn(result, placement, sides)
+    while True:
+        try:
+            next(steps)
+        except StopIteration as end:
+            shown: Mapping[str, Points] = end.value
+            return shown
+
+
+def sheets_in_turn(
+    result: SectionResult, placement: Placement, sides: Sides
+) -> Generator[None, None, Mapping[str, Points]]:
+    """Return the same sheet by sheet, so that others may have a turn between them."""
     true = {
         piece.name: distinct(placement.points(_run(piece.shape)))
-        for piece in section.pieces
+        for piece in result.section.pieces
         if isinstance(piece.shape, Line)
     }
     shown: dict[str, Points] = {name: true[name] for name in true}
     over = _laps_over(result)
     for name in painting_order(result):
-        if name not in true:
-            continue
-        shifts = []
-        for joint in over[name]:
-            under = joint.b if joint.a == name else joint.a
-            if under in shown:
-                run = placement.points(joint.run_a if joint.a == name else joint.run_b)
-                shifts.extend(_shift(true[name], run, shown[under], sides))
-        shown[name] = _shifted(true[name], shifts)
+        if name in true:
+            shifts = []
+            for joint in over[name]:
+                under = joint.b if joint.a == name else joint.a
+                if under in shown:
+                    run = placement.points(joint.run_a if joint.a == name else joint.run_b)
+                    shifts.extend(_shift(true[name], run, shown[under], sides))
+            shown[name] = _shifted(true[name], shifts)
+            yield
     return shown
 
 

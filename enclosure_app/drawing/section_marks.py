@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.glyphs import Facts, Spot, glyph
-from enclosure_app.drawing.laps import lap_run, shown_sheets
+from enclosure_app.drawing.laps import lap_run, sheets_in_turn
 from enclosure_app.drawing.layer_marks import (
     area_marks,
     office_marks,
@@ -67,13 +67,16 @@ class View:
 
 def section_marks(result: SectionResult, view: View) -> tuple[Mark, ...]:
     """Return the marks of a section in sheet mm, cut off at its frame, faults on top."""
-    return tuple(marks_in_turn(result, view))
+    return tuple(mark for mark in marks_in_turn(result, view) if mark is not None)
 
 
-def marks_in_turn(result: SectionResult, view: View) -> Iterator[Mark]:
-    """Yield the same marks as they are made, for whoever has something else to do meanwhile."""
+def marks_in_turn(result: SectionResult, view: View) -> Iterator[Mark | None]:
+    """Yield the same marks as they are made, for whoever has something else to do meanwhile.
+
+    None says that there is no mark yet: the laps of a sheet have been spread.
+    """
     sides = sides_of(result, view.placement)
-    shown = shown_sheets(result, view.placement, sides)
+    shown = yield from sheets_in_turn(result, view.placement, sides)
     frame = frame_box(result, view.placement)
     yield from clipped(_calm(result, view, sides, shown), frame)
     yield from _loud(result, view, sides, shown)

@@ -17,7 +17,7 @@ from enclosure_app.drawing.polylines import Foot, distinct, foot, moved, unit
 from enclosure_app.model.place import Point, Points
 
 _SAME = 1e-9  # mm: as in polylines
-_BLOCK = 64  # stretches of a way that share a box
+_BLOCK = 16  # stretches of a way that share a box
 
 
 @dataclass(frozen=True, eq=False)

@@ -63,8 +63,9 @@ def composing(
         return Composed((), ())
     marks: list[Mark] = []
     for mark in marks_in_turn(shown, _view(placement, look)):
-        marks.append(mark)
-        if len(marks) % _AT_ONCE == 0:
+        if mark is not None:
+            marks.append(mark)
+        if mark is None or len(marks) % _AT_ONCE == 0:
             yield
     cut = next((i for i, mark in enumerate(marks) if _is_frame(mark)), len(marks))
     flags = flags_of(shown, numbers_of(result.findings), placement, look)

@@ -100,3 +100,19 @@ def test_it_is_as_sharp_as_the_screen(backing: Backing, scene: Scene) -> None:
     painter.end()
     coarse = fine.scaled(CAMERA.size.toSize()).scaled(fine.size())
     assert fine != coarse
+
+
+def test_what_is_shown_stays_as_it_is_while_others_are_painted(
+    backing: Backing, scene: Scene
+) -> None:
+    """The sheet of the picture before the last one is painted on again, never the one shown."""
+    night = Scene(scene.result, scene.linework, Look(dark=True))
+    pictures = []
+    for look in (scene, night, scene, night):
+        before = seen(backing)
+        backing.request(look, CAMERA, 1.0)
+        assert seen(backing) == before
+        backing.finish()
+        pictures.append(seen(backing))
+    assert pictures[0] == pictures[2] != pictures[1]
+    assert pictures[1] == pictures[3]
