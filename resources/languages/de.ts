@@ -3049,6 +3049,19 @@
   </message>
  </context>
  <context>
+  <name>Side</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/side.py" />
+   <source>Measured {}</source>
+   <translation>Gemessen {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/side.py" />
+   <source>Measured {}, required {}</source>
+   <translation>Gemessen {}, gefordert {}</translation>
+  </message>
+ </context>
+ <context>
   <name>SignPage</name>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />

@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
+from enclosure_app.drawing.lengths import format_length
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
@@ -12,7 +13,7 @@ from enclosure_app.window.canvas.underlay_layer import lying_under
 from enclosure_app.window.walk.place_view import PlaceView
 
 _LEAST = (160, 120)  # dots of a picture, on a small screen
-_LINES = 3  # of a sentence that both sides keep room for, so that pictures stay as large
+_LINES = 3  # of words that both sides keep room for, so that pictures stay as large
 
 
 class Side(QWidget):
@@ -20,6 +21,7 @@ class Side(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._look = Look()
         self.title = QLabel(self)
         self.title.setObjectName("panel-title")
         self.place = PlaceView(self)
@@ -41,6 +43,7 @@ class Side(QWidget):
 
     def show_section(self, project: Project, result: SectionResult | None, look: Look) -> None:
         """Show a section, or nothing where the drawing has none."""
+        self._look = look
         self.place.setVisible(result is not None)
         if result:
             self.place.show_result(result, look, lying_under(project, result.section))
@@ -48,7 +51,17 @@ class Side(QWidget):
     def show_finding(self, finding: Finding, sentence: str) -> None:
         """Go to a finding, and say what is said of it."""
         self.place.go_to(finding.at, finding.extent)
-        self.told.setText(sentence)
+        self.told.setText("\n".join(filter(None, (sentence, self._figures(finding)))))
+
+    def _figures(self, finding: Finding) -> str:
+        """Return what was measured against what is required, in the project's units."""
+        if finding.measured is None:
+            return ""
+        measured = format_length(finding.measured, self._look.units)
+        if finding.required is None:
+            return self.tr("Measured {}").format(measured)
+        required = format_length(finding.required, self._look.units)
+        return self.tr("Measured {}, required {}").format(measured, required)
 
     def show_nothing(self, at: Point | None, sentence: str) -> None:
         """Go to where something would be, or show the whole section, and say why it is not there."""

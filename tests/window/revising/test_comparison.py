@@ -33,8 +33,8 @@ def test_what_is_not_sure_stands_beside_what_it_may_be(comparison: Comparison) -
     show(comparison, shown, Fate.NOT_SURE)
     match, _ = shown.revision.of(Fate.NOT_SURE)
     assert match.old is not None
-    assert comparison.before.told.text() == match.old.message
-    assert comparison.now.told.text().endswith(f" · {match.asked[0].message}")
+    assert comparison.before.told.text().startswith(f"{match.old.message}\nMeasured 30 mm")
+    assert comparison.now.told.text().startswith(f"3 · {match.asked[0].message}\nMeasured 60 mm")
     assert comparison.asking.isVisible()
     show(comparison, shown, Fate.NOT_SURE, ("Wall", ""))
     assert comparison.now.told.text() == "It is not found in the revised drawing any more."

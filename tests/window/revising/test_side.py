@@ -1,5 +1,7 @@
 """One drawing of two: its place in the middle, and what is said of it."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QPointF
 from pytestqt.qtbot import QtBot
@@ -28,7 +30,15 @@ def test_a_finding_stands_in_the_middle(side: Side) -> None:
     finding = laid().found[0].findings[0]
     side.show_finding(finding, "<b>A gap.</b>")
     assert middle(side) == pytest.approx(finding.at)
-    assert side.told.text() == "<b>A gap.</b>"
+    assert side.told.text() == "<b>A gap.</b>\nMeasured 210 mm, required 0 mm"
+
+
+def test_what_is_not_measured_has_no_figures(side: Side) -> None:
+    finding = laid().found[0].findings[0]
+    side.show_finding(replace(finding, measured=None), "A gap.")
+    assert side.told.text() == "A gap."
+    side.show_finding(replace(finding, measured=30.0, required=None), "A gap.")
+    assert side.told.text() == "A gap.\nMeasured 30 mm"
 
 
 def test_where_it_would_be_is_shown_and_why_it_is_not_there(side: Side) -> None:
