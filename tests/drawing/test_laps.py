@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from enclosure_app.drawing.laps import APART, lap_run, painting_order, shown_sheets
+from enclosure_app.drawing.laps import APART, lap_run, painting_order, sheets_in_turn, shown_sheets
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.polylines import foot, walk_to
 from enclosure_app.drawing.sides import sides_of
@@ -69,3 +69,14 @@ def test_the_lapped_part_of_a_sheet_keeps_the_direction_of_its_run() -> None:
     assert part == back[::-1]
     assert part[0][1] == pytest.approx(44.0)
     assert walk_to(part, 1.0)[1] == (0.0, 1.0)
+
+
+def test_sheets_are_spread_one_in_a_turn() -> None:
+    result = eave.result()
+    sides = sides_of(result, VIEW)
+    whole = shown_sheets(result, VIEW, sides)
+    steps = sheets_in_turn(result, VIEW, sides)
+    assert [next(steps) for _ in whole] == [None] * len(whole)
+    with pytest.raises(StopIteration) as end:
+        next(steps)
+    assert end.value.value == whole

@@ -20,7 +20,7 @@ from enclosure_app.model.section import Piece, Section
 
 _SHARE = 0.1  # of the window's sides, beyond which a piece is left out
 _LONG = 64  # points from which a way is cut off beyond the view
-_KEPT = 4  # ways that are kept: of a section there are few, and one section is seen
+_KEPT = 32  # ways that are kept: few sections have more routes of rain that are long
 
 
 def around(window: Box) -> Box:

@@ -148,7 +148,7 @@ def test_a_long_route_is_cut_off_beyond_the_view_unless_it_leaves_the_frame() ->
 
 
 def test_the_way_along_the_very_same_points_is_made_once() -> None:
-    runs = [tuple((float(i), float(k)) for i in range(3)) for k in range(8)]
+    runs = [tuple((float(i), float(k)) for i in range(3)) for k in range(40)]
     first = way_of(runs[0])
     assert way_of(runs[0]) is first
     made = list(chain.from_iterable(way_of(run).points for run in runs))
