@@ -40,10 +40,10 @@ class Card(QFrame, Generic[V]):
         self._group.idToggled.connect(lambda *_: self.changed.emit())
         self._row = QHBoxLayout()
         self._row.setSpacing(14)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(12, 8, 12, 10)
-        column.addWidget(self.title)
-        column.addLayout(self._row)
+        self.column = QVBoxLayout(self)
+        self.column.setContentsMargins(12, 8, 12, 10)
+        self.column.addWidget(self.title)
+        self.column.addLayout(self._row)
 
     @property
     def value(self) -> V | None:
@@ -105,6 +105,7 @@ class ContestCard(Card[Decision | None]):
         about = next((each.about for each in sides if each.about), key)
         super().__init__(f"{section} · {about}", parent)
         self.place = place
+        self.picture: PlaceView | None = None
         for each in sides:
             self.offer(self.tr("Let this hold"), verdict_words(each), each)
         both = self.offer(
@@ -113,6 +114,18 @@ class ContestCard(Card[Decision | None]):
             None,
         )
         both.button.setChecked(True)
+
+    def show_place(self, of: Joined, look: Look) -> None:
+        """Show the finding's place, if it is found in the drawing that is open."""
+        section, key = self.place
+        for result in of.found:
+            finding = next((each for each in result.findings if each.key == key), None)
+            if result.section.name == section and finding:
+                self.picture = PlaceView(self)
+                self.picture.setMinimumHeight(_PICTURE)
+                self.picture.show_result(result, look, lying_under(of.ours, result.section))
+                self.picture.go_to(finding.at, finding.extent)
+                self.column.insertWidget(1, self.picture)
 
 
 def _values(difference: Difference) -> tuple[str, str]:

@@ -62,6 +62,8 @@ class MergeWindow(QDialog):
         self.contests = [
             ContestCard(place, sides, self) for place, sides in of.merged.contested.items()
         ]
+        for contest in self.contests:
+            contest.show_place(of, look)
         inside = QWidget(self._room)
         column = QVBoxLayout(inside)
         column.setSpacing(8)

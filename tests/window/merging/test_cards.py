@@ -55,3 +55,24 @@ def test_verdicts_stand_side_by_side_unless_one_is_let_hold(qtbot: QtBot) -> Non
     last = card.choices[-1].button
     qtbot.mouseClick(last, LEFT, pos=QPoint(10, last.height() // 2))
     assert card.value is None
+
+
+def test_the_place_that_people_decided_differently_about_is_seen(qtbot: QtBot) -> None:
+    of = contested()
+    card = ContestCard(PLACE, of.merged.contested[PLACE])
+    qtbot.addWidget(card)
+    card.resize(700, 400)
+    card.show_place(of, Look())
+    card.show()
+    assert card.picture is not None
+    (at,) = (f.at for f in of.found[0].findings if f.key == PLACE[1])
+    middle = QPointF(card.picture.width() / 2, card.picture.height() / 2)
+    assert card.picture.camera.place(middle) == pytest.approx(at)
+
+
+def test_what_is_not_found_here_has_no_picture(qtbot: QtBot) -> None:
+    of = contested()
+    card = ContestCard(("Eave", "gap:x"), of.merged.contested[PLACE])
+    qtbot.addWidget(card)
+    card.show_place(of, Look())
+    assert card.picture is None
