@@ -2787,8 +2787,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/revised.py" />
-   <source>Not surely found in it: {}. What was said there stays in the history.</source>
-   <translation>Darin nicht sicher gefunden: {}. Was dort gesagt wurde, bleibt im Verlauf.</translation>
+   <source>Not surely found in it: {}. These go with the earlier drawing; what was said there stays in the history. If they are of other drawings, choose all of these at once.</source>
+   <translation>Darin nicht sicher gefunden: {}. Diese gehen mit der früheren Zeichnung; was dort gesagt wurde, bleibt im Verlauf. Sind sie aus anderen Zeichnungen, wählen Sie alle auf einmal.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/revised.py" />

@@ -77,7 +77,10 @@ class Revised(QDialog):
                 Path(laid.before.source).name or laid.before.title,
             )
         )
-        missing = self.tr("Not surely found in it: {}. What was said there stays in the history.")
+        missing = self.tr(
+            "Not surely found in it: {}. These go with the earlier drawing; what was said there stays "
+            "in the history. If they are of other drawings, choose all of these at once."
+        )
         self.missing.setText(missing.format(", ".join(laid.missing)))
         self.missing.setVisible(bool(laid.missing))
         self._show_filters()
