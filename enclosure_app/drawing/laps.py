@@ -27,6 +27,8 @@ from enclosure_app.model.report import Joint, JointKind, SectionResult
 
 APART = 1.5  # mm on paper between the middle lines of two lapped sheets
 _RAMP = 1.3  # mm on paper over which the outer sheet goes back to its place
+_LEAST = 0.3  # mm on paper: a shorter lap cannot be seen, and its sheet has no room to come back
+_MOST = 4 * APART  # mm on paper that a sheet is shown from its place, however many lie under it
 _AT_END = 0.3  # mm on paper within which a lap reaches the end of its sheet
 
 
@@ -121,8 +123,9 @@ def _shift(sheet: Points, run: Points, under: Points, sides: Sides) -> list[Shif
     outward = sides.outward(at, direction)
     below = foot(under, at).at
     by = APART - dot((at[0] - below[0], at[1] - below[1]), outward)
-    if by <= 0 or end - start <= 0:
+    if by <= 0 or end - start < _LEAST:
         return []
+    by = min(by, _MOST)
     return [Shift(start, end, by if dot(outward, left_of(direction)) > 0 else -by)]
 
 

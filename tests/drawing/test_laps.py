@@ -5,12 +5,15 @@ from dataclasses import replace
 
 import pytest
 
+from enclosure_app.checker import check_section
 from enclosure_app.drawing.laps import APART, lap_run, painting_order, sheets_in_turn, shown_sheets
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.polylines import foot, walk_to
 from enclosure_app.drawing.sides import sides_of
-from enclosure_app.model.place import Point, Points
+from enclosure_app.files.rule_book import load_limits
+from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.report import LayerResult, SectionResult, Verdict
+from tests.benchmarks.walls import wall_of_sheets
 from tests.drawing import eave
 
 VIEW = Placement(20.0)
@@ -80,3 +83,16 @@ def test_sheets_are_spread_one_in_a_turn() -> None:
     with pytest.raises(StopIteration) as end:
         next(steps)
     assert end.value.value == whole
+
+
+@pytest.mark.parametrize("scale", [200.0, 390.0, 1000.0, 4000.0])
+def test_however_small_the_scale_no_sheet_climbs_away_from_its_place(scale: float) -> None:
+    wall = wall_of_sheets(60, gap=False)
+    result = check_section(wall, load_limits())
+    far = Placement(scale)
+    sheets = shown_sheets(result, far, sides_of(result, far))
+    for piece in wall.pieces:
+        assert isinstance(piece.shape, Line)
+        true = far.points(piece.shape.points)
+        off = [foot(true, at).off for at in sheets[piece.name]]
+        assert max(off) <= 4 * APART + 0.01
