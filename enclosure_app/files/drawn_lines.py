@@ -69,5 +69,7 @@ def _path(
     closed: bool,
     holes: tuple[Points, ...] = (),
 ) -> RawPath:
-    tag = Tag("LWPOLYLINE", stroke.handle, stroke.layer, stroke.linetype, stroke.color, stroke.block)
+    tag = Tag(
+        "LWPOLYLINE", stroke.handle, stroke.layer, stroke.linetype, stroke.color, stroke.block
+    )
     return RawPath(tag, points, closed, stroke.width, stroke.filled, holes)
