@@ -9,7 +9,7 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
 from enclosure_app.planning.notes_read import Proposal, proposals
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.giving import given_product
+from enclosure_app.window.lines.giving import given_product
 
 
 class Noting(QObject):

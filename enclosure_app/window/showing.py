@@ -13,7 +13,7 @@ from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking, unjudged
 from enclosure_app.window.layer_preview import Lit
 from enclosure_app.window.next_step import next_step
-from enclosure_app.window.underlaying import scale_step
+from enclosure_app.window.underlay.underlaying import scale_step
 from enclosure_app.window.views import Views
 from enclosure_app.window.words import coordinate, severity_count
 

@@ -17,19 +17,19 @@ from enclosure_app.window.bars import MessageBar, StepBar
 from enclosure_app.window.canvas.canvas import Canvas
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.docks import made_dock
-from enclosure_app.window.filing import Filing
-from enclosure_app.window.findings_panel import FindingsPanel
-from enclosure_app.window.lines_panel import LinesPanel
+from enclosure_app.window.filing.filing import Filing
+from enclosure_app.window.filing.working_bar import WorkingBar
+from enclosure_app.window.findings.findings_panel import FindingsPanel
+from enclosure_app.window.lines.lines_panel import LinesPanel
 from enclosure_app.window.name_strip import NameStrip
-from enclosure_app.window.ribbon_view import RibbonStrip
+from enclosure_app.window.parts.sizes_form import SizesForm
+from enclosure_app.window.ribbon.ribbon_view import RibbonStrip
 from enclosure_app.window.section_row import SectionRow
-from enclosure_app.window.sizes_form import SizesForm
 from enclosure_app.window.start_page import StartPage
-from enclosure_app.window.underlay_pages import PageChooser
-from enclosure_app.window.underlay_strip import UnderlayStrip
+from enclosure_app.window.underlay.underlay_pages import PageChooser
+from enclosure_app.window.underlay.underlay_strip import UnderlayStrip
 from enclosure_app.window.walk.page import WalkPage
 from enclosure_app.window.working import Working
-from enclosure_app.window.working_bar import WorkingBar
 
 _LEFT = Qt.DockWidgetArea.LeftDockWidgetArea
 _RIGHT = Qt.DockWidgetArea.RightDockWidgetArea

@@ -20,9 +20,9 @@ from enclosure_app.drawing.job import SheetJob
 from enclosure_app.drawing.sheet import compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.language import Language, speak
+from enclosure_app.window.filing.printing import drawn
 from enclosure_app.window.languages import TONGUES, speak_in
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.printing import drawn
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.working import Working
 from tests.test_translations import FILES, said

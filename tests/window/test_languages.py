@@ -10,9 +10,9 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.window.languages import AS_SYSTEM, TONGUES, speak_in, tongue_of
-from enclosure_app.window.product_figures import thickness_text
-from enclosure_app.window.typed_length import read_length
-from enclosure_app.window.typed_size import Asked, read_size, written_size
+from enclosure_app.window.products.product_figures import thickness_text
+from enclosure_app.window.typed.typed_length import read_length
+from enclosure_app.window.typed.typed_size import Asked, read_size, written_size
 
 ENGLISH, GERMAN = TONGUES
 

@@ -15,9 +15,9 @@ from enclosure_app.progress import Progress, StoppedError
 from enclosure_app.reports.pdf_report import write_sheets
 from enclosure_app.resources import sample
 from enclosure_app.window.checking import judge
+from enclosure_app.window.filing.printing import drawn, job_for
 from enclosure_app.window.opening import limits_of
 from enclosure_app.window.orders import NotReadError, Order, read_order
-from enclosure_app.window.printing import drawn, job_for
 from enclosure_app.window.reading_apart import Reader, SheetOrder
 
 pypdf = pytest.importorskip("pypdf")

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QFileDialog
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.pdf_answers import answers_for, taken_over
 from enclosure_app.files.pdf_replies import Proposal, read_replies
-from enclosure_app.window.answers import Answers
+from enclosure_app.window.answers.answers import Answers
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.working import Job, Lane
 

@@ -12,7 +12,7 @@ from enclosure_app.model.product import Product
 from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.tools.select import Select
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.giving import given_product
+from enclosure_app.window.lines.giving import given_product
 
 
 class EditCommands(QObject):

@@ -12,7 +12,7 @@ from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.working import Job, Lane
 
 if TYPE_CHECKING:
-    from enclosure_app.window.handing import Open
+    from enclosure_app.window.filing.handing import Open
 
 _Made = TypeVar("_Made")
 
@@ -37,7 +37,7 @@ class HandOverCommands(QObject):
 
     def mark_to(self, path: Path, source: Path) -> None:
         """Write a drawing again with what was found marked in it."""
-        from enclosure_app.window import handing  # noqa: PLC0415  after the window is seen
+        from enclosure_app.window.filing import handing  # noqa: PLC0415  after the window is seen
 
         def tell(left_out: Sequence[str]) -> None:
             told = self.tr("The marked drawing is written: {}").format(path)
@@ -60,7 +60,7 @@ class HandOverCommands(QObject):
 
     def write_table_to(self, path: Path) -> None:
         """Write the findings and the site list as a table, with photographs in a folder beside it."""
-        from enclosure_app.window import handing  # noqa: PLC0415  after the window is seen
+        from enclosure_app.window.filing import handing  # noqa: PLC0415  after the window is seen
 
         def tell(folder: Path | None) -> None:
             told = self.tr("The table is written: {}").format(path)
@@ -80,7 +80,7 @@ class HandOverCommands(QObject):
 
     def write_bcf_to(self, path: Path) -> None:
         """Write the findings as BCF."""
-        from enclosure_app.window import handing  # noqa: PLC0415  after the window is seen
+        from enclosure_app.window.filing import handing  # noqa: PLC0415  after the window is seen
 
         opened = self._opened()
         told = self.tr("The findings are written: {}").format(path)
@@ -90,7 +90,7 @@ class HandOverCommands(QObject):
 
     def _opened(self) -> "Open":
         """Return what is open as it is now."""
-        from enclosure_app.window.handing import Open  # noqa: PLC0415  after the window is seen
+        from enclosure_app.window.filing.handing import Open  # noqa: PLC0415  after the window is seen
 
         parts = self._parts
         return Open(parts.document.project, tuple(parts.checking.results))

@@ -17,7 +17,7 @@ from enclosure_app.model.layer import LayerRow, Role, rows_saying
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.layer_words import guessed_key, meant_word
+from enclosure_app.window.lines.layer_words import guessed_key, meant_word
 from enclosure_app.window.working import Job, Lane
 
 Step = tuple[str, Said | EnclosureError, str]

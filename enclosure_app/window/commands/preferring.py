@@ -4,7 +4,7 @@ from PySide6.QtCore import QObject
 
 from enclosure_app.window.canvas.rainfall import system_wants_motion
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.preferences import Preferences
+from enclosure_app.window.preferences.preferences import Preferences
 
 
 class PreferenceCommands(QObject):

@@ -12,7 +12,7 @@ from enclosure_app.model import moment
 from enclosure_app.model.project import Project
 from enclosure_app.progress import Progress
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.filing import read_here
+from enclosure_app.window.filing.filing import read_here
 from enclosure_app.window.revising.laying import (
     Choices,
     Laid,

@@ -6,7 +6,7 @@ from enclosure_app.model.edits import set_gravity
 from enclosure_app.model.place import Point
 from enclosure_app.model.section import DOWN
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.typed_size import Asked
+from enclosure_app.window.typed.typed_size import Asked
 
 
 class SketchCommands(QObject):

@@ -9,7 +9,7 @@ from enclosure_app.drawing.rule_examples import EXAMPLES
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import Decision
-from enclosure_app.window.verdict_box import VerdictBox
+from enclosure_app.window.findings.verdict_box import VerdictBox
 
 
 class FindingCard(QWidget):

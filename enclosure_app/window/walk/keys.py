@@ -5,7 +5,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 
-from enclosure_app.window.verdict_box import CHOICES
+from enclosure_app.window.findings.verdict_box import CHOICES
 from enclosure_app.window.walk.looks import ANSWERS
 from enclosure_app.window.walk.page import WalkPage
 

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import (
 )
 
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.window.rule_page import RulePage
+from enclosure_app.window.findings.rule_page import RulePage
 from enclosure_app.window.walk.dress import WALK
 from enclosure_app.window.walk.foot import Foot
 from enclosure_app.window.walk.head import Head

@@ -11,8 +11,8 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.files.project_file import SUFFIX, load_project
 from enclosure_app.model.edits import remove_pieces
 from enclosure_app.resources import sample
+from enclosure_app.window.filing.printing import Preview
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.printing import Preview
 
 Opened = Callable[..., MainWindow]
 

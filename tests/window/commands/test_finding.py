@@ -13,8 +13,8 @@ from enclosure_app.files.project_file import load_project, save_project
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Decision, State
+from enclosure_app.window.filing.printing import drawn
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.printing import drawn
 
 Opened = Callable[..., MainWindow]
 _CTRL = Qt.KeyboardModifier.ControlModifier

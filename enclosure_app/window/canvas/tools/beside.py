@@ -12,7 +12,7 @@ from enclosure_app.model.section import Section
 from enclosure_app.window.canvas.picking import line_at, piece_at, segment_at
 from enclosure_app.window.canvas.tools.proposing import ProposingTool, Wish
 from enclosure_app.window.canvas.tools.tool import Pointer, say
-from enclosure_app.window.typed_length import read_length
+from enclosure_app.window.typed.typed_length import read_length
 
 _REACH = 14.0  # dots
 

@@ -20,7 +20,7 @@ from enclosure_app.window.canvas.catches import distance_to
 from enclosure_app.window.canvas.ink import pen
 from enclosure_app.window.canvas.tools.places_tool import PlacesTool
 from enclosure_app.window.canvas.tools.tool import Pointer, say
-from enclosure_app.window.typed_length import read_length
+from enclosure_app.window.typed.typed_length import read_length
 
 _REACH = 8.0  # dots
 _LEAST = 0.1  # mm between the two lines

@@ -12,7 +12,7 @@ from enclosure_app.window.canvas.picking import line_piece_at, lines_along
 from enclosure_app.window.canvas.tools.proposing import REACH, ProposingTool, Wish
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.typed_length import read_signed
+from enclosure_app.window.typed.typed_length import read_signed
 
 _ON = 0.01  # mm
 

@@ -18,7 +18,7 @@ from enclosure_app.window.canvas.ink import pen
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.tools.typing_tool import TypingTool
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.typed_length import read_length
+from enclosure_app.window.typed.typed_length import read_length
 
 _SAME = 0.01  # mm
 

@@ -23,7 +23,7 @@ from enclosure_app.window.canvas.page_moving import edit_apart
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
 from enclosure_app.window.canvas.underlay_pick import apart, movable, underlay_meant
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.typed_length import read_typed
+from enclosure_app.window.typed.typed_length import read_typed
 
 _TYPED = set("0123456789.,'\"/ °@atmcinf")  # with the letters of at, mm, cm, in and ft
 _SAME = 1e-6  # mm

@@ -31,7 +31,7 @@ from enclosure_app.window.canvas.tools.trace_marks import (
 from enclosure_app.window.canvas.tools.typing_tool import TypingTool
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.document import new_gesture
-from enclosure_app.window.typed_length import read_length
+from enclosure_app.window.typed.typed_length import read_length
 
 _LOOK = 30  # ms between two looks at the way to the mouse
 _LAYS = (Lay.ON, Lay.OUTSIDE, Lay.INSIDE)

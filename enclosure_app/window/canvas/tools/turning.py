@@ -13,7 +13,7 @@ from enclosure_app.model.project import Project
 from enclosure_app.window.canvas.tools.proposing import Wish
 from enclosure_app.window.canvas.tools.tool import Edit, Pointer, say
 from enclosure_app.window.canvas.tools.transform import Transform
-from enclosure_app.window.typed_length import read_angle
+from enclosure_app.window.typed.typed_length import read_angle
 
 _SAME = 0.01  # mm
 

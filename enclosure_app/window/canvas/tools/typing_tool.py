@@ -17,7 +17,7 @@ from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.lettering import words
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.typed_length import Typed, read_typed
+from enclosure_app.window.typed.typed_length import Typed, read_typed
 
 _FIRST = set("0123456789.(")
 _FROM = set("-@a")  # these too, where there is a place to go on from

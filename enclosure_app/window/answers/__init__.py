@@ -1,0 +1,1 @@
+"""What reviewers answered in a marked-up PDF."""

@@ -1,0 +1,1 @@
+"""Files: opened, saved, kept against a crash, printed and handed over."""

@@ -1,0 +1,1 @@
+"""What is wrong: the list, the verdicts, the rules' own pages."""

@@ -1,0 +1,1 @@
+"""What the lines are: the table of layers, its map, and giving picked lines a product."""

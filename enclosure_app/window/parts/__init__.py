@@ -1,0 +1,1 @@
+"""Ready-made parts: placed, and asked for their sizes."""

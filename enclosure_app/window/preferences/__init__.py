@@ -1,0 +1,1 @@
+"""Preferences: the rules, the figures, and what is the person's own."""

@@ -1,0 +1,1 @@
+"""The layers unrolled, and what the mouse is told over them."""

@@ -1,0 +1,1 @@
+"""What is typed: lengths, angles, figures, sizes."""

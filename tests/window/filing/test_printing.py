@@ -1,0 +1,181 @@
+"""Sheets as PDF, recorded for print and preview, and stopped."""
+
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+from PySide6.QtGui import QImage, QPainter, QPicture
+from PySide6.QtPrintSupport import QPrinter
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.edits import sign
+from enclosure_app.model.project import Project
+from enclosure_app.model.report import SectionResult
+from enclosure_app.model.section import Stroke
+from enclosure_app.progress import Progress, StoppedError
+from enclosure_app.reports.pdf_painter import MarkPainter
+from enclosure_app.resources import sample
+from enclosure_app.window.checking import judge
+from enclosure_app.window.filing import printing
+from enclosure_app.window.opening import limits_of, new_project
+from enclosure_app.window.orders import Order, read_order
+
+pypdf = pytest.importorskip("pypdf")
+
+Found = tuple[Project, tuple[SectionResult, ...]]
+
+
+@pytest.fixture(scope="module")
+def found() -> Found:
+    order = Order((sample("ridge.dxf"),), layers=sample("layers-second-office.toml"))
+    project = read_order(order)
+    return project, judge(project, limits_of(project)).results
+
+
+def test_the_sheet_is_written_and_says_how_far_it_is(
+    found: Found, qtbot: QtBot, tmp_path: Path
+) -> None:
+    progress, path = Progress(), tmp_path / "ridge.pdf"
+    printing.write_pdf(path, found, progress)
+    assert progress.share is not None
+    assert progress.share >= printing.COMPOSED
+    (page,) = pypdf.PdfReader(path).pages
+    assert "RIDGE" in page.extract_text()
+
+
+def test_a_sheet_that_is_stopped_leaves_the_one_before_as_it_was(
+    found: Found, qtbot: QtBot, tmp_path: Path
+) -> None:
+    path = tmp_path / "ridge.pdf"
+    path.write_bytes(b"the one before")
+    progress = Progress()
+
+    class Impatient(Progress):
+        def tell(self, share: float) -> None:
+            super().tell(share)
+            if share >= printing.COMPOSED:
+                self.stop()
+                self.go_on()
+
+    with pytest.raises(StoppedError):
+        printing.write_pdf(path, found, Impatient())
+    assert path.read_bytes() == b"the one before"
+    assert [each.name for each in tmp_path.iterdir()] == ["ridge.pdf"]
+    progress.stop()
+    with pytest.raises(StoppedError):
+        printing.recorded(*found, progress)
+
+
+def test_where_nothing_is_drawn_nothing_is_recorded(qtbot: QtBot) -> None:
+    project = new_project(Units.MM, "empty")
+    results = judge(project, limits_of(project)).results
+    with pytest.raises(EnclosureError, match="no section to draw"):
+        printing.recorded(project, results, Progress())
+
+
+def rendered(width: float, height: float, dots: float) -> tuple[QImage, QPainter]:
+    image = QImage(round(width * dots), round(height * dots), QImage.Format.Format_RGB32)
+    image.fill(0xFFFFFFFF)
+    image.setDotsPerMeterX(round(1000 * dots * 1.7))  # a device of other inches than the picture's
+    image.setDotsPerMeterY(round(1000 * dots * 1.7))
+    return image, QPainter(image)
+
+
+def test_a_recorded_sheet_is_what_would_be_painted(found: Found, qtbot: QtBot) -> None:
+    """Its heavy lines lie on those painted at once, whatever the device says of its inches."""
+    (sheet,) = printing.recorded(*found, Progress())
+    page = printing.compose_sheets(
+        (printing.drawn(*found),), printing.job_for(found[0]), printing.load_theme()
+    )[0]
+    dots = 3.0
+    image, painter = rendered(sheet.width, sheet.height, dots)
+    printing.paint_sheet(painter, sheet, dots)
+    painter.end()
+    direct, painter = rendered(page.width, page.height, dots)
+    MarkPainter(painter, dots, page.height).paint(page.numbered(1, 1, printing.load_theme()))
+    painter.end()
+    assert image.size() == direct.size()
+    dark = [
+        (x, y)
+        for x in range(0, direct.width(), 3)
+        for y in range(0, direct.height(), 3)
+        if direct.pixelColor(x, y).lightness() < 60
+    ]
+    assert len(dark) > 300
+    close = [
+        any(
+            image.pixelColor(min(x + i, image.width() - 1), min(y + j, image.height() - 1))
+            .lightness() < 140
+            for i in (-1, 0, 1)
+            for j in (-1, 0, 1)
+        )
+        for x, y in dark
+    ]  # fmt: skip
+    assert sum(close) > 0.97 * len(close)
+
+
+def test_a_very_large_sheet_is_dots_to_look_at_and_lines_to_print(
+    found: Found, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(printing, "VERY_MANY", 100)
+    (seen,) = printing.recorded(*found, Progress(), to_look_at=True)
+    (printed,) = printing.recorded(*found, Progress())
+    assert isinstance(seen.picture, QImage)
+    assert isinstance(printed.picture, QPicture)
+    pictures = []
+    for sheet in (seen, printed):
+        image, painter = rendered(sheet.width, sheet.height, 1.0)
+        printing.paint_sheet(painter, sheet, 1.0)
+        painter.end()
+        pictures.append(image)
+    one, other = pictures
+    dark = [(x, y) for x in range(0, one.width(), 2) for y in range(0, one.height(), 2)]
+    apart = [abs(one.pixelColor(*p).lightness() - other.pixelColor(*p).lightness()) for p in dark]
+    assert sum(apart) / len(apart) < 12
+
+
+def test_sheets_are_printed_one_to_a_page(found: Found, qtbot: QtBot, tmp_path: Path) -> None:
+    (sheet,) = printing.recorded(*found, Progress())
+    printer = printing.made_printer(found[0])
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    printer.setOutputFileName(str(tmp_path / "printed.pdf"))
+    printing.print_sheets(printer, [sheet, sheet])
+    pages = pypdf.PdfReader(tmp_path / "printed.pdf").pages
+    assert len(pages) == 2
+    sides = sorted(float(side) for side in pages[0].mediabox[2:])
+    assert [round(side * 25.4 / 72) for side in sides] == [297, 420]
+
+
+def test_only_very_large_sheets_are_written_elsewhere(found: Found, tmp_path: Path) -> None:
+    path = tmp_path / "sheet.pdf"
+    assert printing.order_for(path, found) is None
+    (result,) = found[1]
+    many = tuple(Stroke(((0.0, float(y)), (9.0, float(y)))) for y in range(printing.VERY_MANY + 1))
+    large = replace(result, section=replace(result.section, strokes=many))
+    order = printing.order_for(path, (found[0], (large,)))
+    assert order is not None
+    assert order.path == path
+    assert len(order.results[0].sections[0].section.strokes) == len(many)
+
+
+def test_several_sections_are_a_set_with_a_cover_that_says_who_signed(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    layers = sample("layers-second-office.toml")
+    project = read_order(Order((sample("four-sections-faulty.dxf"),), layers=layers))
+    project = sign(project, 0, "Ida", "2026-03-02T10:00:00+01:00")
+    printing.write_pdf(
+        tmp_path / "set.pdf", (project, judge(project, limits_of(project)).results), Progress()
+    )
+    cover, *sheets = pypdf.PdfReader(tmp_path / "set.pdf").pages
+    assert len(sheets) == 4
+    told = " ".join(cover.extract_text().split())
+    assert "Ida, 2026-03-02" in told
+    assert told.count("not signed") == 4  # three sections, and the sum of them
+    assert printing.job_for(project).drawn == project.revision
+
+
+def test_one_section_has_no_cover(found: Found) -> None:
+    assert not printing.job_for(found[0]).cover
