@@ -23,9 +23,9 @@ from enclosure_app.drawing.title_block import caution_height, caution_marks
 from enclosure_app.drawing.typeface import shorten
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.language import say, say_count
+from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
-from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult, Verdict
 from enclosure_app.model.sign_offs import Signed
 

@@ -13,9 +13,10 @@ from enum import StrEnum
 
 from enclosure_app.drawing.shapes import circle, verdict_shape
 from enclosure_app.drawing.theme import Pen
+from enclosure_app.model.decision import State
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
-from enclosure_app.model.project import State, Underlay
+from enclosure_app.model.underlay import Underlay
 
 BADGE = 1.35  # mm: the radius of the disc on a flag that tells the verdict
 _BADGE_LINE, _BADGE_EDGE = 0.32, 0.25

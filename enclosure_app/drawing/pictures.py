@@ -5,8 +5,8 @@ from collections.abc import Iterator, Sequence
 from enclosure_app.drawing.marks import Overlay, Picture
 from enclosure_app.drawing.placement import Placement, box_around
 from enclosure_app.drawing.theme import Theme
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Section
+from enclosure_app.model.underlay import Underlay
 
 
 def picture_marks(

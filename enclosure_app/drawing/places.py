@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.polylines import distinct
 from enclosure_app.drawing.section_marks import ring_radius
+from enclosure_app.model.decision import Decision
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point, Points
-from enclosure_app.model.project import Decision
 from enclosure_app.model.report import SectionResult
 
 _AREAS = frozenset({"ponding"})  # what is found there has an extent all round

@@ -17,7 +17,7 @@ from enclosure_app.files.pdf_comments import Comment, Identity, read_comments
 from enclosure_app.files.pdf_names import About, NoteName, named
 from enclosure_app.files.pdf_words import Said, said_by
 from enclosure_app.language import say
-from enclosure_app.model.project import State
+from enclosure_app.model.decision import State
 
 _NEAR = 45.0  # points on paper (16 mm) within which a free note stands at a finding
 

@@ -21,8 +21,9 @@ from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.place import Area, Line, Point, Shape
 from enclosure_app.model.product import Bond, Control, Kind, Product
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
+from enclosure_app.model.underlay import Underlay
 
 ABOUT = (
     "A project of enclosure-app. Lengths are millimetres, y up; angles are degrees, anticlockwise; "

@@ -7,8 +7,9 @@ from enclosure_app.files import json_forms as form
 from enclosure_app.files.json_forms import Form, Place, brief, record, several
 from enclosure_app.language import say
 from enclosure_app.model.carried import Carried, Subject
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.question import Question
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.sign_off import SignOff

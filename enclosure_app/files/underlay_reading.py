@@ -9,7 +9,7 @@ from enclosure_app.files import underlay_pdf
 from enclosure_app.files.underlay_image import frames_in, megabytes, read_picture, small_image
 from enclosure_app.language import say
 from enclosure_app.model.edits import PageLines
-from enclosure_app.model.project import Underlay
+from enclosure_app.model.underlay import Underlay
 
 SUFFIXES = (".png", ".jpg", ".jpeg", ".tif", ".tiff", ".bmp", ".webp", ".gif", ".pdf")
 """How the names of files end that can lie under a drawing."""

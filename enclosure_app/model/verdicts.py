@@ -11,9 +11,10 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from types import MappingProxyType
 
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.moment import instant
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.whereabouts import Trail, Whereabouts, standing_in, subject_of

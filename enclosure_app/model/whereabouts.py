@@ -6,7 +6,8 @@ from enum import StrEnum
 from typing import TypeVar
 
 from enclosure_app.model.carried import WHOLE, Carried, Subject
-from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.decision import Decision
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.site_check import SiteCheck

@@ -9,9 +9,9 @@ from enclosure_app.drawing.placement import Box, box_around
 from enclosure_app.drawing.title_block import CAUTION
 from enclosure_app.drawing.verdict_words import verdict_line
 from enclosure_app.language import say
+from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult
 from enclosure_app.reports.dxf_entities import Told, Words
 from enclosure_app.reports.dxf_layers import WORDS

@@ -15,7 +15,7 @@ from enclosure_app.drawing.marks import Picture
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.underlay_pdfium import Part, rendered
 from enclosure_app.language import say
-from enclosure_app.model.project import Underlay
+from enclosure_app.model.underlay import Underlay
 
 _FINEST = 300 / 25.4  # dots for a mm of the sheet
 _MOST = 12_000_000  # dots of one picture

@@ -11,7 +11,7 @@ from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
-from enclosure_app.model.project import Decision, State
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.sign_offs import Signed

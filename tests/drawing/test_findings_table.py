@@ -15,9 +15,9 @@ from enclosure_app.drawing.marks import Flag, Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
-from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import SectionResult
 from tests.drawing import eave
 

@@ -6,8 +6,8 @@ from enclosure_app.drawing.legend import entries, layer_entries, legend_height, 
 from enclosure_app.drawing.marks import Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.theme import load_theme
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.product import Control
-from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import SectionResult, Verdict
 from tests.drawing import eave
 

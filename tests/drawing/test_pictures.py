@@ -6,8 +6,8 @@ from enclosure_app.drawing.marks import points_of
 from enclosure_app.drawing.pictures import picture_marks
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Section
+from enclosure_app.model.underlay import Underlay
 
 FRAME = ((0.0, 0.0), (1000.0, 0.0), (1000.0, 1000.0), (0.0, 1000.0))
 SECTION = Section("Eave", FRAME, (), {})

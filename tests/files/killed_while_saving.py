@@ -17,8 +17,9 @@ from enclosure_app.files.catalogue import load_products
 from enclosure_app.files.project_file import load_project, save_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section
+from enclosure_app.model.underlay import Underlay
 
 FRAME = ((0.0, 0.0), (900.0, 0.0), (900.0, 900.0))
 

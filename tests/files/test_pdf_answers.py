@@ -8,8 +8,9 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.pdf_answers import answers_for, taken_over
 from enclosure_app.files.pdf_replies import Proposal
 from enclosure_app.model.carried import Carried, Subject
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.verdicts import history_of, verdicts_in
 from tests.drawing import eave

@@ -13,7 +13,7 @@ from enclosure_app.drawing.job import SheetJob
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.pdf_names import VERDICTS
 from enclosure_app.files.pdf_replies import Proposal, read_replies
-from enclosure_app.model.project import Decision, State
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.reports.pdf_report import write_sheets
 from tests.drawing import eave
 from tests.files.pdf_reviewer import Reviewer

@@ -6,7 +6,7 @@ from enclosure_app.files.pdf_comments import Comment
 from enclosure_app.files.pdf_names import About, note_name
 from enclosure_app.files.pdf_words import Said, in_plain_words, said_by
 from enclosure_app.language import ENGLISH, Language, speak
-from enclosure_app.model.project import State
+from enclosure_app.model.decision import State
 
 ABOUT = About("eave.dxf", "Eave", "gap:a.end+b.start")
 TOLD = "The sheet stops.\nTo do: Carry it on."

@@ -17,9 +17,10 @@ from enclosure_app.files.project_file import (
     save_project,
 )
 from enclosure_app.files.reading import ReadOptions, read_drawing
+from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
-from enclosure_app.model.project import Project, State, drawing_of, project_from
+from enclosure_app.model.project import Project, drawing_of, project_from
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.site_check import Seen

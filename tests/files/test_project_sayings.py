@@ -6,9 +6,10 @@ from enclosure_app.errors import ListedError
 from enclosure_app.files.project_file import project_bytes, project_of
 from enclosure_app.files.project_sayings import DECISION, PHOTOGRAPH, SIGN_OFF
 from enclosure_app.model import edits
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.sign_off import SignOff
 

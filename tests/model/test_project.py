@@ -2,7 +2,7 @@
 
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
-from enclosure_app.model.project import State, drawing_of, project_from
+from enclosure_app.model.project import drawing_of, project_from
 from enclosure_app.resources import sample
 
 DRAWING = Drawing(
@@ -30,7 +30,3 @@ def test_a_project_has_a_name_of_its_own_that_does_not_tell_it_from_an_equal_one
     assert one == other
     assert one.id != other.id
     assert (one.revision, one.carried, one.photographs) == ("", (), {})
-
-
-def test_a_verdict_that_lets_stand_needs_a_reason() -> None:
-    assert [state for state in State if state.needs_reason] == [State.ACCEPTED, State.NO_FAULT]

@@ -4,8 +4,9 @@ from dataclasses import replace
 
 from enclosure_app.model import edits
 from enclosure_app.model.carried import Subject
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.question import Question
 from enclosure_app.model.questions import open_questions
 

@@ -2,7 +2,7 @@
 
 from dataclasses import fields
 
-from enclosure_app.model.project import Decision
+from enclosure_app.model.decision import Decision
 from enclosure_app.model.remark import Remark
 
 

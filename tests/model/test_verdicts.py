@@ -5,9 +5,10 @@ from types import MappingProxyType
 
 from enclosure_app.model import edits
 from enclosure_app.model.carried import Carried, Subject
+from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
-from enclosure_app.model.project import Project, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.model.verdicts import (

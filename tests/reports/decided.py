@@ -2,8 +2,8 @@
 
 from types import MappingProxyType
 
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import DrawingResult
 from tests.drawing import eave
 

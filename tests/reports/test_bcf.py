@@ -19,7 +19,7 @@ from lxml import etree
 from PySide6.QtGui import QImage
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.project import Decision
+from enclosure_app.model.decision import Decision
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.report import DrawingResult
 from enclosure_app.progress import Progress, StoppedError, listening

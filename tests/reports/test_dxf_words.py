@@ -5,8 +5,8 @@ from types import MappingProxyType
 
 from enclosure_app.drawing.placement import box_around
 from enclosure_app.drawing.theme import load_theme
+from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.project import State
 from enclosure_app.model.verdicts import verdict_on
 from enclosure_app.reports.dxf_layers import WORDS
 from enclosure_app.reports.dxf_room import Room

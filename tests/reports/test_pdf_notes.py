@@ -6,8 +6,8 @@ from enclosure_app.drawing.job import SheetJob
 from enclosure_app.drawing.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.files.pdf_names import About, named
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.project import Decision, State
 from enclosure_app.model.report import DrawingResult
 from enclosure_app.reports.pdf_notes import Note, bookmarks, notes_on
 from tests.drawing import eave

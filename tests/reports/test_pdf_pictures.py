@@ -8,7 +8,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from enclosure_app.drawing.marks import Picture
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.project import Underlay
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.reports.pdf_pages import ensure_application
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.reports.pdf_pictures import decoded, image_of_part

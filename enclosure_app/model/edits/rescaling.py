@@ -5,8 +5,9 @@ from dataclasses import replace
 from enclosure_app.geometry.similarity import Similarity
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Area, Shape
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
+from enclosure_app.model.underlay import Underlay
 
 
 def correct_units(project: Project, units: Units) -> Project:

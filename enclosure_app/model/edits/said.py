@@ -6,8 +6,9 @@ from types import MappingProxyType
 from typing import TypeVar
 
 from enclosure_app.model.carried import Carried
+from enclosure_app.model.decision import Decision
 from enclosure_app.model.photograph import Photograph, missing
-from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.sign_off import SignOff
 from enclosure_app.model.site_check import SiteCheck

@@ -25,8 +25,9 @@ from enclosure_app.model.edits.underlay_lines import (
     without_page,
 )
 from enclosure_app.model.place import Point, Points
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section, Stroke, Text
+from enclosure_app.model.underlay import Underlay
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,8 @@ from types import MappingProxyType
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
 from enclosure_app.model.carried import WHOLE, Carried, Subject
-from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.decision import Decision
+from enclosure_app.model.project import Project
 from enclosure_app.model.sign_off import fingerprint
 from enclosure_app.model.standing import new_id
 from enclosure_app.model.verdicts import contested_in

@@ -9,7 +9,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.decision import Decision
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.section import Section
 from enclosure_app.model.site_check import SiteCheck

@@ -12,9 +12,10 @@ from types import MappingProxyType
 from typing import TypeVar
 
 from enclosure_app.model.carried import Carried
+from enclosure_app.model.decision import Decision
 from enclosure_app.model.moment import instant
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.project import Project
 from enclosure_app.model.question import Question
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.sign_off import SignOff

@@ -14,8 +14,8 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.placement import Placement
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.reports.pdf_painter import MarkPainter
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.composition import composing

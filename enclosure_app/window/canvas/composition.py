@@ -16,10 +16,10 @@ from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.rain_marks import STREAMS
 from enclosure_app.drawing.section_marks import View, marks_in_turn, ring_radius
 from enclosure_app.drawing.verdict_words import state_word
+from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Area, Point, Points
 from enclosure_app.model.product import Control
-from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.look import DOTS, Look, legible

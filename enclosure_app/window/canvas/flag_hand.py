@@ -8,8 +8,8 @@ from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH
 from enclosure_app.drawing.marks import Flag
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.verdict_words import verdict_line
+from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.project import State
 from enclosure_app.model.report import SectionResult
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.canvas import Canvas

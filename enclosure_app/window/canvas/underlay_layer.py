@@ -11,9 +11,10 @@ from PySide6.QtCore import QObject, QRect, QRectF, Signal
 from PySide6.QtGui import QImage, QPainter, QTransform
 
 from enclosure_app.files.underlay_pdfium import Part
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.underlay_picture import Dots, dots_of, dots_of_part

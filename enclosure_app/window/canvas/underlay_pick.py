@@ -7,7 +7,7 @@ from PySide6.QtGui import QPainter, QPolygonF
 
 from enclosure_app.geometry.similarity import Similarity
 from enclosure_app.model.place import Point
-from enclosure_app.model.project import Underlay
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink import pen
 from enclosure_app.window.canvas.workplace import Workplace

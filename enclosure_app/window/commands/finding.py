@@ -7,9 +7,9 @@ from PySide6.QtWidgets import QDialog, QTextBrowser, QVBoxLayout
 
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.errors import EnclosureError
+from enclosure_app.model.decision import State
 from enclosure_app.model.edits import set_decision
 from enclosure_app.model.moment import now
-from enclosure_app.model.project import State
 from enclosure_app.model.verdicts import verdict_on
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.findings.findings_model import AnyRow, Row

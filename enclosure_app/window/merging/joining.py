@@ -4,8 +4,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from enclosure_app.model import edits
+from enclosure_app.model.decision import Decision
 from enclosure_app.model.place import Area, Point, Points, Shape
-from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.planning.merging import Merged, Part, Side, merged

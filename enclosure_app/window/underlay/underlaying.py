@@ -19,8 +19,9 @@ from enclosure_app.files.underlay_reading import (
 )
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import add_underlay
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.progress import Progress
 from enclosure_app.window.canvas.page_moving import lines_ready
 from enclosure_app.window.canvas.workplace import Workplace

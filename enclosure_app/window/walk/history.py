@@ -3,9 +3,10 @@
 from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.drawing.verdict_words import state_word
+from enclosure_app.model.decision import Decision
 from enclosure_app.model.moment import shown
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.project import Decision, Project
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.site_check import SiteCheck
 from enclosure_app.model.site_checks import looks_at

@@ -20,8 +20,8 @@ from PySide6.QtWidgets import QWidget
 
 from enclosure_app.drawing.placement import box_around
 from enclosure_app.model.place import Point, Points
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas.backing import Backing, Scene
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.linework import Linework

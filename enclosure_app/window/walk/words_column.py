@@ -7,8 +7,8 @@ from PySide6.QtWidgets import QLabel, QLineEdit, QScrollArea, QScroller, QVBoxLa
 
 from enclosure_app.language import say
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.sign_offs import Signed
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.site_list_questions import HEIGHT
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.walk.finding_card import FindingCard

@@ -7,8 +7,9 @@ import pytest
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits.rescaling import correct_units
 from enclosure_app.model.place import Area, Line
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.resources import sample
 from enclosure_app.window.opening import Wish, read_project
 

@@ -5,7 +5,8 @@ from dataclasses import replace
 
 from enclosure_app.model import edits
 from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.decision import Decision, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.site_check import Seen, SiteCheck

@@ -13,8 +13,9 @@ from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.product import Bond, Kind, Product
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section, Stroke, Text
+from enclosure_app.model.underlay import Underlay
 
 POINT = 25.4 / 72  # mm
 OSB = Product("osb", "OSB", frozenset(), Bond.FASTENED, Kind.BOARD)

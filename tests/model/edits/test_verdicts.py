@@ -7,9 +7,10 @@ import pytest
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
 from enclosure_app.model.carried import Subject
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.remark import Remark
 from enclosure_app.model.verdicts import history_of, verdicts_in
 from enclosure_app.model.whereabouts import homeless

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from enclosure_app.model.layer import LayerRow
-from enclosure_app.model.project import Underlay
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.merging.differences import (
     UNKNOWN,
     Drawn,

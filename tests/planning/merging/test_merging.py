@@ -8,8 +8,9 @@ from hypothesis import given, settings
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.finding import Severity
-from enclosure_app.model.project import Decision, Project, State
+from enclosure_app.model.project import Project
 from enclosure_app.model.questions import open_questions
 from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.standing import standing

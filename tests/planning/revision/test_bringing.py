@@ -4,8 +4,8 @@ from dataclasses import replace
 
 from enclosure_app.model.drawing import Drawing, Units
 from enclosure_app.model.place import Line
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Break, Piece
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.revision import brought_over
 from tests.planning.revision.test_sections import EAVE, elsewhere
 from tests.planning.revision.walls import BOARD, WALL, project, wall

@@ -9,8 +9,8 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
 from enclosure_app.model.edits import PageLines
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Stroke
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas.linework import Linework
 from enclosure_app.window.canvas.made_ready import made_of
 from enclosure_app.window.canvas.page_moving import MANY, edit_apart, is_large

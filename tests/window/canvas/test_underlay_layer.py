@@ -14,8 +14,9 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Point
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section, Text
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.underlay_layer import (

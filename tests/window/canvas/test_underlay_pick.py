@@ -5,8 +5,9 @@ from PySide6.QtGui import QImage, QPainter
 
 from enclosure_app.geometry.similarity import Similarity
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.project import Project, Underlay
+from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.underlay_pick import (
     apart,

@@ -8,7 +8,7 @@ from PIL import Image, ImageDraw
 from PySide6.QtGui import QColor, QImage
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.project import Underlay
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas import underlay_picture
 from enclosure_app.window.canvas.underlay_picture import dots_of, dots_of_part
 from tests.made_pdf import made_pdf

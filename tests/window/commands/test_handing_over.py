@@ -13,8 +13,8 @@ from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.project_file import save_project
+from enclosure_app.model.decision import State
 from enclosure_app.model.edits import set_decision
-from enclosure_app.model.project import State
 from enclosure_app.model.verdicts import verdict_on
 from enclosure_app.reports.dxf_layers import FLAGS
 from enclosure_app.resources import sample

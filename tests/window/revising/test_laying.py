@@ -7,8 +7,8 @@ import pytest
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.carried import Subject
+from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.project import State
 from enclosure_app.model.verdicts import verdicts_in
 from enclosure_app.model.whereabouts import homeless
 from enclosure_app.planning.revision import Fate

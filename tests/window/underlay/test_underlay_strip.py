@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.project import Underlay
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.main_window import MainWindow
 
 

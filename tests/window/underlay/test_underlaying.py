@@ -15,8 +15,8 @@ from enclosure_app.files.underlay_pdfium import rendered
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Section
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.progress import Progress
 from enclosure_app.resources import sample
 from enclosure_app.window.filing.printing import write_pdf

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from types import MappingProxyType
 
-from enclosure_app.model.project import Decision, State
+from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.site_check import Seen, SiteCheck
 from enclosure_app.planning.site_list import SiteList
 from enclosure_app.window.walk.stops import Which, round_of

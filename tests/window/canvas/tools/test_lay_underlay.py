@@ -7,7 +7,7 @@ from PIL import Image
 from PySide6.QtCore import Qt
 
 from enclosure_app.model import edits
-from enclosure_app.model.project import Underlay
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.main_window import MainWindow
 
 

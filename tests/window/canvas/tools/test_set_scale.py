@@ -9,8 +9,8 @@ from PySide6.QtCore import Qt
 
 from enclosure_app.model import edits
 from enclosure_app.model.place import Line
-from enclosure_app.model.project import Underlay
 from enclosure_app.model.section import Stroke
+from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.main_window import MainWindow
 
 LINES = edits.PageLines((Stroke(((100.0, 100.0), (100.0, 300.0))),))
