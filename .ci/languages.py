@@ -165,7 +165,7 @@ def _of_the_trade() -> Iterator[tuple[str, str, str]]:
     finding = import_module("enclosure_app.model.finding")
     report = import_module("enclosure_app.model.report")
     file = "resources/products.toml"
-    for product in import_module("enclosure_app.files.catalogue").load_products().values():
+    for product in import_module("enclosure_app.files.maps.catalogue").load_products().values():
         yield WORDS, product.name, file
         yield WORDS, product.source, file
     for kind in (model.Control, finding.Severity):
@@ -184,7 +184,7 @@ def _of_the_trade() -> Iterator[tuple[str, str, str]]:
 
 def _of_books() -> Iterator[tuple[str, str, str]]:
     """Yield names, sources and notes of the rule books, which stand in a table."""
-    rule_book = import_module("enclosure_app.files.rule_book")
+    rule_book = import_module("enclosure_app.files.maps.rule_book")
     for book, name in rule_book.books().items():
         yield WORDS, name, "resources/limits.toml"
         for limit in rule_book.load_limits(book).figures.values():
@@ -203,8 +203,8 @@ def _of_rules() -> Iterator[tuple[str, str, str]]:
 
 
 def _of_readers() -> Iterator[tuple[str, str, str]]:
-    notes = import_module("enclosure_app.files.dxf_notes")
-    tally = import_module("enclosure_app.files.dxf_tally")
+    notes = import_module("enclosure_app.files.dxf.notes")
+    tally = import_module("enclosure_app.files.dxf.tally")
     units = import_module("enclosure_app.files.units")
     lines = import_module("enclosure_app.model.edits.lines")
     sections = import_module("enclosure_app.model.edits.sections")

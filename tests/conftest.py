@@ -7,8 +7,8 @@ from pathlib import Path
 import pytest
 from ezdxf.document import Drawing as DxfDrawing
 
-from enclosure_app.files.dxf_content import Content, content
-from enclosure_app.files.dxf_document import open_document
+from enclosure_app.files.dxf.content import Content, content
+from enclosure_app.files.dxf.document import open_document
 
 _ROOT = Path(__file__).resolve().parents[1]
 

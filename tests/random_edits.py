@@ -7,8 +7,8 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.layer_map import load_layer_map
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.place import Area, Line, Point, Points, Shape
 from enclosure_app.model.section import Break, Piece, Section

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from enclosure_app.checker import Check, check, check_section, few_moved
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.place import Line
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult, Verdict

@@ -9,7 +9,7 @@ import pytest
 
 from enclosure_app import checker
 from enclosure_app.checker import check_drawing, check_section
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Drawing, Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits

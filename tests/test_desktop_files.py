@@ -9,7 +9,7 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from enclosure_app.files.project_file import SUFFIX
+from enclosure_app.files.project.file import SUFFIX
 
 ROOT = Path(__file__).parent.parent
 ENTRY = ROOT / "resources" / "enclosure-app.desktop"

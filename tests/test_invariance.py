@@ -13,9 +13,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from enclosure_app.checker import check_section
-from enclosure_app.files.layer_map import LayerMap, load_layer_map
+from enclosure_app.files.maps.layer_map import LayerMap, load_layer_map
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
-from enclosure_app.files.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Area, Line, Point, Points, Shape
 from enclosure_app.model.section import Piece, Section

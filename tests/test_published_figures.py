@@ -13,7 +13,7 @@ from math import radians, sqrt, tan
 import pytest
 
 from enclosure_app.checker import check_section
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.section import Section
 from enclosure_app.rules import RULES
 from enclosure_app.rules.rule import page

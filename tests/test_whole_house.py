@@ -16,9 +16,9 @@ import ezdxf
 import pytest
 
 from enclosure_app import checker
-from enclosure_app.files.layer_map import load_layer_map
+from enclosure_app.files.maps.layer_map import load_layer_map
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
-from enclosure_app.files.rule_book import load_limits
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import DrawingResult, Run, SectionResult

@@ -52,8 +52,8 @@ def mark(file: Path, output: Path, **asked: Unpack[MarkAsked]) -> int:
     FILE is a drawing or a project; marks are on layers that begin with ENCLOSURE-CHECK-.
     """
     from enclosure_app.model.report import Report
-    from enclosure_app.reports.dxf_marks import MarkJob, write_dxf
-    from enclosure_app.reports.dxf_source import sheet_beside
+    from enclosure_app.reports.dxf.marks import MarkJob, write_dxf
+    from enclosure_app.reports.dxf.source import sheet_beside
     from enclosure_app.reports.text_report import summary
 
     if asked["layout"].casefold() != "model":
@@ -86,8 +86,8 @@ def table(files: tuple[Path, ...], output: Path, **asked: Unpack[TableAsked]) ->
     """
     from enclosure_app.reports.handed_over import tables_of
     from enclosure_app.reports.photograph_names import write_photographs
-    from enclosure_app.reports.tables_csv import write_csv
-    from enclosure_app.reports.tables_xlsx import write_xlsx
+    from enclosure_app.reports.tables.csv_file import write_csv
+    from enclosure_app.reports.tables.xlsx_file import write_xlsx
 
     ending = output.suffix.casefold()
     if ending not in _TABLES:
@@ -114,7 +114,7 @@ def table(files: tuple[Path, ...], output: Path, **asked: Unpack[TableAsked]) ->
 def exchange(file: Path, output: Path, **asked: Unpack[Asked]) -> int:
     """Check a drawing or a project and write its findings as BCF 2.1, for a coordinator."""
     from enclosure_app.model.report import Report
-    from enclosure_app.reports.bcf import write_bcf
+    from enclosure_app.reports.bcf.archive import write_bcf
     from enclosure_app.reports.text_report import summary
 
     (handed,) = _handed([file], output, asked)
@@ -150,7 +150,7 @@ def _drawing(file: Path, asked: Asked) -> "HandedOver":
 def _project(file: Path) -> "HandedOver":
     """Read a project, with its own layers and figures, and what was decided."""
     from enclosure_app.checker import check_drawing
-    from enclosure_app.files.project_file import load_project
+    from enclosure_app.files.project.file import load_project
     from enclosure_app.model.project import drawing_of
     from enclosure_app.model.verdicts import with_verdicts
     from enclosure_app.reports.handed_over import HandedOver
@@ -166,7 +166,7 @@ def _project(file: Path) -> "HandedOver":
 
 def _source(file: Path, handed: "HandedOver") -> Path:
     """Return the drawing that is to be marked."""
-    from enclosure_app.reports.dxf_source import drawing_of_project
+    from enclosure_app.reports.dxf.source import drawing_of_project
 
     if not _is_project(file):
         return file

@@ -11,7 +11,7 @@ from enclosure_app.cli.options import Asked
 from enclosure_app.errors import EnclosureError
 
 if TYPE_CHECKING:
-    from enclosure_app.files.layer_map import LayerMap
+    from enclosure_app.files.maps.layer_map import LayerMap
     from enclosure_app.files.reading import ReadOptions
     from enclosure_app.model.limits import Limits
     from enclosure_app.model.report import DrawingResult
@@ -31,7 +31,7 @@ class Checker:
             EnclosureError: it cannot be read.
         """
         from enclosure_app.checker import check_drawing
-        from enclosure_app.files.dxf_memory import kept_in_use
+        from enclosure_app.files.dxf.memory import kept_in_use
         from enclosure_app.files.reading import read_drawing
 
         with kept_in_use():
@@ -43,7 +43,7 @@ def checker(asked: Asked, *, linework: bool = False) -> Checker:
 
     `linework` also keeps the office's own lines, which only a sheet shows.
     """
-    from enclosure_app.files.layer_map import load_layer_map
+    from enclosure_app.files.maps.layer_map import load_layer_map
     from enclosure_app.files.reading import ReadOptions
     from enclosure_app.model.drawing import Units
 
@@ -66,7 +66,7 @@ def checker(asked: Asked, *, linework: bool = False) -> Checker:
 
 def _limits(asked: Asked, layer_map: "LayerMap | None") -> "Limits":
     """Return the rule book; the layer map goes over it, and what was typed over both."""
-    from enclosure_app.files.rule_book import load_limits
+    from enclosure_app.files.maps.rule_book import load_limits
     from enclosure_app.model.finding import Severity
 
     severities = {rule: Severity(level) for rule, level in asked["severity"]}

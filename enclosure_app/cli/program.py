@@ -103,7 +103,7 @@ def _open_window(files: tuple[Path, ...] = (), layers: Path | None = None) -> in
             "There is no screen to open the window on: check a drawing with `enclosure-app check "
             "FILE`, or write its marked-up sheet with `enclosure-app sheet FILE -o OUT.pdf`."
         )
-    from enclosure_app.files.layer_map import load_layer_map
+    from enclosure_app.files.maps.layer_map import load_layer_map
     from enclosure_app.window.application import run
 
     if layers:

@@ -33,9 +33,9 @@ from enclosure_app.reports.terminal import say, text_width, with_progress
 @reading_options
 def sheet(files: tuple[Path, ...], output: Path, **asked: Unpack[SheetAsked]) -> int:
     """Check drawings and write their marked-up sheets as one PDF."""
-    from enclosure_app.drawing.job import SheetJob
+    from enclosure_app.drawing.sheet.job import SheetJob
     from enclosure_app.model.report import Report
-    from enclosure_app.reports.pdf_report import write_sheets
+    from enclosure_app.reports.pdf.report import write_sheets
     from enclosure_app.reports.text_report import summary
 
     keep_inputs(output, (*files, asked["layers"]))
@@ -63,7 +63,7 @@ def sheet(files: tuple[Path, ...], output: Path, **asked: Unpack[SheetAsked]) ->
 @click.argument("file", type=FILE, metavar="PDF")
 def replies(file: Path) -> int:
     """Tell what reviewers answered in a marked-up PDF, and what is proposed from it."""
-    from enclosure_app.files.pdf_replies import read_replies
+    from enclosure_app.files.replies.replies import read_replies
     from enclosure_app.reports.replies_text import replies_text
 
     with own_faults_in_words(str(file)):

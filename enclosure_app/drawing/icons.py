@@ -2,9 +2,9 @@
 
 from collections.abc import Iterator
 
-from enclosure_app.drawing.glyphs import GLYPHS, Facts, Spot, glyph
-from enclosure_app.drawing.laps import APART
 from enclosure_app.drawing.marks import Mark, Stroke
+from enclosure_app.drawing.section.glyphs import GLYPHS, Facts, Spot, glyph
+from enclosure_app.drawing.section.laps import APART
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control

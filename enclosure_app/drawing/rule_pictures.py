@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.marks import Anchor, Fill, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
-from enclosure_app.drawing.section_marks import View, section_marks
+from enclosure_app.drawing.section.section_marks import View, section_marks
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.language import later, say

@@ -3,8 +3,8 @@
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 
-from enclosure_app.files.dxf_document import Document
-from enclosure_app.files.meaning import Meaning
+from enclosure_app.files.dxf.document import Document
+from enclosure_app.files.maps.meaning import Meaning
 from enclosure_app.files.raw import Raw, RawDimension, RawPath, RawText
 from enclosure_app.files.units import Evidence
 from enclosure_app.geometry.outline import mean_thickness

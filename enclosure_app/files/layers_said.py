@@ -9,17 +9,17 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.drawn_lines import drawn_of
-from enclosure_app.files.dxf_memory import kept_in_use
-from enclosure_app.files.frames import Frame
-from enclosure_app.files.guesses import guess_row
-from enclosure_app.files.layer_map import LayerMap
-from enclosure_app.files.line_meanings import Meanings, Meant
-from enclosure_app.files.meaning import LAYERS, notes_on_layers
-from enclosure_app.files.reframing import reframed, uniquely_named
-from enclosure_app.files.repiecing import pieces_of
-from enclosure_app.files.sections import near_frame, strokes_in
+from enclosure_app.files.dxf.memory import kept_in_use
+from enclosure_app.files.framing.drawn_lines import drawn_of
+from enclosure_app.files.framing.frames import Frame
+from enclosure_app.files.framing.reframing import reframed, uniquely_named
+from enclosure_app.files.framing.repiecing import pieces_of
+from enclosure_app.files.framing.sections import near_frame, strokes_in
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.guesses import guess_row
+from enclosure_app.files.maps.layer_map import LayerMap
+from enclosure_app.files.maps.line_meanings import Meanings, Meant
+from enclosure_app.files.maps.meaning import LAYERS, notes_on_layers
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.layer import LayerRow, Role, exactly, row_of
 from enclosure_app.model.product import Product

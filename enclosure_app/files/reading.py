@@ -5,18 +5,18 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.files.chains import Drawn, pieces_from
-from enclosure_app.files.dxf_content import Content, content
-from enclosure_app.files.dxf_document import Document, open_document
-from enclosure_app.files.dxf_memory import kept_in_use
+from enclosure_app.files.dxf.content import Content, content
+from enclosure_app.files.dxf.document import Document, open_document
+from enclosure_app.files.dxf.memory import kept_in_use
 from enclosure_app.files.evidence import evidence_of
-from enclosure_app.files.gaps import KINDS, break_lines_at, gaps_in
-from enclosure_app.files.guesses import mark_of
-from enclosure_app.files.layer_map import LayerMap
-from enclosure_app.files.marks import Marks, missing
-from enclosure_app.files.meaning import Meaning, layers_named
+from enclosure_app.files.framing.chains import Drawn, pieces_from
+from enclosure_app.files.framing.gaps import KINDS, break_lines_at, gaps_in
+from enclosure_app.files.framing.marks import Marks, missing
+from enclosure_app.files.framing.sections import Material, sections_of
+from enclosure_app.files.maps.guesses import mark_of
+from enclosure_app.files.maps.layer_map import LayerMap
+from enclosure_app.files.maps.meaning import Meaning, layers_named
 from enclosure_app.files.raw import Raw, RawLeader, RawPath, RawText
-from enclosure_app.files.sections import Material, sections_of
 from enclosure_app.files.units import HEADER, judge_units, told_units
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing, Note, Units

@@ -16,7 +16,7 @@ from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.bodies import Bodies, bodies_of
 from enclosure_app.network.layer import Layer, same_layer, trace_layer
 from enclosure_app.network.order import Order, building_order
-from enclosure_app.network.rain import Rain, find_routes
+from enclosure_app.network.rain.rain import Rain, find_routes
 
 SPLASH = 5.0  # mm: how near to a gap a drop must pass to get into it
 _TIGHT = frozenset({Kind.OPENING, Kind.GLASS, Kind.PENETRATION})  # no rain comes through these

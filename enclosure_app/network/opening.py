@@ -9,10 +9,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.cavities import CrossingError
-from enclosure_app.geometry.resealing import Rooms
+from enclosure_app.geometry.openings.cavities import CrossingError
+from enclosure_app.geometry.openings.resealing import Rooms
+from enclosure_app.geometry.openings.widest_way import MarkError, way_and_rooms
 from enclosure_app.geometry.solids import Solid, area_solid, line_solid
-from enclosure_app.geometry.widest_way import MarkError, way_and_rooms
 from enclosure_app.language import say
 from enclosure_app.model.place import Area, Point, Points, Shape
 

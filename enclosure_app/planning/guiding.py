@@ -10,9 +10,9 @@ from itertools import chain
 from math import dist
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.linework_graph import SNAP, LineworkGraph
-from enclosure_app.geometry.linework_sides import side_of
-from enclosure_app.geometry.linework_ways import Way, cleaned, parting, ways_in_turn
+from enclosure_app.geometry.linework.graph import SNAP, LineworkGraph
+from enclosure_app.geometry.linework.sides import side_of
+from enclosure_app.geometry.linework.ways import Way, cleaned, parting, ways_in_turn
 from enclosure_app.geometry.offsetting import run_beside
 from enclosure_app.language import say
 from enclosure_app.model.place import Point, Points

@@ -6,7 +6,7 @@ from datetime import datetime
 from pathlib import PurePath
 from types import MappingProxyType
 
-from enclosure_app.drawing.title_block import CAUTION
+from enclosure_app.drawing.sheet.title_block import CAUTION
 from enclosure_app.language import say
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.photograph import Photograph
@@ -15,11 +15,11 @@ from enclosure_app.model.report import DrawingResult
 from enclosure_app.model.site_checks import seen_in
 from enclosure_app.model.verdicts import history_of
 from enclosure_app.planning.site_list import site_list
-from enclosure_app.reports.bcf import BcfJob
-from enclosure_app.reports.bcf_topics import Said
-from enclosure_app.reports.tables import Table
-from enclosure_app.reports.tables_findings import findings_table, units_of
-from enclosure_app.reports.tables_site import SeenList, limits_of_the_list, site_table
+from enclosure_app.reports.bcf.archive import BcfJob
+from enclosure_app.reports.bcf.topics import Said
+from enclosure_app.reports.tables.findings import findings_table, units_of
+from enclosure_app.reports.tables.site import SeenList, limits_of_the_list, site_table
+from enclosure_app.reports.tables.table import Table
 
 
 @dataclass(frozen=True, slots=True)

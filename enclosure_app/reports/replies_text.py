@@ -4,7 +4,7 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-from enclosure_app.files.pdf_replies import Proposal
+from enclosure_app.files.replies.replies import Proposal
 from enclosure_app.model.moment import shown
 
 

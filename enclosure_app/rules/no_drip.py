@@ -26,7 +26,7 @@ from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control, Kind
 from enclosure_app.network.network import Network
-from enclosure_app.network.rain import Drip
+from enclosure_app.network.rain.rain import Drip
 from enclosure_app.rules.rule import Rule
 
 _EDGED = frozenset({Kind.FLASHING, Kind.DRIP_EDGE, Kind.SILL_PAN})

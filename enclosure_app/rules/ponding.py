@@ -25,7 +25,7 @@ from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
 from enclosure_app.network.network import Network
-from enclosure_app.network.rain import Pond
+from enclosure_app.network.rain.rain import Pond
 from enclosure_app.rules.rule import Rule
 
 

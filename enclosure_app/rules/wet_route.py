@@ -28,7 +28,7 @@ from enclosure_app.model.limits import Limits
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.network.network import Network
-from enclosure_app.network.rain import Entry
+from enclosure_app.network.rain.rain import Entry
 from enclosure_app.rules.rule import Rule
 
 _SAME_PLACE = 20.0  # mm: drops that pass to the inside this near to each other use one way in

@@ -13,8 +13,8 @@ from PySide6.QtWidgets import QApplication
 
 from enclosure_app import __version__
 from enclosure_app.drawing.typeface import text_width
-from enclosure_app.files.dxf_memory import kept_in_use, set_aside
-from enclosure_app.files.guesses import guess_of
+from enclosure_app.files.dxf.memory import kept_in_use, set_aside
+from enclosure_app.files.maps.guesses import guess_of
 from enclosure_app.resources import resource
 from enclosure_app.window.languages import speak_in, tongue_of
 from enclosure_app.window.main_window import MainWindow

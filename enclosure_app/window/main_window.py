@@ -8,7 +8,7 @@ from PySide6.QtCore import QByteArray, QPoint, Qt, QTimer
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QIcon, QKeySequence
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu
 
-from enclosure_app.files.underlay_reading import SUFFIXES, can_lie_under
+from enclosure_app.files.underlay.reading import SUFFIXES, can_lie_under
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult

@@ -4,11 +4,11 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from types import MappingProxyType
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.layer_map import LayerMap
 from enclosure_app.files.layers_said import guessed_rows
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.layer_map import LayerMap
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
-from enclosure_app.files.rule_book import load_limits
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.limits import Limits

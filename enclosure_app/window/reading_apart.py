@@ -23,15 +23,15 @@ from types import MappingProxyType
 from typing import IO, Any
 
 import enclosure_app
-from enclosure_app.drawing.job import SheetJob
+from enclosure_app.drawing.sheet.job import SheetJob
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.dxf_memory import kept_in_use
+from enclosure_app.files.dxf.memory import kept_in_use
 from enclosure_app.language import say
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import DrawingResult
 from enclosure_app.model.section import Stroke
 from enclosure_app.progress import Progress, listening
-from enclosure_app.reports.pdf_report import write_sheets
+from enclosure_app.reports.pdf.report import write_sheets
 from enclosure_app.window.orders import Order, read_order
 
 COMMAND = "read-apart"

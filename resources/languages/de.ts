@@ -727,12 +727,12 @@
  <context>
   <name>AdviceBox</name>
   <message>
-   <location filename="../../enclosure_app/window/advice_box.py" />
+   <location filename="../../enclosure_app/window/findings/advice_box.py" />
    <source>Show the rule's page: why it matters and where it is from</source>
    <translation>Die Seite der Regel zeigen: warum es wichtig ist und woher es kommt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/advice_box.py" />
+   <location filename="../../enclosure_app/window/findings/advice_box.py" />
    <source>Why?</source>
    <translation>Warum?</translation>
   </message>
@@ -763,17 +763,17 @@
  <context>
   <name>AnswerRow</name>
   <message>
-   <location filename="../../enclosure_app/window/answer_row.py" />
+   <location filename="../../enclosure_app/window/answers/answer_row.py" />
    <source>Not sure: {}</source>
    <translation>Nicht sicher: {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/answer_row.py" />
+   <location filename="../../enclosure_app/window/answers/answer_row.py" />
    <source>Remark</source>
    <translation>Hinweis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/answer_row.py" />
+   <location filename="../../enclosure_app/window/answers/answer_row.py" />
    <source>Why it may stand</source>
    <translation>Warum es bleiben darf</translation>
   </message>
@@ -781,37 +781,37 @@
  <context>
   <name>Answers</name>
   <message>
-   <location filename="../../enclosure_app/window/answers.py" />
+   <location filename="../../enclosure_app/window/answers/answers.py" />
    <source>A verdict that is ticked lacks its reason.</source>
    <translation>Einer angehakten Entscheidung fehlt der Grund.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/answers.py" />
+   <location filename="../../enclosure_app/window/answers/answers.py" />
    <source>Answers in the PDF</source>
    <translation>Antworten im PDF</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/answers.py" />
+   <location filename="../../enclosure_app/window/answers/answers.py" />
    <source>Close</source>
    <translation>Schließen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/answers.py" />
+   <location filename="../../enclosure_app/window/answers/answers.py" />
    <source>Go to {} · {}</source>
    <translation>Zu {} · {} gehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/answers.py" />
+   <location filename="../../enclosure_app/window/answers/answers.py" />
    <source>Page {} of the PDF</source>
    <translation>Seite {} des PDF</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/answers.py" />
+   <location filename="../../enclosure_app/window/answers/answers.py" />
    <source>Take over what is ticked</source>
    <translation>Angehaktes übernehmen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/answers.py" />
+   <location filename="../../enclosure_app/window/answers/answers.py" />
    <source>{} answers, {} of them not sure: look at these, and tick what is right.</source>
    <translation>{} Antworten, davon {} nicht sicher: diese ansehen und anhaken, was stimmt.</translation>
   </message>
@@ -1021,77 +1021,77 @@
  <context>
   <name>FiguresPage</name>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Back to the book's figure</source>
    <translation>Zurück zum Wert des Regelwerks</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Choose a figure to read more; click it twice to type another.</source>
    <translation>Einen Wert wählen, um mehr zu lesen; zweimal anklicken, um einen anderen einzugeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Find a figure</source>
    <translation>Wert suchen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Find a figure: lap, upturn, drip…</source>
    <translation>Wert suchen: Überlappung, Aufkantung, Tropfen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Lengths are shown in</source>
    <translation>Längen werden gezeigt in</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Required</source>
    <translation>Gefordert</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Required figures</source>
    <translation>Geforderte Werte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Rule book</source>
    <translation>Regelwerk</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>What</source>
    <translation>Was</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>Where it is from</source>
    <translation>Woher es ist</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>centimetres</source>
    <translation>Zentimeter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>feet and inches (drawn in feet)</source>
    <translation>Fuß und Zoll (in Fuß gezeichnet)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>feet and inches (drawn in inches)</source>
    <translation>Fuß und Zoll (in Zoll gezeichnet)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>metres</source>
    <translation>Meter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_figures.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_figures.py" />
    <source>millimetres</source>
    <translation>Millimeter</translation>
   </message>
@@ -1147,7 +1147,7 @@
    <translation>Eine Attika</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>A project opens alone: only {} is opened.</source>
    <translation>Ein Projekt wird allein geöffnet: Nur {} ist geöffnet.</translation>
   </message>
@@ -1157,12 +1157,12 @@
    <translation>Ein Fenster, in Fuß und Zoll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Add a ready-made part</source>
    <translation>Fertiges Detail einfügen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Drawings and projects</source>
    <translation>Zeichnungen und Projekte</translation>
   </message>
@@ -1182,27 +1182,27 @@
    <translation>Vier Schnitte auf einer Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>New section</source>
    <translation>Neuer Schnitt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Nothing yet</source>
    <translation>Noch nichts</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Only DXF drawings, projects and layer maps can be opened.</source>
    <translation>Nur DXF-Zeichnungen, Projekte und Layerzuordnungen lassen sich öffnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Open</source>
    <translation>Offen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Open lately</source>
    <translation>Zuletzt geöffnet</translation>
   </message>
@@ -1212,7 +1212,7 @@
    <translation>Attika</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Projects</source>
    <translation>Projekte</translation>
   </message>
@@ -1222,7 +1222,7 @@
    <translation>Ortgang</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Reading {}</source>
    <translation>{} wird gelesen</translation>
   </message>
@@ -1237,17 +1237,17 @@
    <translation>Dach an höherer Wand</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Samples</source>
    <translation>Beispiele</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Save as</source>
    <translation>Speichern unter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>Saving {}</source>
    <translation>{} wird gespeichert</translation>
   </message>
@@ -1267,12 +1267,12 @@
    <translation>Fensterbank</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>{}  (not there any more)</source>
    <translation>{}  (nicht mehr da)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/filing.py" />
+   <location filename="../../enclosure_app/window/filing/filing.py" />
    <source>{} is not in {} any more: it was moved, renamed or deleted, or its disk is off.</source>
    <translation>{} ist nicht mehr in {}: verschoben, umbenannt oder gelöscht, oder das Laufwerk ist aus.</translation>
   </message>
@@ -1316,7 +1316,7 @@
  <context>
   <name>FindingsDelegate</name>
   <message>
-   <location filename="../../enclosure_app/window/findings_delegate.py" />
+   <location filename="../../enclosure_app/window/findings/findings_delegate.py" />
    <source>of {}</source>
    <translation>von {}</translation>
   </message>
@@ -1324,27 +1324,27 @@
  <context>
   <name>FindingsFilter</name>
   <message>
-   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <location filename="../../enclosure_app/window/findings/findings_filter.py" />
    <source>By what was decided</source>
    <translation>Nach der Entscheidung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <location filename="../../enclosure_app/window/findings/findings_filter.py" />
    <source>By which rule</source>
    <translation>Nach der Regel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <location filename="../../enclosure_app/window/findings/findings_filter.py" />
    <source>Every rule</source>
    <translation>Alle Regeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <location filename="../../enclosure_app/window/findings/findings_filter.py" />
    <source>Every verdict</source>
    <translation>Alle Entscheidungen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_filter.py" />
+   <location filename="../../enclosure_app/window/findings/findings_filter.py" />
    <source>No longer found ({})</source>
    <translation>Nicht mehr gefunden ({})</translation>
   </message>
@@ -1352,12 +1352,12 @@
  <context>
   <name>FindingsModel</name>
   <message>
-   <location filename="../../enclosure_app/window/findings_model.py" />
+   <location filename="../../enclosure_app/window/findings/findings_model.py" />
    <source>No longer found</source>
    <translation>Nicht mehr gefunden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_model.py" />
+   <location filename="../../enclosure_app/window/findings/findings_model.py" />
    <source>This was decided about something that is no longer found. Take the verdict back to leave it out of this list; it stays in the project's history.</source>
    <translation>Das wurde zu etwas entschieden, das nicht mehr gefunden wird. Die Entscheidung zurücknehmen, um es aus dieser Liste zu lassen; es bleibt in der Geschichte des Projekts.</translation>
   </message>
@@ -1365,37 +1365,37 @@
  <context>
   <name>FindingsPanel</name>
   <message>
-   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>Nothing else was found.</source>
    <translation>Sonst wurde nichts gefunden.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>Nothing is judged yet. Say what the lines are, or draw a sheet.</source>
    <translation>Noch ist nichts beurteilt. Angeben, was die Linien sind, oder eine Bahn zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>Nothing is judged yet. Say which side is inside and which is outside.</source>
    <translation>Noch ist nichts beurteilt. Angeben, welche Seite innen und welche außen ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>Nothing is wrong here: every layer can be followed from end to end.</source>
    <translation>Hier ist alles in Ordnung: Jede Schicht lässt sich von einem Ende zum anderen verfolgen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>Nothing of what is shown is wrong; other findings are filtered out.</source>
    <translation>Von dem, was gezeigt wird, ist nichts falsch; andere Befunde sind ausgefiltert.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>The {} layer could not be judged. {}</source>
    <translation>Die Schicht für {} ließ sich nicht beurteilen. {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/findings_panel.py" />
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>What is wrong, in walking order</source>
    <translation>Was nicht stimmt, der Reihe nach</translation>
   </message>
@@ -1623,42 +1623,42 @@
  <context>
   <name>Keeping</name>
   <message>
-   <location filename="../../enclosure_app/window/keeping.py" />
+   <location filename="../../enclosure_app/window/filing/keeping.py" />
    <source>No copy of your work can be kept ({}).</source>
    <translation>Von Ihrer Arbeit lässt sich keine Kopie sichern ({}).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keeping.py" />
+   <location filename="../../enclosure_app/window/filing/keeping.py" />
    <source>Take it up again</source>
    <translation>Wieder aufnehmen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keeping.py" />
+   <location filename="../../enclosure_app/window/filing/keeping.py" />
    <source>Take up unsaved work</source>
    <translation>Ungesicherte Arbeit aufnehmen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keeping.py" />
+   <location filename="../../enclosure_app/window/filing/keeping.py" />
    <source>Taking up unsaved work</source>
    <translation>Ungesicherte Arbeit wird aufgenommen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keeping.py" />
+   <location filename="../../enclosure_app/window/filing/keeping.py" />
    <source>The program ended before the work of {} was saved.</source>
    <translation>Das Programm endete, bevor die Arbeit vom {} gespeichert war.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keeping.py" />
+   <location filename="../../enclosure_app/window/filing/keeping.py" />
    <source>Throw it away</source>
    <translation>Wegwerfen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keeping.py" />
+   <location filename="../../enclosure_app/window/filing/keeping.py" />
    <source>Work on a copy</source>
    <translation>An einer Kopie arbeiten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keeping.py" />
+   <location filename="../../enclosure_app/window/filing/keeping.py" />
    <source>Work on it all the same</source>
    <translation>Trotzdem daran arbeiten</translation>
   </message>
@@ -1837,7 +1837,7 @@
  <context>
   <name>LayerMenu</name>
   <message>
-   <location filename="../../enclosure_app/window/layer_menu.py" />
+   <location filename="../../enclosure_app/window/lines/layer_menu.py" />
    <source>Pick all that is on it</source>
    <translation>Alles darauf auswählen</translation>
   </message>
@@ -1845,7 +1845,7 @@
  <context>
   <name>LayerRow</name>
   <message>
-   <location filename="../../enclosure_app/window/layer_strip.py" />
+   <location filename="../../enclosure_app/window/findings/layer_strip.py" />
    <source>All layers</source>
    <translation>Alle Schichten</translation>
   </message>
@@ -1853,7 +1853,7 @@
  <context>
   <name>LayerStrip</name>
   <message>
-   <location filename="../../enclosure_app/window/layer_strip.py" />
+   <location filename="../../enclosure_app/window/findings/layer_strip.py" />
    <source>Control layers</source>
    <translation>Funktionsschichten</translation>
   </message>
@@ -1861,22 +1861,22 @@
  <context>
   <name>LayerTable</name>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/lines/layer_table.py" />
    <source>A frame, break lines, notes, linework, or ignored</source>
    <translation>Ein Rahmen, Bruchlinien, Hinweistexte, Linienwerk oder übergangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/lines/layer_table.py" />
    <source>Find a layer</source>
    <translation>Layer suchen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/lines/layer_table.py" />
    <source>Layers of the drawing</source>
    <translation>Layer der Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/lines/layer_table.py" />
    <source>Other</source>
    <translation>Anderes</translation>
   </message>
@@ -1917,7 +1917,7 @@
  <context>
   <name>LinesPanel</name>
   <message>
-   <location filename="../../enclosure_app/window/lines_panel.py" />
+   <location filename="../../enclosure_app/window/lines/lines_panel.py" />
    <source>Nothing is drawn yet: choose a product below, then Sheet or Board.</source>
    <translation>Noch ist nichts gezeichnet: unten ein Produkt wählen, dann Bahn oder Platte.</translation>
   </message>
@@ -2360,67 +2360,67 @@
  <context>
   <name>OwnPage</name>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>A copy of unsaved work after</source>
    <translation>Eine Kopie ungesicherter Arbeit nach</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>Drops run</source>
    <translation>Tropfen laufen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>The window is</source>
    <translation>Das Fenster ist</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>These are yours: they go with you to every project on this computer.</source>
    <translation>Diese gehören Ihnen: Sie gehen auf diesem Rechner mit Ihnen in jedes Projekt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>Your name</source>
    <translation>Ihr Name</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>as the system wants it</source>
    <translation>wie das System es will</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>dark</source>
    <translation>dunkel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>for some seconds</source>
    <translation>einige Sekunden lang</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>is put beside every verdict</source>
    <translation>steht neben jeder Entscheidung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>light</source>
    <translation>hell</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>never: still pictures</source>
    <translation>nie: stehende Bilder</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>{} min</source>
    <translation>{} min</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_own.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_own.py" />
    <source>{} seconds</source>
    <translation>{} Sekunden</translation>
   </message>
@@ -2428,32 +2428,32 @@
  <context>
   <name>PageChooser</name>
   <message>
-   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_pages.py" />
    <source>Leave it</source>
    <translation>Lassen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_pages.py" />
    <source>Page {}</source>
    <translation>Seite {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_pages.py" />
    <source>Pages</source>
    <translation>Seiten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_pages.py" />
    <source>Put it under the drawing</source>
    <translation>Unter die Zeichnung legen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_pages.py" />
    <source>Which page</source>
    <translation>Welche Seite</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_pages.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_pages.py" />
    <source>{} has {} pages. Which one goes under the drawing?</source>
    <translation>{} hat {} Seiten. Welche kommt unter die Zeichnung?</translation>
   </message>
@@ -2479,17 +2479,17 @@
  <context>
   <name>Parts</name>
   <message>
-   <location filename="../../enclosure_app/window/parts_placing.py" />
+   <location filename="../../enclosure_app/window/parts/parts_placing.py" />
    <source>Add {}</source>
    <translation>„{}“ einfügen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/parts_placing.py" />
+   <location filename="../../enclosure_app/window/parts/parts_placing.py" />
    <source>Outside on the other side</source>
    <translation>Außen auf der anderen Seite</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/parts_placing.py" />
+   <location filename="../../enclosure_app/window/parts/parts_placing.py" />
    <source>Put it into “{}” instead</source>
    <translation>Stattdessen in „{}“ einsetzen</translation>
   </message>
@@ -2534,52 +2534,52 @@
  <context>
   <name>Preferences</name>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Another rule book</source>
    <translation>Anderes Regelwerk</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Close</source>
    <translation>Schließen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Figure: {}</source>
    <translation>Wert: {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Figures and units</source>
    <translation>Werte und Einheiten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Other units</source>
    <translation>Andere Einheiten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Preferences</source>
    <translation>Einstellungen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Rule {}: {}</source>
    <translation>Regel {}: {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Rules</source>
    <translation>Regeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>Your own</source>
    <translation>Persönlich</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences.py" />
    <source>as usual</source>
    <translation>wie üblich</translation>
   </message>
@@ -2587,92 +2587,92 @@
  <context>
   <name>ProductForm</name>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>A product of your own</source>
    <translation>Ein eigenes Produkt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Conductivity</source>
    <translation>Wärmeleitfähigkeit</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Family</source>
    <translation>Art</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>How it is drawn</source>
    <translation>Wie es gezeichnet wird</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>How it is held</source>
    <translation>Wie es gehalten wird</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>How open to vapour</source>
    <translation>Wie dampfdurchlässig</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>I have read these figures there</source>
    <translation>Ich habe diese Werte dort gelesen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Keep it</source>
    <translation>Behalten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Least lap</source>
    <translation>Mindestüberlappung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Leave it</source>
    <translation>Lassen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Name</source>
    <translation>Name</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Thickness</source>
    <translation>Dicke</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>What it keeps apart</source>
    <translation>Was es trennt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Where the figures are from</source>
    <translation>Woher die Werte sind</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>as usual for it</source>
    <translation>wie dafür üblich</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>inches</source>
    <translation>Zoll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>the maker's sheet, a test, a standard</source>
    <translation>das Herstellerblatt, eine Prüfung, eine Norm</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>{}, or as the rule book says</source>
    <translation>{}, oder wie das Regelwerk sagt</translation>
   </message>
@@ -2680,57 +2680,57 @@
  <context>
   <name>ProductList</name>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Add a product of the office</source>
    <translation>Ein Produkt des Büros hinzufügen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Add your own</source>
    <translation>Eigenes hinzufügen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Change</source>
    <translation>Ändern</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Change the product that is chosen</source>
    <translation>Das gewählte Produkt ändern</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Find a product</source>
    <translation>Produkt suchen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Find a product: sheet, tape, water…</source>
    <translation>Produkt suchen: Bahn, Band, Wasser …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Give it to what is picked</source>
    <translation>Ausgewähltem geben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>No product has all these words: take one away.</source>
    <translation>Kein Produkt hat alle diese Wörter: eines wegnehmen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Only products of the office's own can be removed</source>
    <translation>Nur Produkte des Büros lassen sich entfernen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Remove</source>
    <translation>Entfernen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Remove this product of the office</source>
    <translation>Dieses Produkt des Büros entfernen</translation>
   </message>
@@ -2925,7 +2925,7 @@
  <context>
   <name>RibbonTold</name>
   <message>
-   <location filename="../../enclosure_app/window/ribbon_told.py" />
+   <location filename="../../enclosure_app/window/ribbon/ribbon_told.py" />
    <source>Lift: {} wide</source>
    <translation>Absetzen: {} breit</translation>
   </message>
@@ -2933,17 +2933,17 @@
  <context>
   <name>RibbonView</name>
   <message>
-   <location filename="../../enclosure_app/window/ribbon_view.py" />
+   <location filename="../../enclosure_app/window/ribbon/ribbon_view.py" />
    <source>A layer is unrolled here once it runs from one edge to the other.</source>
    <translation>Hier wird eine Schicht abgewickelt, sobald sie von einem Rand zum anderen läuft.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/ribbon_view.py" />
+   <location filename="../../enclosure_app/window/ribbon/ribbon_view.py" />
    <source>Click, turn the wheel or use the arrows to walk along a layer; Page Down leaps to the next lap or gap, Shift and the wheel turn to the other layers.</source>
    <translation>Klick, Mausrad oder Pfeile gehen an einer Schicht entlang; Bild ab springt zur nächsten Überlappung oder Lücke, Umschalt und Rad wechseln zu den anderen Schichten.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/ribbon_view.py" />
+   <location filename="../../enclosure_app/window/ribbon/ribbon_view.py" />
    <source>The layers unrolled</source>
    <translation>Die Schichten abgewickelt</translation>
   </message>
@@ -2951,17 +2951,17 @@
  <context>
   <name>RulePage</name>
   <message>
-   <location filename="../../enclosure_app/window/rule_page.py" />
+   <location filename="../../enclosure_app/window/findings/rule_page.py" />
    <source>The fault as it is drawn, and the same place as it should be</source>
    <translation>Der Mangel, wie er gezeichnet ist, und dieselbe Stelle, wie sie sein soll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/rule_page.py" />
+   <location filename="../../enclosure_app/window/findings/rule_page.py" />
    <source>The rule's page</source>
    <translation>Die Seite der Regel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/rule_page.py" />
+   <location filename="../../enclosure_app/window/findings/rule_page.py" />
    <source>‹ Back to the list</source>
    <translation>‹ Zurück zur Liste</translation>
   </message>
@@ -2969,17 +2969,17 @@
  <context>
   <name>RulesPage</name>
   <message>
-   <location filename="../../enclosure_app/window/preferences_rules.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_rules.py" />
    <source>How loud: {}</source>
    <translation>Wie laut: {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_rules.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_rules.py" />
    <source>What is found by a rule is a fault, a doubt to look at by eye, or a remark; a rule that is off finds nothing. This is kept in the project and can be undone.</source>
    <translation>Was eine Regel findet, ist ein Mangel, ein Zweifel zum Ansehen oder ein Hinweis; eine Regel, die aus ist, findet nichts. Das wird im Projekt behalten und lässt sich rückgängig machen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/preferences_rules.py" />
+   <location filename="../../enclosure_app/window/preferences/preferences_rules.py" />
    <source>as usual ({})</source>
    <translation>wie üblich ({})</translation>
   </message>
@@ -3133,7 +3133,7 @@
   <name>Sizes</name>
   <message>
    <location filename="../../enclosure_app/window/name_strip.py" />
-   <location filename="../../enclosure_app/window/sizes_form.py" />
+   <location filename="../../enclosure_app/window/parts/sizes_form.py" />
    <source>Done</source>
    <translation>Fertig</translation>
   </message>
@@ -3332,7 +3332,7 @@
    <translation>Hinweistexte lesen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlaying.py" />
+   <location filename="../../enclosure_app/window/underlay/underlaying.py" />
    <source>Set the scale</source>
    <translation>Maßstab setzen</translation>
   </message>
@@ -3342,7 +3342,7 @@
    <translation>Zeigen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlaying.py" />
+   <location filename="../../enclosure_app/window/underlay/underlaying.py" />
    <source>The picture is not to scale. Click two places on it and type how far apart they are.</source>
    <translation>Das Bild ist nicht im Maßstab. Zwei Stellen darauf anklicken und eingeben, wie weit sie auseinander sind.</translation>
   </message>
@@ -4002,22 +4002,22 @@
  <context>
   <name>TypedFigure</name>
   <message>
-   <location filename="../../enclosure_app/window/typed_figure.py" />
+   <location filename="../../enclosure_app/window/typed/typed_figure.py" />
    <source>no</source>
    <translation>nein</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_figure.py" />
+   <location filename="../../enclosure_app/window/typed/typed_figure.py" />
    <source>yes</source>
    <translation>ja</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_figure.py" />
+   <location filename="../../enclosure_app/window/typed/typed_figure.py" />
    <source>“{}” is neither yes nor no: type one of them.</source>
    <translation>„{}“ ist weder ja noch nein: eines davon eingeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_figure.py" />
+   <location filename="../../enclosure_app/window/typed/typed_figure.py" />
    <source>“{}” is no slope: type it as in 3:12, 2 % or 18.5°.</source>
    <translation>„{}“ ist keine Neigung: eingeben wie in 3:12, 2 % oder 18.5°.</translation>
   </message>
@@ -4025,157 +4025,157 @@
  <context>
   <name>UnderlayStrip</name>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Click two places, and type how far apart they truly are</source>
    <translation>Zwei Stellen anklicken und eingeben, wie weit sie wirklich auseinander sind</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Faint</source>
    <translation>Schwach</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Hidden</source>
    <translation>Ausgeblendet</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Hide</source>
    <translation>Ausblenden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Hide the picture</source>
    <translation>Bild ausblenden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Hides the picture; the lines of its page stay</source>
    <translation>Blendet das Bild aus; die Linien seiner Seite bleiben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Lock the picture</source>
    <translation>Bild sperren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Locked where it lies</source>
    <translation>An seinem Platz gesperrt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>More</source>
    <translation>Mehr</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Move or turn it</source>
    <translation>Verschieben oder drehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Not to scale: its size is not known</source>
    <translation>Nicht im Maßstab: Die Größe ist nicht bekannt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Not to scale: lengths are the paper's</source>
    <translation>Nicht im Maßstab: Längen sind die des Papiers</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Paint the picture paler or stronger</source>
    <translation>Das Bild blasser oder kräftiger malen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Pale</source>
    <translation>Blass</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Paler</source>
    <translation>Blasser</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Paper scale</source>
    <translation>Papiermaßstab</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Put another one under the drawing…</source>
    <translation>Noch eines unter die Zeichnung legen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Remove it, and its lines</source>
    <translation>Entfernen, mit den Linien</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Remove the picture</source>
    <translation>Bild entfernen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Set the scale</source>
    <translation>Maßstab setzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Set the scale of the paper</source>
    <translation>Maßstab des Papiers setzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Show</source>
    <translation>Zeigen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Show the picture</source>
    <translation>Bild zeigen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Strong</source>
    <translation>Kräftig</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>The scale that is written on the sheet of paper</source>
    <translation>Der Maßstab, der auf dem Blatt Papier steht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>To scale, 1:{:.4g} on paper</source>
    <translation>Im Maßstab, 1:{:.4g} auf Papier</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>To scale, {} wide</source>
    <translation>Im Maßstab, {} breit</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Under the drawing</source>
    <translation>Unter der Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Unlock the picture</source>
    <translation>Bild entsperren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>Which picture under the drawing</source>
    <translation>Welches Bild unter der Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlay_strip.py" />
+   <location filename="../../enclosure_app/window/underlay/underlay_strip.py" />
    <source>locked</source>
    <translation>gesperrt</translation>
   </message>
@@ -4183,22 +4183,22 @@
  <context>
   <name>Underlaying</name>
   <message>
-   <location filename="../../enclosure_app/window/underlaying.py" />
+   <location filename="../../enclosure_app/window/underlay/underlaying.py" />
    <source>Pictures and PDF files</source>
    <translation>Bilder und PDF-Dateien</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlaying.py" />
+   <location filename="../../enclosure_app/window/underlay/underlaying.py" />
    <source>Put a picture or PDF page under the drawing</source>
    <translation>Bild oder PDF-Seite unter die Zeichnung legen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlaying.py" />
+   <location filename="../../enclosure_app/window/underlay/underlaying.py" />
    <source>Put {} under the drawing</source>
    <translation>{} unter die Zeichnung legen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/underlaying.py" />
+   <location filename="../../enclosure_app/window/underlay/underlaying.py" />
    <source>Reading {}</source>
    <translation>{} wird gelesen</translation>
   </message>
@@ -4206,47 +4206,47 @@
  <context>
   <name>VerdictBox</name>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>It is a fault, and somebody is to mend it</source>
    <translation>Es ist ein Mangel, und jemand soll ihn beheben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>It is as found and may stand: say why</source>
    <translation>Es ist wie gefunden und darf bleiben: den Grund angeben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>It was mended; it is listed until the drawing shows it</source>
    <translation>Es wurde behoben; es bleibt in der Liste, bis die Zeichnung es zeigt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>Leave it</source>
    <translation>Lassen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>Put it down</source>
    <translation>Festhalten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>Take the verdict back</source>
    <translation>Entscheidung zurücknehmen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>The drawing or the check misleads: say how</source>
    <translation>Die Zeichnung oder die Prüfung führt in die Irre: angeben, wie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>Why may it stand?</source>
    <translation>Warum darf es bleiben?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/verdict_box.py" />
+   <location filename="../../enclosure_app/window/findings/verdict_box.py" />
    <source>Your name, to be put beside it</source>
    <translation>Ihr Name, der daneben stehen soll</translation>
   </message>
@@ -4303,13 +4303,13 @@
  <context>
   <name>Words</name>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <location filename="../../enclosure_app/files/units.py" />
    <source> and </source>
    <translation> und </translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source> and one product of your own</source>
    <translation> und ein eigenes Produkt</translation>
   </message>
@@ -4319,7 +4319,7 @@
    <translation> und </translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source> and {count} products of your own</source>
    <translation> und {count} eigene Produkte</translation>
   </message>
@@ -4380,12 +4380,12 @@
    <translation>„{ours}“ und „{theirs}“ sind keine Kopien eines Projekts: Sie haben nichts gemeinsam. Das andere für sich öffnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>'{key}' in {title} {wrong}</source>
    <translation>'{key}' in {title} {wrong}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/sections.py" />
+   <location filename="../../enclosure_app/files/framing/sections.py" />
    <source>--{word} {point} (mm) lies in no frame of the drawing: give a point inside one.</source>
    <translation>--{word} {point} (mm) liegt in keinem Rahmen der Zeichnung: einen Punkt in einem Rahmen angeben.</translation>
   </message>
@@ -4395,7 +4395,7 @@
    <translation>1 Lücke, {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/sections.py" />
+   <location filename="../../enclosure_app/files/framing/sections.py" />
    <source>1 piece lies outside every frame and is left out (on {layers}).</source>
    <translation>1 Stück liegt außerhalb aller Rahmen und ist ausgelassen (auf {layers}).</translation>
   </message>
@@ -4430,29 +4430,29 @@
    <translation>4:12 und steiler. Wo die Spalte der Tabelle für Windgeschwindigkeit gilt, 4 in (aus dem Gedächtnis).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/rule_book.py" />
+   <location filename="../../enclosure_app/files/maps/rule_book.py" />
    <source>: use one of {names}.</source>
    <translation>: möglich sind {names}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
-   <location filename="../../enclosure_app/files/rule_book.py" />
+   <location filename="../../enclosure_app/files/maps/rule_book.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>; did you mean '{name}'?</source>
    <translation>; war '{name}' gemeint?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/ribbon.py" />
    <source>; open from outside to inside by {width}</source>
    <translation>; von außen nach innen {width} offen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>; use one of {names}.</source>
    <translation>; möglich sind {names}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>; use {words}.</source>
    <translation>; möglich sind {words}.</translation>
   </message>
@@ -4572,7 +4572,7 @@
    <translation>Eine Überlappung, die aus ihrer Markierung läuft, ist irgendwo zu kurz.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>A layer map is for a drawing with layers: open one first.</source>
    <translation>Eine Layerzuordnung gehört zu einer Zeichnung mit Layern: zuerst eine öffnen.</translation>
   </message>
@@ -4637,7 +4637,7 @@
    <translation>Eine Membran, Unterdeckung oder Fassadenbahn: kommt in Rollen und wird in Lagen verlegt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/bcf_topics.py" />
+   <location filename="../../enclosure_app/reports/bcf/topics.py" />
    <source>A photograph.</source>
    <translation>Ein Foto.</translation>
   </message>
@@ -4762,7 +4762,7 @@
    <translation>ASHRAE Fundamentals Dampftabelle, aus dem Gedächtnis (Polyethylen, 6 mil); Wärmeleitfähigkeit ISO 10456:2007, aus dem Gedächtnis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_xlsx.py" />
+   <location filename="../../enclosure_app/reports/tables/xlsx_file.py" />
    <source>About this table</source>
    <translation>Über diese Tabelle</translation>
   </message>
@@ -4783,7 +4783,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <location filename="../../enclosure_app/reports/pdf/layers.py" />
    <source>Air</source>
    <translation>Luft</translation>
   </message>
@@ -4798,7 +4798,7 @@
    <translation>Luftraum</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <location filename="../../enclosure_app/reports/pdf/layers.py" />
    <source>All layers</source>
    <translation>Alle Schichten</translation>
   </message>
@@ -4844,7 +4844,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/rule_pictures.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>As drawn</source>
    <translation>Wie gezeichnet</translation>
   </message>
@@ -4854,12 +4854,12 @@
    <translation>Wie es sein soll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_menu.py" />
+   <location filename="../../enclosure_app/window/lines/layer_menu.py" />
    <source>As named</source>
    <translation>Wie benannt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_menu.py" />
+   <location filename="../../enclosure_app/window/lines/layer_menu.py" />
    <source>As named: {guess}</source>
    <translation>Wie benannt: {guess}</translation>
   </message>
@@ -4884,7 +4884,7 @@
    <translation>Bitumenschindeln.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>At least</source>
    <translation>Mindestens</translation>
   </message>
@@ -4939,12 +4939,12 @@
    <translation>Darunter kann ein Dach keine Schindeln tragen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_size.py" />
+   <location filename="../../enclosure_app/window/typed/typed_size.py" />
    <source>Between {low} and {high}</source>
    <translation>Zwischen {low} und {high}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Beware</source>
    <translation>Vorsicht</translation>
   </message>
@@ -4959,7 +4959,7 @@
    <translation>Bituminöse Dampfsperrbahn</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Blocks repeat too often in this drawing; the repeats after the first {most} were left out (first: {first}).</source>
    <translation>In dieser Zeichnung wiederholen sich Blöcke zu oft; die Wiederholungen nach den ersten {most} wurden ausgelassen (zuerst: {first}).</translation>
   </message>
@@ -4975,7 +4975,7 @@
    <translation>Beide Klicks liegen auf einer Stelle: anklicken, wo die Bahn anfängt und wo sie endet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Break lines</source>
    <translation>Bruchlinien</translation>
   </message>
@@ -5005,18 +5005,18 @@
    <translation>Butylband</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>By</source>
    <translation>Von</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>By hand, other products were given: {count}.</source>
    <translation>Von Hand wurden andere Produkte gegeben: {count}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>By whom</source>
    <translation>Von wem</translation>
   </message>
@@ -5082,7 +5082,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/layers.py" />
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>Change {product}</source>
    <translation>{product} ändern</translation>
   </message>
@@ -5107,7 +5107,7 @@
    <translation>Prüfung: was flacher ist, ist waagerecht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Choose a row to see it lit up, and say what it is.</source>
    <translation>Eine Zeile wählen, um sie hervorgehoben zu sehen, und angeben, was sie ist.</translation>
   </message>
@@ -5137,7 +5137,7 @@
    <translation>Mit Kleber, Beschichtung, Klebeband oder Dichtstoff geschlossen, sodass keine Luft hindurchgeht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Closed outlines: each is a section, judged inside it</source>
    <translation>Geschlossene Umrisse: Jeder ist ein Schnitt und wird innen beurteilt</translation>
   </message>
@@ -5172,18 +5172,18 @@
    <translation>Ortbeton</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_fields.py" />
+   <location filename="../../enclosure_app/window/products/product_fields.py" />
    <source>Conductivity: it cannot be 0; leave it empty if unknown.</source>
    <translation>Wärmeleitfähigkeit: Sie kann nicht 0 sein; leer lassen, wenn unbekannt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_figures.py" />
+   <location filename="../../enclosure_app/window/products/product_figures.py" />
    <source>Conductivity: “{text}” is none; type it in W/(m·K), as in 0.035, or as in 0.24 Btu.</source>
    <translation>Wärmeleitfähigkeit: „{text}“ ist keine; in W/(m·K) eingeben, etwa 0.035, oder etwa 0.24 Btu.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Control</source>
    <translation>Schicht</translation>
   </message>
@@ -5198,7 +5198,7 @@
    <translation>Korkplatte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <location filename="../../enclosure_app/files/dxf/notes.py" />
    <source>Could not be repaired: {what}.</source>
    <translation>Ließ sich nicht reparieren: {what}.</translation>
   </message>
@@ -5213,7 +5213,7 @@
    <translation>Überhangblech über dem unteren Blech an Mauerwerk.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>Cover</source>
    <translation>Deckblatt</translation>
   </message>
@@ -5228,12 +5228,12 @@
    <translation>DIN 18533-1, aus dem Gedächtnis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>Damaged beyond repair and left out: {count} part.</source>
    <translation>Unrettbar beschädigt und ausgelassen: {count} Teil.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>Damaged beyond repair and left out: {count} parts.</source>
    <translation>Unrettbar beschädigt und ausgelassen: {count} Teile.</translation>
   </message>
@@ -5248,7 +5248,7 @@
    <translation>Feuchteschutzanstrich</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>Date</source>
    <translation>Datum</translation>
   </message>
@@ -5368,9 +5368,9 @@
    <translation>Mit 3 mm Abstand zeichnen, die von oben kommende Bahn außen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
-   <location filename="../../enclosure_app/drawing/title_block.py" />
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Drawing</source>
    <translation>Zeichnung</translation>
   </message>
@@ -5535,19 +5535,19 @@
    <translation>Holzfaserplatte, hart</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Figure from</source>
    <translation>Wert aus</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/bcf_topics.py" />
-   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <location filename="../../enclosure_app/reports/bcf/topics.py" />
+   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>Figure from: {basis}</source>
    <translation>Wert aus: {basis}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_layers.py" />
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/pdf/layers.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Findings</source>
    <translation>Befunde</translation>
   </message>
@@ -5638,7 +5638,7 @@
    <translation>Fundament über dem Gelände, hinter Verblendung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Frame of a section</source>
    <translation>Rahmen eines Schnitts</translation>
   </message>
@@ -5704,7 +5704,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <location filename="../../enclosure_app/reports/pdf/layers.py" />
    <source>Heat</source>
    <translation>Wärme</translation>
   </message>
@@ -5759,7 +5759,7 @@
    <translation>IBC 1507.10.1 bis 1507.15.1</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/section_marks.py" />
+   <location filename="../../enclosure_app/drawing/section/section_marks.py" />
    <source>INSIDE</source>
    <translation>INNEN</translation>
   </message>
@@ -6009,12 +6009,12 @@
    <translation>ISO 10456:2007, aus dem Gedächtnis; dampfdicht, daher der Wert von Aluminiumfolie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Ignored</source>
    <translation>Übergangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/bcf_topics.py" />
+   <location filename="../../enclosure_app/reports/bcf/topics.py" />
    <source>In the drawing at {x}, {y}.</source>
    <translation>In der Zeichnung bei {x}, {y}.</translation>
   </message>
@@ -6129,7 +6129,7 @@
    <translation>Ist trocken, was nun verdeckt wird?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_answers.py" />
+   <location filename="../../enclosure_app/files/replies/answers.py" />
    <source>It answers another revision of the drawing.</source>
    <translation>Sie antwortet auf einen anderen Stand der Zeichnung.</translation>
   </message>
@@ -6139,12 +6139,12 @@
    <translation>Sie fängt auf, was am Rahmen vorbeikommt, und muss es hinauslassen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_words.py" />
+   <location filename="../../enclosure_app/files/replies/words.py" />
    <source>It has no words ({kind}).</source>
    <translation>Sie hat keine Worte ({kind}).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <location filename="../../enclosure_app/files/replies/replies.py" />
    <source>It lets the finding stand and gives no reason.</source>
    <translation>Sie lässt den Befund stehen und nennt keinen Grund.</translation>
   </message>
@@ -6154,12 +6154,12 @@
    <translation>Es kann tiefer stehen: Die Zeichnung endet, bevor es überläuft.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>It says nothing of one layer: {names}.</source>
    <translation>Über einen Layer sagt sie nichts: {names}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>It says nothing of {count} layers: {names}.</source>
    <translation>Über {count} Layer sagt sie nichts: {names}.</translation>
   </message>
@@ -6174,27 +6174,27 @@
    <translation>Es haftet durch Druck; die Hand allein lässt Kanäle für Luft und Wasser.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_words.py" />
+   <location filename="../../enclosure_app/files/replies/words.py" />
    <source>It was set to “{word}”, which is no verdict.</source>
    <translation>Sie wurde auf „{word}“ gesetzt, und das ist keine Entscheidung.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_answers.py" />
+   <location filename="../../enclosure_app/files/replies/answers.py" />
    <source>It was written about the drawing {drawing}.</source>
    <translation>Sie wurde zur Zeichnung {drawing} geschrieben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_words.py" />
+   <location filename="../../enclosure_app/files/replies/words.py" />
    <source>It was written into the note itself, which does not tell by whom.</source>
    <translation>Sie wurde in die Notiz selbst geschrieben, und die sagt nicht, von wem.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>It will be offered for the next drawing.</source>
    <translation>Für die nächste Zeichnung wird sie angeboten.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Its name says nothing of what is drawn on it.</source>
    <translation>Sein Name sagt nichts darüber, was darauf gezeichnet ist.</translation>
   </message>
@@ -6229,8 +6229,8 @@
    <translation>Hält die Wärme drinnen: Dämmung ohne Wärmebrücke.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Key</source>
    <translation>Schlüssel</translation>
   </message>
@@ -6320,12 +6320,12 @@
    <translation>Mindestens 100 mm überlappt und geklemmt oder abgedichtet. 50 mm sind aus früheren Ausgaben erinnert und gelten hier nicht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Layer</source>
    <translation>Layer</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>Layer maps</source>
    <translation>Layerzuordnungen</translation>
   </message>
@@ -6340,7 +6340,7 @@
    <translation>Bleianschluss</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_fields.py" />
+   <location filename="../../enclosure_app/window/products/product_fields.py" />
    <source>Least lap</source>
    <translation>Mindestüberlappung</translation>
   </message>
@@ -6355,47 +6355,47 @@
    <translation>Offen gelassen: {places}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {count} invisible entities (first: {first}). To read them as well, add --all-layers.</source>
    <translation>Ausgelassen: {count} unsichtbare Elemente (zuerst: {first}). Mit --all-layers werden auch sie gelesen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {count} invisible entity (first: {first}). To read them as well, add --all-layers.</source>
    <translation>Ausgelassen: {count} unsichtbares Element (zuerst: {first}). Mit --all-layers wird auch es gelesen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {entities} on a layer that is frozen or switched off: {names}. To read them as well, add --all-layers.</source>
    <translation>Ausgelassen: {entities} auf einem gefrorenen oder ausgeschalteten Layer: {names}. Mit --all-layers werden auch sie gelesen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {entities} on layers that are frozen or switched off: {names}. To read them as well, add --all-layers.</source>
    <translation>Ausgelassen: {entities} auf gefrorenen oder ausgeschalteten Layern: {names}. Mit --all-layers werden auch sie gelesen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {entities} on the layers of this program's own marks (first: {first}): draw on other layers what is to be checked.</source>
    <translation>Ausgelassen: {entities} auf den Layern der eigenen Marken dieses Programms (zuerst: {first}): Was geprüft werden soll, auf andere Layer zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {entities} with damaged data (first: {first}).</source>
    <translation>Ausgelassen: {entities} mit beschädigten Daten (zuerst: {first}).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {entities} with impossible coordinates (first: {first}).</source>
    <translation>Ausgelassen: {entities} mit unmöglichen Koordinaten (zuerst: {first}).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {entities} without length or area (first: {first}).</source>
    <translation>Ausgelassen: {entities} ohne Länge oder Fläche (zuerst: {first}).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>Left out: {things} (first: {first}).</source>
    <translation>Ausgelassen: {things} (zuerst: {first}).</translation>
   </message>
@@ -6420,17 +6420,17 @@
    <translation>Waagerechte Überlappung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/chains.py" />
+   <location filename="../../enclosure_app/files/framing/chains.py" />
    <source>Lines across areas of their own product are taken for drafting symbols: {names}.</source>
    <translation>Linien quer über Flächen ihres eigenen Produkts gelten als Zeichensymbole: {names}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <location filename="../../enclosure_app/reports/pdf/layers.py" />
    <source>Linework</source>
    <translation>Linienwerk</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Linework to snap to</source>
    <translation>Linienwerk zum Fangen</translation>
   </message>
@@ -6440,7 +6440,7 @@
    <translation>Flüssige Dachabdichtung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
    <source>Look at this layer yourself.</source>
    <translation>Diese Schicht bitte selbst ansehen.</translation>
   </message>
@@ -6460,12 +6460,12 @@
    <translation>Geringste Neigung der Tabelle.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/lines/layer_table.py" />
    <source>Make all of them {product}</source>
    <translation>Alle zu „{product}“ machen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/lines/layer_table.py" />
    <source>Make it {product}</source>
    <translation>Zu „{product}“ machen</translation>
   </message>
@@ -6480,7 +6480,7 @@
    <translation>{count} Layer zu „{meant}“ machen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_table.py" />
+   <location filename="../../enclosure_app/window/lines/layer_table.py" />
    <source>Make {count} layers {product}</source>
    <translation>{count} Layer zu „{product}“ machen</translation>
   </message>
@@ -6490,34 +6490,34 @@
    <translation>{layer} zu „{meant}“ machen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Marked-up sections of the enclosure</source>
    <translation>Markierte Schnitte der Gebäudehülle</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_splice.py" />
+   <location filename="../../enclosure_app/reports/dxf/splice.py" />
    <source>Marks are written into the model only, and “{layout}” was checked: check the model, or write the marked-up sheet.</source>
    <translation>Marken werden nur in das Modell geschrieben, und geprüft wurde „{layout}“: das Modell prüfen oder das Prüfblatt schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/extents.py" />
+   <location filename="../../enclosure_app/files/framing/extents.py" />
    <source>Marks far away from every piece are left out: {places}.</source>
    <translation>Marken weit weg von allen Stücken sind ausgelassen: {places}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Measured</source>
    <translation>Gemessen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/finding_words.py" />
-   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>Measured {measured}, required {required}.</source>
    <translation>Gemessen {measured}, gefordert {required}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/finding_words.py" />
-   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>Measured {measured}.</source>
    <translation>Gemessen {measured}.</translation>
   </message>
@@ -6577,7 +6577,7 @@
    <translation>Tropft nicht ab</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/extents.py" />
+   <location filename="../../enclosure_app/files/framing/extents.py" />
    <source>No frame is drawn: the extent of the pieces is the frame.</source>
    <translation>Es ist kein Rahmen gezeichnet: Die Ausdehnung der Stücke ist der Rahmen.</translation>
   </message>
@@ -6592,13 +6592,13 @@
    <translation>Hier ist keine Linie gezeichnet: auf die Linie klicken, der die Bahn folgt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
-   <location filename="../../enclosure_app/reports/bcf_topics.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
+   <location filename="../../enclosure_app/reports/bcf/topics.py" />
    <source>No longer found: {about}</source>
    <translation>Nicht mehr gefunden: {about}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/reframing.py" />
+   <location filename="../../enclosure_app/files/framing/reframing.py" />
    <source>No outline on layer “{layer}” closes, so nothing can be judged inside of it: draw the frame by hand, or say another layer.</source>
    <translation>Auf dem Layer „{layer}“ schließt sich kein Umriss, also lässt sich darin nichts beurteilen: den Rahmen von Hand ziehen oder einen anderen Layer nennen.</translation>
   </message>
@@ -6608,18 +6608,18 @@
    <translation>Kein Stück der {layer} liegt zwischen der Innen- und der Außenmarke: nachsehen, was die Linien sind, oder die Marken auf die beiden Seiten der Schicht setzen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/ribbon.py" />
    <source>No sheet or board of this layer is drawn.</source>
    <translation>Von dieser Schicht ist keine Bahn oder Platte gezeichnet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>No.</source>
    <translation>Nr.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/lock.py" />
+   <location filename="../../enclosure_app/files/project/lock.py" />
    <source>Nobody is warned that {file} is open here, because its folder cannot be written to ({reason}): save it elsewhere.</source>
    <translation>Niemand wird gewarnt, dass {file} hier offen ist, denn in ihren Ordner lässt sich nicht schreiben ({reason}): anderswo speichern.</translation>
   </message>
@@ -6629,7 +6629,7 @@
    <translation>Kein Mangel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Not shown and not judged; nothing of it is lost</source>
    <translation>Nicht gezeigt und nicht beurteilt; nichts davon geht verloren</translation>
   </message>
@@ -6639,7 +6639,7 @@
    <translation>In einem senkrechten Schnitt nicht zu sehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Notes</source>
    <translation>Hinweistexte</translation>
   </message>
@@ -6649,12 +6649,12 @@
    <translation>Dort schneidet nichts „{name}“: die Linie zeichnen, an der gestutzt werden soll, oder auftrennen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
    <source>Nothing else was found by the checks that were run.</source>
    <translation>Sonst haben die ausgeführten Prüfungen nichts gefunden.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/meaning.py" />
+   <location filename="../../enclosure_app/files/maps/meaning.py" />
    <source>Nothing is said of {layers}: linework only.</source>
    <translation>Über {layers} ist nichts gesagt: nur Linienwerk.</translation>
   </message>
@@ -6664,7 +6664,7 @@
    <translation>Hinterher zeigt nichts mehr, was von beiden zuerst kam.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
    <source>Nothing was found by the checks that were run.</source>
    <translation>Die ausgeführten Prüfungen haben nichts gefunden.</translation>
   </message>
@@ -6689,7 +6689,7 @@
    <translation>OBC 9.27.2.4</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/section_marks.py" />
+   <location filename="../../enclosure_app/drawing/section/section_marks.py" />
    <source>OUTSIDE</source>
    <translation>AUSSEN</translation>
   </message>
@@ -6709,12 +6709,12 @@
    <translation>In der Waagerechten entwässert keine Reihenfolge der Bahnen: Wasser steht auf der Überlappung und findet hinein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/chains.py" />
+   <location filename="../../enclosure_app/files/framing/chains.py" />
    <source>One outline of {product} does not close and is read as a line: {names}.</source>
    <translation>Ein Umriss aus „{product}“ schließt sich nicht und wird als Linie gelesen: {names}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/chains.py" />
+   <location filename="../../enclosure_app/files/framing/chains.py" />
    <source>One outline of {product} is of no even thickness and is read as an area: {names}.</source>
    <translation>Ein Umriss aus „{product}“ ist nicht gleichmäßig dick und wird als Fläche gelesen: {names}.</translation>
   </message>
@@ -6725,7 +6725,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/layers.py" />
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>One piece stays what it is, because it was given its product by hand.</source>
    <translation>Ein Stück bleibt, was es ist, weil es sein Produkt von Hand bekommen hat.</translation>
   </message>
@@ -6755,17 +6755,17 @@
    <translation>OSB-Platte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Other words suggest {others}.</source>
    <translation>Andere Wörter deuten auf {others}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/frames.py" />
+   <location filename="../../enclosure_app/files/framing/frames.py" />
    <source>Outlines of frames that do not close: left out ({names}).</source>
    <translation>Umrisse von Rahmen, die sich nicht schließen: ausgelassen ({names}).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/frames.py" />
+   <location filename="../../enclosure_app/files/framing/frames.py" />
    <source>Outlines of frames that hold other frames: taken for the border of the sheet ({names}).</source>
    <translation>Umrisse von Rahmen, die andere Rahmen enthalten: als Blattrand genommen ({names}).</translation>
   </message>
@@ -6810,8 +6810,8 @@
    <translation>Phenolharzplatte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Photographs</source>
    <translation>Fotos</translation>
   </message>
@@ -6831,7 +6831,7 @@
    <translation>Neigung über 5 Grad, über der fertigen Oberfläche.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Place</source>
    <translation>Stelle</translation>
   </message>
@@ -6866,12 +6866,12 @@
    <translation>Vorkomprimiertes Dichtband</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_list.py" />
+   <location filename="../../enclosure_app/window/products/product_list.py" />
    <source>Products</source>
    <translation>Produkte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>Project</source>
    <translation>Projekt</translation>
   </message>
@@ -6906,19 +6906,19 @@
    <translation>Ortgang: Unterdeckung über dem Tropfblech</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <location filename="../../enclosure_app/files/dxf/notes.py" />
    <source>Read all the same: {what}.</source>
    <translation>Trotzdem gelesen: {what}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/units_asking.py" />
+   <location filename="../../enclosure_app/window/filing/units_asking.py" />
    <source>Read the drawing in {units}</source>
    <translation>Zeichnung in {units} lesen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Remark</source>
    <translation>Hinweis</translation>
   </message>
@@ -6933,12 +6933,12 @@
    <translation>Putz über dem Gelände</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <location filename="../../enclosure_app/files/dxf/notes.py" />
    <source>Repaired: {what}.</source>
    <translation>Repariert: {what}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Required</source>
    <translation>Gefordert</translation>
   </message>
@@ -6948,12 +6948,12 @@
    <translation>Verkehrte Überlappung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>Revision</source>
    <translation>Index</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Revision {revision}</source>
    <translation>Stand {revision}</translation>
   </message>
@@ -7008,7 +7008,7 @@
    <translation>Dachfenster</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Rule</source>
    <translation>Regel</translation>
   </message>
@@ -7018,18 +7018,18 @@
    <translation>Wie die nationale Vorschrift. In den Fällen von 9.26.5.1 (2) nicht verlangt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>Save the layer map</source>
    <translation>Layerzuordnung speichern</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_fields.py" />
+   <location filename="../../enclosure_app/window/products/product_fields.py" />
    <source>Say in which document the figures were read, or take the tick away.</source>
    <translation>Angeben, in welchem Dokument die Werte gelesen wurden, oder das Häkchen wegnehmen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>Scale</source>
    <translation>Maßstab</translation>
   </message>
@@ -7064,10 +7064,10 @@
    <translation>Nahtklebeband für Bahnen und Platten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
-   <location filename="../../enclosure_app/drawing/title_block.py" />
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Section</source>
    <translation>Schnitt</translation>
   </message>
@@ -7082,12 +7082,12 @@
    <translation>Der Schnitt „{name}“ hat keine solche Marke „{side}“: eine wählen, die gezeichnet ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Sections and findings, by layer</source>
    <translation>Schnitte und Befunde, nach Schicht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Seen</source>
    <translation>Gesehen</translation>
   </message>
@@ -7112,7 +7112,7 @@
    <translation>Selbstklebende Bahn, dampfdicht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Severity</source>
    <translation>Schwere</translation>
   </message>
@@ -7127,13 +7127,13 @@
    <translation>Beplankung mit verklebten Stößen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>Sheet</source>
    <translation>Blatt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Sheets</source>
    <translation>Blätter</translation>
   </message>
@@ -7148,7 +7148,7 @@
    <translation>Überlappung zu kurz</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Shown and snapped to, never judged</source>
    <translation>Gezeigt und gefangen, nie beurteilt</translation>
   </message>
@@ -7158,12 +7158,12 @@
    <translation>Seitenüberlappung 4 in an Stößen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Sign-off</source>
    <translation>Unterschrift</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Signed off</source>
    <translation>Unterschrieben</translation>
   </message>
@@ -7208,7 +7208,7 @@
    <translation>Einlagige Dachbahn, befestigt, Nähte verschweißt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Site list</source>
    <translation>Baustellenliste</translation>
   </message>
@@ -7263,12 +7263,12 @@
    <translation>Manche Prüflisten sagen das Gegenteil.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/lock.py" />
+   <location filename="../../enclosure_app/files/project/lock.py" />
    <source>Somebody</source>
    <translation>Jemand</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <location filename="../../enclosure_app/rules/edge_cover_short.py" />
    <location filename="../../enclosure_app/rules/gap.py" />
    <location filename="../../enclosure_app/rules/lap_cycle.py" />
@@ -7326,7 +7326,7 @@
    <translation>Außenputz</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/meaning.py" />
+   <location filename="../../enclosure_app/files/maps/meaning.py" />
    <source>Taken for {product}: {layers}.</source>
    <translation>Als „{product}“ genommen: {layers}.</translation>
   </message>
@@ -7341,7 +7341,7 @@
    <translation>Die Überlappung verkleben, eine Dichtstoffraupe hineinlegen oder außen eine verklebte Bahn verwenden.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Texts, leaders and dimensions: shown, and read by Read the notes</source>
    <translation>Texte, Hinweislinien und Bemaßungen: gezeigt, und von „Hinweistexte lesen“ gelesen</translation>
   </message>
@@ -7351,17 +7351,17 @@
    <translation>Dass die äußere Bahn einer Überlappung nach der inneren kommt, ist übliche Praxis, ohne Quelle.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>The block “{name}” contains itself; the inner one was left out ({first}).</source>
    <translation>Der Block „{name}“ enthält sich selbst; der innere wurde ausgelassen ({first}).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>The block “{name}” is clipped at {places} (first: {first}); its content was read whole.</source>
    <translation>Der Block „{name}“ ist an {places} beschnitten (zuerst: {first}); sein Inhalt wurde ganz gelesen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>The block “{name}” is missing from the file and was left out ({places}; first: {first}).</source>
    <translation>Der Block „{name}“ fehlt in der Datei und wurde ausgelassen ({places}; zuerst: {first}).</translation>
   </message>
@@ -7371,7 +7371,7 @@
    <translation>Das Brett vor den Sparrenenden an der Traufe.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/breaks.py" />
+   <location filename="../../enclosure_app/files/framing/breaks.py" />
    <source>The break line at {x:.0f},{y:.0f} has no second one; material goes on beyond it.</source>
    <translation>Die Bruchlinie bei {x:.0f},{y:.0f} hat keine zweite; dahinter geht Material weiter.</translation>
   </message>
@@ -7391,7 +7391,7 @@
    <translation>Die Zeichnung rechnet damit, und die Produkte allein leisten es nicht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_content.py" />
+   <location filename="../../enclosure_app/files/dxf/content.py" />
    <source>The drawing has no layout “{name}”: choose one of {names}.</source>
    <translation>Die Zeichnung hat kein Layout „{name}“: eines von {names} wählen.</translation>
   </message>
@@ -7401,7 +7401,7 @@
    <translation>Die Zeichnung hat {over} über {under}, gegen den Lauf des Wassers. Wie ist es gebaut, und deckt eine dritte Bahn die nach oben offene Kante?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/units_asking.py" />
+   <location filename="../../enclosure_app/window/filing/units_asking.py" />
    <source>The drawing is read in {units}. It is really drawn in:</source>
    <translation>Die Zeichnung ist in {units} gelesen. Wirklich gezeichnet ist sie in:</translation>
   </message>
@@ -7411,12 +7411,12 @@
    <translation>Die Zeichnung zeigt einen Schnitt; die Stöße der Längen liegen daneben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_records.py" />
+   <location filename="../../enclosure_app/reports/dxf/records.py" />
    <source>The drawing stops before the end of what it draws: get the whole file again.</source>
    <translation>Die Zeichnung hört vor dem Ende des Gezeichneten auf: die ganze Datei noch einmal holen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>The drawing “{name}” is attached from outside and was not read ({places}): bind it into this drawing to have it checked.</source>
    <translation>Die Zeichnung „{name}“ ist von außen angehängt und wurde nicht gelesen ({places}): in diese Zeichnung einbinden, damit sie geprüft wird.</translation>
   </message>
@@ -7441,12 +7441,12 @@
    <translation>Der Wert `drip-clear` des geltenden Regelwerks, bei jedem Befund angegeben. Dass eine Kante nach unten abgekantet wird, ist übliche Praxis, ohne Quelle.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>The file does not follow the DXF format and was repaired: look whether all is there.</source>
    <translation>Die Datei folgt nicht dem DXF-Format und wurde repariert: nachsehen, ob alles da ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>The file has no end mark: what is there was read, but more may be missing.</source>
    <translation>Die Datei hat keine Endmarke: Was da ist, wurde gelesen, doch kann mehr fehlen.</translation>
   </message>
@@ -7511,12 +7511,12 @@
    <translation>Die Unterkante von „{sheet}“ tropft zu nah an der Wand darunter ab.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>The map says otherwise of some of its lines, by how these are drawn.</source>
    <translation>Von einigen seiner Linien sagt die Zuordnung anderes, je nachdem, wie sie gezeichnet sind.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_words.py" />
+   <location filename="../../enclosure_app/files/replies/words.py" />
    <source>The note's own words were changed.</source>
    <translation>Die eigenen Worte der Notiz wurden geändert.</translation>
   </message>
@@ -7531,17 +7531,17 @@
    <translation>Der Umriss, in dem ein Schnitt beurteilt wird.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>The paper layout “{name}” was not read; it holds {entities}.</source>
    <translation>Das Papierlayout „{name}“ wurde nicht gelesen; es enthält {entities}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/job.py" />
+   <location filename="../../enclosure_app/drawing/sheet/job.py" />
    <source>The paper “{paper}” is not known; use one of {papers}.</source>
    <translation>Das Papier „{paper}“ ist nicht bekannt; möglich sind {papers}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_pictures.py" />
+   <location filename="../../enclosure_app/reports/pdf/pictures.py" />
    <source>The picture “{name}” in this project is damaged: remove it, and lay it in again.</source>
    <translation>Das Bild „{name}“ in diesem Projekt ist beschädigt: entfernen und noch einmal einlegen.</translation>
   </message>
@@ -7551,7 +7551,7 @@
    <translation>Die Stücke dieser Schicht liegen so dicht übereinander, dass sich die Öffnung nicht berechnen lässt: jedes Stück nur einmal zeichnen, und nur, was zur Schicht gehört.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_fields.py" />
+   <location filename="../../enclosure_app/window/products/product_fields.py" />
    <source>The product needs a name: type how the office calls it.</source>
    <translation>Das Produkt braucht einen Namen: eingeben, wie das Büro es nennt.</translation>
   </message>
@@ -7576,7 +7576,7 @@
    <translation>Der Schnitt ist {width:.0f} m mal {height:.0f} m groß, zu groß für dieses Papier bei jedem üblichen Maßstab; einen Rahmen um den Teil ziehen, der gezeigt werden soll, oder größeres Papier nehmen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/sheet.py" />
+   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
    <source>The section “{name}” does not fit on {paper} at {scale}; {advice}.</source>
    <translation>Der Schnitt „{name}“ passt im Maßstab {scale} nicht auf {paper}; {advice}.</translation>
   </message>
@@ -7591,7 +7591,7 @@
    <translation>Die Bahn, die bergauf weitergeht, kommt später und über die untere.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_report.py" />
+   <location filename="../../enclosure_app/reports/pdf/report.py" />
    <source>The sheet {path} cannot be written ({why}); choose another place.</source>
    <translation>Das Prüfblatt {path} lässt sich nicht schreiben ({why}); einen anderen Ort wählen.</translation>
   </message>
@@ -7661,7 +7661,7 @@
    <translation>Der breiteste Weg von außen nach innen, der kein Stück der Schicht kreuzt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
    <source>The {layer} could not be judged.</source>
    <translation>Die {layer} ließ sich nicht beurteilen.</translation>
   </message>
@@ -7686,7 +7686,7 @@
    <translation>Die Marke „{side}“ bei {x:.0f}, {y:.0f} liegt auf einem Stück oder jenseits des Rahmens: ins Freie rücken.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/extents.py" />
+   <location filename="../../enclosure_app/files/framing/extents.py" />
    <source>The {word} mark stands beyond the cut ends; it counts at {x:.0f},{y:.0f}.</source>
    <translation>Die Marke „{word}“ steht jenseits der Schnittenden; sie zählt bei {x:.0f},{y:.0f}.</translation>
   </message>
@@ -7701,7 +7701,7 @@
    <translation>Einen Schnitt „{name}“ gibt es schon: einen anderen Namen geben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>There is no file {name}: check its name and its folder.</source>
    <translation>Es gibt keine Datei {name}: Name und Ordner prüfen.</translation>
   </message>
@@ -7726,7 +7726,7 @@
    <translation>Auf dieser Seite ist {distance:g} mm daneben kein Platz für eine durchgehende Linie: einen kleineren Abstand angeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/rule_book.py" />
+   <location filename="../../enclosure_app/files/maps/rule_book.py" />
    <source>There is no rule book '{book}'{hint}</source>
    <translation>Es gibt kein Regelwerk '{book}'{hint}</translation>
   </message>
@@ -7736,7 +7736,7 @@
    <translation>Es gibt keinen Schnitt „{which}“; die Schnitte sind: {known}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_report.py" />
+   <location filename="../../enclosure_app/reports/pdf/report.py" />
    <source>There is no section to draw; map a layer of the drawing first.</source>
    <translation>Es gibt keinen Schnitt zu zeichnen; zuerst einem Layer der Zeichnung ein Produkt geben.</translation>
   </message>
@@ -7761,7 +7761,7 @@
    <translation>Diese beiden Stellen sind nicht durch gezeichnete Linien verbunden: Die Linien an der ersten kommen denen an der zweiten nicht näher als {gap}. Bis dorthin nachziehen und auf der anderen Seite neu anfangen, oder die fehlende Linie zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_fields.py" />
+   <location filename="../../enclosure_app/window/products/product_fields.py" />
    <source>Thickness</source>
    <translation>Dicke</translation>
   </message>
@@ -7771,17 +7771,17 @@
    <translation>Dicke der Wandplatte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_fields.py" />
+   <location filename="../../enclosure_app/window/products/product_fields.py" />
    <source>Thickness: a product cannot be 0 thick; leave it empty if unknown.</source>
    <translation>Dicke: Ein Produkt kann nicht 0 dick sein; leer lassen, wenn unbekannt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <location filename="../../enclosure_app/files/replies/replies.py" />
    <source>This is a note of its own that stands at no finding.</source>
    <translation>Das ist eine eigene Notiz, die an keinem Befund steht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <location filename="../../enclosure_app/files/replies/replies.py" />
    <source>This is a note of its own that stands near a finding, and answers none.</source>
    <translation>Das ist eine eigene Notiz, die bei einem Befund steht und auf keinen antwortet.</translation>
   </message>
@@ -7791,7 +7791,7 @@
    <translation>Diese Liste erinnert; sie ersetzt weder die Angaben der Hersteller noch örtliche Vorschriften noch das Urteil zugelassener Fachleute.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>This sheet is an aid to judgement. It shows what a program found in a drawing, not what is built. Local codes, the makers' instructions and the decision of licensed professionals come first. Work at height needs fall protection. Where rot or mould may be hidden, have the structure looked at and protect yourself before anything is opened.</source>
    <translation>Dieses Blatt ist eine Hilfe zur Beurteilung. Es zeigt, was ein Programm in einer Zeichnung gefunden hat, nicht, was gebaut ist. Örtliche Vorschriften, die Angaben der Hersteller und die Entscheidung zugelassener Fachleute gehen vor. Arbeiten in der Höhe verlangen Absturzsicherung. Wo Fäulnis oder Schimmel verborgen sein können, das Tragwerk untersuchen lassen und sich schützen, bevor etwas geöffnet wird.</translation>
   </message>
@@ -7822,7 +7822,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/reports/finding_words.py" />
-   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>To do: {advice}</source>
    <translation>Zu tun: {advice}</translation>
   </message>
@@ -7872,7 +7872,7 @@
    <translation>Zwei verschiedene Stellen sind nötig, um zu sagen, wo unten ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>Two lines with a blank strip between: the drawing is cut short there</source>
    <translation>Zwei Linien mit leerem Streifen dazwischen: Dort ist die Zeichnung gekürzt</translation>
   </message>
@@ -7913,7 +7913,7 @@
    <translation>Unterdeckung nicht vollflächig unterstützt, 15 bis 34 Grad; ab 35 Grad 100 mm, vollflächig unterstützt 100 und 75 mm.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>Units</source>
    <translation>Einheiten</translation>
   </message>
@@ -7958,22 +7958,22 @@
    <translation>Aufkantung zu niedrig</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>Use a layer map</source>
    <translation>Layerzuordnung anwenden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>Use it</source>
    <translation>Anwenden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>Use {file}</source>
    <translation>{file} anwenden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>Using {file}</source>
    <translation>{file} wird angewandt</translation>
   </message>
@@ -7984,7 +7984,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <location filename="../../enclosure_app/reports/pdf/layers.py" />
    <source>Vapour</source>
    <translation>Dampf</translation>
   </message>
@@ -8009,7 +8009,7 @@
    <translation>Dampfbremsender Anstrich</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_figures.py" />
+   <location filename="../../enclosure_app/window/products/product_figures.py" />
    <source>Vapour: “{text}” has no unit that is known; type “2 perm”, “57 ng” or “sd 0.2 m”.</source>
    <translation>Dampf: „{text}“ hat keine bekannte Einheit; „2 perm“, „57 ng“ oder „sd 0.2 m“ eingeben.</translation>
   </message>
@@ -8029,13 +8029,13 @@
    <translation>Lüftungsmatte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Verdict</source>
    <translation>Entscheidung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_notes.py" />
+   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>Verdict: {verdict}</source>
    <translation>Entscheidung: {verdict}</translation>
   </message>
@@ -8061,7 +8061,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/reports/pdf_layers.py" />
+   <location filename="../../enclosure_app/reports/pdf/layers.py" />
    <source>Water</source>
    <translation>Wasser</translation>
   </message>
@@ -8131,7 +8131,7 @@
    <translation>Was nur an Platten befestigt ist, flattert im Wind und reißt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>What is picked is on {layers}.</source>
    <translation>Das Ausgewählte ist auf {layers}.</translation>
   </message>
@@ -8158,17 +8158,17 @@
    <translation>Was gefunden wird</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_answers.py" />
+   <location filename="../../enclosure_app/files/replies/answers.py" />
    <source>What it is about is no longer found.</source>
    <translation>Worum es geht, wird nicht mehr gefunden.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_menu.py" />
+   <location filename="../../enclosure_app/window/lines/layer_menu.py" />
    <source>What its name suggests</source>
    <translation>Was sein Name nahelegt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>What to do</source>
    <translation>Was zu tun ist</translation>
   </message>
@@ -8190,18 +8190,18 @@
    <translation>Was stattdessen zu zeichnen ist</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>What to look at</source>
    <translation>Was anzusehen ist</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>What was decided</source>
    <translation>Was entschieden wurde</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>What was found</source>
    <translation>Was gefunden wurde</translation>
   </message>
@@ -8211,13 +8211,13 @@
    <translation>Was gefunden wurde, darf nur mit Grund bleiben: den Grund eingeben, damit andere folgen können.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>What was signed</source>
    <translation>Was unterschrieben wurde</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>When (UTC)</source>
    <translation>Wann (UTC)</translation>
   </message>
@@ -8252,12 +8252,12 @@
    <translation>Wo zwei Bahnen nebeneinander laufen, eine über der anderen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/units_asking.py" />
+   <location filename="../../enclosure_app/window/filing/units_asking.py" />
    <source>Which units is {file} drawn in?</source>
    <translation>In welchen Einheiten ist {file} gezeichnet?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_site.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Why</source>
    <translation>Warum</translation>
   </message>
@@ -8334,27 +8334,27 @@
    <translation>Geschrieben: {when} UTC</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/layer_map.py" />
+   <location filename="../../enclosure_app/files/maps/layer_map.py" />
    <source>[[layers]] has both 'product' and 'role'; keep one of them.</source>
    <translation>[[layers]] hat sowohl 'product' als auch 'role'; eines davon behalten.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/layer_map.py" />
+   <location filename="../../enclosure_app/files/maps/layer_map.py" />
    <source>[[layers]] has neither 'product' nor 'role'; say what the layer is.</source>
    <translation>[[layers]] hat weder 'product' noch 'role'; angeben, was der Layer ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/layer_map.py" />
+   <location filename="../../enclosure_app/files/maps/layer_map.py" />
    <source>[[layers]] needs 'match', a pattern for the names of layers.</source>
    <translation>[[layers]] braucht 'match', ein Muster für die Namen der Layer.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>a PDF</source>
    <translation>ein PDF</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>a ZIP archive</source>
    <translation>ein ZIP-Archiv</translation>
   </message>
@@ -8364,7 +8364,7 @@
    <translation>eine waagerechte Überlappung, die nichts abdichtet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>a list of {count}</source>
    <translation>eine Liste mit {count} Einträgen</translation>
   </message>
@@ -8374,7 +8374,7 @@
    <translation>eine Unterkante lässt den Tropfen zurücklaufen, statt ihn frei abtropfen zu lassen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>a picture</source>
    <translation>ein Bild</translation>
   </message>
@@ -8404,12 +8404,12 @@
    <translation>Luftraum</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>an object</source>
    <translation>ein Objekt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>and meets itself</source>
    <translation>und trifft sich selbst</translation>
   </message>
@@ -8419,23 +8419,23 @@
    <translation>Brustblech</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>as a line</source>
    <translation>als Linie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>as an outline</source>
    <translation>als Umriss</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/layers.py" />
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>as named</source>
    <translation>wie benannt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>as named, {sure}</source>
    <translation>wie benannt, {sure}</translation>
   </message>
@@ -8445,7 +8445,7 @@
    <translation>Attribut ohne zugehörige Einfügung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <source>balcony</source>
    <translation>Balkon</translation>
   </message>
@@ -8475,12 +8475,12 @@
    <translation>unterbrochen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/ribbon.py" />
    <source>broken at 1 place, {width} wide</source>
    <translation>an 1 Stelle unterbrochen, {width} breit</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/ribbon.py" />
    <source>broken at {count} places, at most {width} wide</source>
    <translation>an {count} Stellen unterbrochen, höchstens {width} breit</translation>
   </message>
@@ -8490,18 +8490,18 @@
    <translation>nach Definition von sd; Wärmedurchlasswiderstand ISO 6946, keine Wärmeleitfähigkeit</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/lock.py" />
+   <location filename="../../enclosure_app/files/project/lock.py" />
    <source>by somebody else</source>
    <translation>bei jemand anderem</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/lock.py" />
+   <location filename="../../enclosure_app/files/project/lock.py" />
    <source>by {holder}</source>
    <translation>bei {holder}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>cannot be {shown}{hint}</source>
    <translation>kann nicht {shown} sein{hint}</translation>
   </message>
@@ -8554,12 +8554,12 @@
    <translation>durchgehend</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/ribbon.py" />
    <source>continuous: can be followed from end to end without lifting the pen</source>
    <translation>durchgehend: lässt sich von einem Ende zum anderen verfolgen, ohne den Stift abzusetzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_words.py" />
+   <location filename="../../enclosure_app/window/products/product_words.py" />
    <source>controls nothing</source>
    <translation>trennt nichts</translation>
   </message>
@@ -8574,12 +8574,12 @@
    <translation>Zweifel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>doubtful</source>
    <translation>zweifelhaft</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <location filename="../../enclosure_app/model/finding.py" />
    <source>doubts</source>
    <translation>Zweifel</translation>
@@ -8590,7 +8590,7 @@
    <translation>Ablauf</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layers_model.py" />
+   <location filename="../../enclosure_app/window/lines/layers_model.py" />
    <source>drawn here</source>
    <translation>hier gezeichnet</translation>
   </message>
@@ -8601,7 +8601,7 @@
    <translation>Tropfblech</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>eave</source>
    <translation>Traufe</translation>
@@ -8622,7 +8622,7 @@
    <translation>Rand der Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_form.py" />
+   <location filename="../../enclosure_app/window/products/product_form.py" />
    <source>either way</source>
    <translation>auf beide Arten</translation>
   </message>
@@ -8642,7 +8642,7 @@
    <translation>Ende</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>ends here</source>
    <translation>endet hier</translation>
   </message>
@@ -8672,7 +8672,7 @@
    <translation>Element mit ungültigen Daten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>fascia</source>
    <translation>Traufbrett</translation>
@@ -8688,12 +8688,12 @@
    <translation>Mangel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <location filename="../../enclosure_app/files/dxf/notes.py" />
    <source>fault of an unknown kind ({code})</source>
    <translation>Fehler unbekannter Art ({code})</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <location filename="../../enclosure_app/model/finding.py" />
    <source>faults</source>
    <translation>Mängel</translation>
@@ -8704,7 +8704,7 @@
    <translation>Fuß</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/sheet.py" />
+   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
    <source>feet and inches</source>
    <translation>Fuß und Zoll</translation>
   </message>
@@ -8714,7 +8714,7 @@
    <translation>Befund {number} ({what})</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>findings</source>
    <translation>Befunde</translation>
   </message>
@@ -8725,7 +8725,7 @@
    <translation>Anschlussblech</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <source>floor</source>
    <translation>Boden</translation>
   </message>
@@ -8740,7 +8740,7 @@
    <translation>Knick</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <source>footing</source>
    <translation>Fundament</translation>
   </message>
@@ -8766,7 +8766,7 @@
    <translation>Dichtung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_products.py" />
+   <location filename="../../enclosure_app/files/maps/products.py" />
    <source>gives '{key}' and calls it unknown; keep one of them.</source>
    <translation>gibt '{key}' an und nennt es unbekannt; eines davon behalten.</translation>
   </message>
@@ -8776,27 +8776,27 @@
    <translation>Glas</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>goes all the way round</source>
    <translation>geht ringsum</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>goes on above</source>
    <translation>geht oben weiter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>goes on below</source>
    <translation>geht unten weiter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>goes on to the left</source>
    <translation>geht links weiter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>goes on to the right</source>
    <translation>geht rechts weiter</translation>
   </message>
@@ -8806,7 +8806,7 @@
    <translation>Boden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <source>gutter</source>
    <translation>Dachrinne</translation>
   </message>
@@ -8816,7 +8816,7 @@
    <translation>Kennung, die mehrere Elemente tragen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_products.py" />
+   <location filename="../../enclosure_app/files/maps/products.py" />
    <source>has both 'permeance_ng' and 'sd_m'; keep one of them.</source>
    <translation>hat sowohl 'permeance_ng' als auch 'sd_m'; eines davon behalten.</translation>
   </message>
@@ -8826,7 +8826,7 @@
    <translation>Schraffur mit ungültigem Rand</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <source>head</source>
    <translation>Sturz</translation>
   </message>
@@ -8887,77 +8887,77 @@
    <translation>ungültige ganze Zahl</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_json.py" />
+   <location filename="../../enclosure_app/files/project/as_json.py" />
    <source>is "{name}", as that of a piece before it: give it another.</source>
    <translation>ist „{name}“, wie bei einem Stück davor: einen anderen geben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_json.py" />
+   <location filename="../../enclosure_app/files/project/as_json.py" />
    <source>is "{product}", which is no product of this file or the program</source>
    <translation>ist „{product}“, und das ist kein Produkt dieser Datei oder des Programms</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>is 0; it must be more than that.</source>
    <translation>ist 0; es muss mehr sein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_json.py" />
+   <location filename="../../enclosure_app/files/project/as_json.py" />
    <source>is no figure of the rule books{hint}</source>
    <translation>ist kein Wert der Regelwerke{hint}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_products.py" />
+   <location filename="../../enclosure_app/files/maps/products.py" />
    <source>is not in the catalogue, so it needs {keys} as well.</source>
    <translation>steht nicht im Katalog und braucht deshalb auch {keys}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_json.py" />
+   <location filename="../../enclosure_app/files/project/as_json.py" />
    <source>is not known here: the name before the product is its key.</source>
    <translation>ist hier nicht bekannt: Der Name vor dem Produkt ist sein Schlüssel.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>is not known here{hint}</source>
    <translation>ist hier nicht bekannt{hint}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>is not sound base64: the picture is damaged; take it from an older copy of the file.</source>
    <translation>ist kein einwandfreies Base64: Das Bild ist beschädigt; aus einer älteren Kopie der Datei nehmen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>is too large: write a finite number.</source>
    <translation>ist zu groß: eine endliche Zahl schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>is {number}: write a finite number.</source>
    <translation>ist {number}: eine endliche Zahl schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>is {value}; it cannot be negative.</source>
    <translation>ist {value}; es kann nicht negativ sein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>is {value}; write 1 or 0.</source>
    <translation>ist {value}; 1 oder 0 schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>is {value}; write a finite number.</source>
    <translation>ist {value}; eine endliche Zahl schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>is {value}; write a slope as rise over run (4:12 is 0.3333).</source>
    <translation>ist {value}; die Neigung als Höhe durch Länge schreiben (4:12 ist 0.3333).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>issued by {who}</source>
    <translation>herausgegeben von {who}</translation>
   </message>
@@ -8972,7 +8972,7 @@
    <translation>ihre Bemaßungen lesen sich als {units} ({measured:g} ist mit {says} bemaßt)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>its name is not valid</source>
    <translation>ihr Name ist ungültig</translation>
   </message>
@@ -8987,12 +8987,12 @@
    <translation>Anschluss</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/legend.py" />
+   <location filename="../../enclosure_app/drawing/sheet/legend.py" />
    <source>joint declared sealed</source>
    <translation>Anschluss für abgedichtet erklärt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>lacks {keys}: add it.</source>
    <translation>fehlt {keys}: ergänzen.</translation>
   </message>
@@ -9007,7 +9007,7 @@
    <translation>Überlappung im Kreis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_words.py" />
+   <location filename="../../enclosure_app/window/products/product_words.py" />
    <source>laps {lap} at least</source>
    <translation>überlappt mindestens {lap}</translation>
   </message>
@@ -9017,12 +9017,12 @@
    <translation>Überlappungen: IRC R506.2.3, aus zweiter Hand; Dampf: ISO 10456:2007, aus dem Gedächtnis (Polyethylen, 0,25 mm)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/meaning.py" />
+   <location filename="../../enclosure_app/files/maps/meaning.py" />
    <source>layer {names}</source>
    <translation>Layer {names}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/meaning.py" />
+   <location filename="../../enclosure_app/files/maps/meaning.py" />
    <source>layers {names}</source>
    <translation>Layer {names}</translation>
   </message>
@@ -9032,7 +9032,7 @@
    <translation>Mindestüberlappung von „{product}“: {source}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>level</source>
    <translation>waagerecht</translation>
   </message>
@@ -9047,7 +9047,7 @@
    <translation>Absetzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>likely</source>
    <translation>wahrscheinlich</translation>
   </message>
@@ -9067,7 +9067,7 @@
    <translation>Matte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
    <source>measured</source>
    <translation>gemessen</translation>
   </message>
@@ -9102,123 +9102,123 @@
    <translation>Multilinie ohne Stil</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>must be a colour index from 1 to 255, not {shown}.</source>
    <translation>muss eine Farbnummer von 1 bis 255 sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must be a list of points [[x, y], ...], not {shown}.</source>
    <translation>muss eine Liste von Punkten [[x, y], ...] sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>must be a list of texts in quotes.</source>
    <translation>muss eine Liste von Texten in Anführungszeichen sein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must be a list, not {shown}.</source>
    <translation>muss eine Liste sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>must be a list, such as ["{one}"], not {shown}.</source>
    <translation>muss eine Liste sein, etwa ["{one}"], nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>must be a number without quotes, not {shown}.</source>
    <translation>muss eine Zahl ohne Anführungszeichen sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must be a number, not {shown}.</source>
    <translation>muss eine Zahl sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must be a point [x, y], not {shown}.</source>
    <translation>muss ein Punkt [x, y] sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/layer_map.py" />
+   <location filename="../../enclosure_app/files/maps/layer_map.py" />
    <source>must be a table in brackets of its own.</source>
    <translation>muss eine eigene Tabelle in Klammern sein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must be a text in quotes, not {shown}.</source>
    <translation>muss ein Text in Anführungszeichen sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>must be a text in quotes.</source>
    <translation>muss ein Text in Anführungszeichen sein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must be a whole number, not {shown}.</source>
    <translation>muss eine ganze Zahl sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_sayings.py" />
+   <location filename="../../enclosure_app/files/project/sayings.py" />
    <source>must be a width and a height in dots.</source>
    <translation>muss eine Breite und eine Höhe in Bildpunkten sein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must be an object {{...}}, not {shown}.</source>
    <translation>muss ein Objekt {{...}} sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_json.py" />
+   <location filename="../../enclosure_app/files/project/as_json.py" />
    <source>must be one long, such as [0, -1], or null for a plan.</source>
    <translation>muss die Länge eins haben, etwa [0, -1], oder null für einen Grundriss.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must be true or false, not {shown}.</source>
    <translation>muss true oder false sein, nicht {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/layer_map.py" />
+   <location filename="../../enclosure_app/files/maps/layer_map.py" />
    <source>must be written as [[layers]], once for each row.</source>
    <translation>muss als [[layers]] geschrieben sein, einmal für jede Zeile.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_sayings.py" />
+   <location filename="../../enclosure_app/files/project/sayings.py" />
    <source>must hold a revision, a section and a key.</source>
    <translation>muss einen Stand, einen Schnitt und einen Schlüssel enthalten.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must hold {count} points or more, not {held}.</source>
    <translation>muss {count} oder mehr Punkte enthalten, nicht {held}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/json_forms.py" />
+   <location filename="../../enclosure_app/files/project/forms.py" />
    <source>must hold {count} points, not {held}.</source>
    <translation>muss {count} Punkte enthalten, nicht {held}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_json.py" />
+   <location filename="../../enclosure_app/files/project/as_json.py" />
    <source>must name two pieces.</source>
    <translation>muss zwei Stücke nennen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>named as {guess}?</source>
    <translation>benannt als {guess}?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_sayings.py" />
+   <location filename="../../enclosure_app/files/project/sayings.py" />
    <source>names a photograph that is not in the file: remove it here.</source>
    <translation>nennt ein Foto, das nicht in der Datei ist: hier entfernen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_json.py" />
+   <location filename="../../enclosure_app/files/project/as_json.py" />
    <source>names a rule book that is not there. {text}</source>
    <translation>nennt ein Regelwerk, das es nicht gibt. {text}</translation>
   </message>
@@ -9233,22 +9233,22 @@
    <translation>kein Wert bekannt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>no layer</source>
    <translation>keine Schicht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables_findings.py" />
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>no longer found</source>
    <translation>nicht mehr gefunden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_pages.py" />
+   <location filename="../../enclosure_app/reports/pdf/pages.py" />
    <source>no page could be started</source>
    <translation>keine Seite ließ sich beginnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_words.py" />
+   <location filename="../../enclosure_app/window/products/product_words.py" />
    <source>no source</source>
    <translation>ohne Quelle</translation>
   </message>
@@ -9263,7 +9263,7 @@
    <translation>noch keine</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>not as named</source>
    <translation>nicht wie benannt</translation>
   </message>
@@ -9273,12 +9273,12 @@
    <translation>nicht gezeichnet</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>not signed</source>
    <translation>nicht unterschrieben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>nothing found</source>
    <translation>nichts gefunden</translation>
   </message>
@@ -9288,7 +9288,7 @@
    <translation>Objekt mit ungültigen Daten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/glyphs.py" />
+   <location filename="../../enclosure_app/drawing/section/glyphs.py" />
    <source>of {length}</source>
    <translation>von {length}</translation>
   </message>
@@ -9308,7 +9308,7 @@
    <translation>nur so sind ihre Texte ({tall:.0f} mm hoch) und ihre Ausdehnung üblich</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>open</source>
    <translation>offen</translation>
   </message>
@@ -9318,7 +9318,7 @@
    <translation>offene Durchdringung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/model" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>opening</source>
@@ -9336,7 +9336,7 @@
    <translation>darüber</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_delegate.py" />
+   <location filename="../../enclosure_app/window/products/product_delegate.py" />
    <source>own</source>
    <translation>eigene</translation>
   </message>
@@ -9351,7 +9351,7 @@
    <translation>Papierlayout ohne Seiteneinrichtung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>parapet</source>
    <translation>Attika</translation>
@@ -9387,7 +9387,7 @@
    <translation>Regenweg</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>rake</source>
    <translation>Ortgang</translation>
@@ -9403,13 +9403,13 @@
    <translation>Hinweis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <location filename="../../enclosure_app/model/finding.py" />
    <source>remarks</source>
    <translation>Hinweise</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
    <source>required</source>
    <translation>gefordert</translation>
   </message>
@@ -9429,7 +9429,7 @@
    <translation>verkehrte Überlappung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>ridge</source>
    <translation>First</translation>
@@ -9440,7 +9440,7 @@
    <translation>starr</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <source>roof-wall</source>
    <translation>Dach-Wand</translation>
   </message>
@@ -9480,7 +9480,7 @@
    <translation>Abschnitt ohne Ende (die Datei wurde vielleicht abgeschnitten)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>sections</source>
    <translation>Schnitte</translation>
   </message>
@@ -9496,17 +9496,17 @@
    <translation>Überlappung zu kurz</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>signed off</source>
    <translation>unterschrieben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>signed, then changed</source>
    <translation>unterschrieben, dann geändert</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>sill</source>
    <translation>Fensterbank</translation>
@@ -9517,18 +9517,18 @@
    <translation>Fensterbankwanne</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>slope {angle:.0f}°</source>
    <translation>Neigung {angle:.0f}°</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/junctions.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/window/trade_words.py" />
    <source>soffit</source>
    <translation>Untersicht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <location filename="../../enclosure_app/files/replies/replies.py" />
    <source>somebody</source>
    <translation>jemand</translation>
   </message>
@@ -9553,12 +9553,12 @@
    <translation>hört zu früh auf</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>straight</source>
    <translation>gerade</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>sure</source>
    <translation>sicher</translation>
   </message>
@@ -9594,7 +9594,7 @@
    <translation>diese Linie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_pages.py" />
+   <location filename="../../enclosure_app/reports/pdf/pages.py" />
    <source>the disk may be full</source>
    <translation>vielleicht ist der Datenträger voll</translation>
   </message>
@@ -9604,7 +9604,7 @@
    <translation>die Traufbahn reicht am Dach nicht weit genug hinauf.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>the key "{key}" stands twice in one object; keep one of them.</source>
    <translation>der Schlüssel "{key}" steht zweimal in einem Objekt; einen davon behalten.</translation>
   </message>
@@ -9614,7 +9614,7 @@
    <translation>die Schicht endet, bevor sie den Rand der Zeichnung erreicht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>the layer map</source>
    <translation>der Layerzuordnung</translation>
   </message>
@@ -9629,12 +9629,12 @@
    <translation>die untere Lage</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_fields.py" />
+   <location filename="../../enclosure_app/window/products/product_fields.py" />
    <source>the office's own</source>
    <translation>aus dem Büro</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>the project</source>
    <translation>das Projekt</translation>
   </message>
@@ -9715,12 +9715,12 @@
    <translation>Unterdeckung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>unknown key '{key}' in {title}{hint}</source>
    <translation>unbekannter Schlüssel '{key}' in {title}{hint}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/layer_map.py" />
+   <location filename="../../enclosure_app/files/maps/layer_map.py" />
    <source>unknown product '{key}'{hint}</source>
    <translation>unbekanntes Produkt '{key}'{hint}</translation>
   </message>
@@ -9735,17 +9735,17 @@
    <translation>unsicher</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/ribbon.py" />
    <source>unsure: judge this layer by eye</source>
    <translation>unsicher: diese Schicht mit eigenen Augen beurteilen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/ribbon.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/ribbon.py" />
    <source>unsure: {why}</source>
    <translation>unsicher: {why}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/unrolled.py" />
+   <location filename="../../enclosure_app/drawing/ribbon/unrolled.py" />
    <source>upright</source>
    <translation>senkrecht</translation>
   </message>
@@ -9760,7 +9760,7 @@
    <translation>Aufkantung zu niedrig</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/sheet.py" />
+   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
    <source>use larger paper</source>
    <translation>größeres Papier nehmen</translation>
   </message>
@@ -9785,7 +9785,7 @@
    <translation>Verwendung eines Textstils, der nicht definiert ist</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/sheet.py" />
+   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
    <source>use {scale}</source>
    <translation>{scale} nehmen</translation>
   </message>
@@ -9820,12 +9820,12 @@
    <translation>in einem Tiefpunkt steht Wasser und kann nicht abfließen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/legend.py" />
+   <location filename="../../enclosure_app/drawing/sheet/legend.py" />
    <source>way in, {control}</source>
    <translation>Weg hinein, {control}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/legend.py" />
+   <location filename="../../enclosure_app/drawing/sheet/legend.py" />
    <source>way of a drop</source>
    <translation>Weg eines Tropfens</translation>
   </message>
@@ -9885,12 +9885,12 @@
    <translation>{count} angehängte Seiten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>{count} decided</source>
    <translation>{count} entschieden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/pdf_report.py" />
+   <location filename="../../enclosure_app/reports/pdf/report.py" />
    <source>{count} drawings</source>
    <translation>{count} Zeichnungen</translation>
   </message>
@@ -9915,27 +9915,27 @@
    <translation>{count} endlose Konstruktionslinien</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>{count} entities</source>
    <translation>{count} Elemente</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>{count} entity</source>
    <translation>{count} Element</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>{count} layers: {amount}.</source>
    <translation>{count} Layer: {amount}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>{count} line</source>
    <translation>{count} Linie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>{count} lines</source>
    <translation>{count} Linien</translation>
   </message>
@@ -9950,7 +9950,7 @@
    <translation>{count} Abdeckflächen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/findings_table.py" />
+   <location filename="../../enclosure_app/drawing/sheet/findings_table.py" />
    <source>{count} more on the next sheet</source>
    <translation>{count} weitere auf dem nächsten Blatt</translation>
   </message>
@@ -9965,12 +9965,12 @@
    <translation>{count} Objekte eines Zusatzprogramms</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/chains.py" />
+   <location filename="../../enclosure_app/files/framing/chains.py" />
    <source>{count} outlines of {product} are of no even thickness and are read as areas: {names}.</source>
    <translation>{count} Umrisse aus „{product}“ sind nicht gleichmäßig dick und werden als Flächen gelesen: {names}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/chains.py" />
+   <location filename="../../enclosure_app/files/framing/chains.py" />
    <source>{count} outlines of {product} do not close and are read as lines: {names}.</source>
    <translation>{count} Umrisse aus „{product}“ schließen sich nicht und werden als Linien gelesen: {names}.</translation>
   </message>
@@ -9990,7 +9990,7 @@
    <translation>{count} Bilder</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>{count} piece drawn here</source>
    <translation>{count} Stück hier gezeichnet</translation>
   </message>
@@ -10000,28 +10000,28 @@
    <translation>{count} Stücke sind aus „{name}“: ihnen ein anderes Produkt geben, bevor dieses entfernt wird.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>{count} pieces drawn here</source>
    <translation>{count} Stücke hier gezeichnet</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/sections.py" />
+   <location filename="../../enclosure_app/files/framing/sections.py" />
    <source>{count} pieces lie outside every frame and are left out (on {layers}).</source>
    <translation>{count} Stücke liegen außerhalb aller Rahmen und sind ausgelassen (auf {layers}).</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/layers.py" />
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>{count} pieces stay what they are, because they were given their product by hand.</source>
    <translation>{count} Stücke bleiben, was sie sind, weil sie ihr Produkt von Hand bekommen haben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>{count} place</source>
    <translation>{count} Stelle</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>{count} places</source>
    <translation>{count} Stellen</translation>
   </message>
@@ -10046,12 +10046,12 @@
    <translation>{count} Formsymbole</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>{count} sheet</source>
    <translation>{count} Blatt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>{count} sheets</source>
    <translation>{count} Blätter</translation>
   </message>
@@ -10106,12 +10106,12 @@
    <translation>{count} Tabellen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>{count} text</source>
    <translation>{count} Text</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>{count} texts</source>
    <translation>{count} Texte</translation>
   </message>
@@ -10126,12 +10126,12 @@
    <translation>{count} Toleranzrahmen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>{count} {kind} entities</source>
    <translation>{count} Elemente „{kind}“</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_tally.py" />
+   <location filename="../../enclosure_app/files/dxf/tally.py" />
    <source>{count} {kind} entity</source>
    <translation>{count} Element „{kind}“</translation>
   </message>
@@ -10146,22 +10146,22 @@
    <translation>{file} sagt nicht, in welchen Einheiten sie gezeichnet ist: bitte angeben mit --units mm, cm, m, in oder ft.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
    <source>{file} had {bytes}; it is kept with {kept_bytes}.</source>
    <translation>{file} hatte {bytes}; aufgehoben wird sie mit {kept_bytes}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
    <source>{file} had {dots} dots and {bytes}; it is kept with {kept_dots} dots and {kept_bytes}.</source>
    <translation>{file} hatte {dots} Punkte und {bytes}; aufgehoben werden {kept_dots} Punkte und {kept_bytes}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <location filename="../../enclosure_app/files/underlay/reading.py" />
    <source>{file} has {bytes}, too much for one picture; cut out the page or part that is needed.</source>
    <translation>{file} hat {bytes}, zu viel für ein Bild; die nötige Seite oder den nötigen Teil ausschneiden.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_pdf.py" />
+   <location filename="../../enclosure_app/files/underlay/pdf.py" />
    <source>{file} has {bytes}; only this page is kept, with {kept_bytes}.</source>
    <translation>{file} hat {bytes}; nur diese Seite wird aufgehoben, mit {kept_bytes}.</translation>
   </message>
@@ -10176,17 +10176,17 @@
    <translation>{file} ist mitten im Gezeichneten abgeschnitten, also fehlen Stücke und nichts lässt sich beurteilen: die ganze Datei noch einmal holen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <location filename="../../enclosure_app/reports/dxf/marks.py" />
    <source>{file} is not the drawing that was checked: none of its lines stand where they stood. Name the right one.</source>
    <translation>{file} ist nicht die Zeichnung, die geprüft wurde: Keine ihrer Linien steht, wo sie stand. Die richtige nennen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/lock.py" />
+   <location filename="../../enclosure_app/files/project/lock.py" />
    <source>{file} is open {who}: ask them to close it, or open it to read only; whoever saves last overwrites the other's work.</source>
    <translation>{file} ist {who} offen: um Schließen bitten oder nur zum Lesen öffnen; wer zuletzt speichert, überschreibt die Arbeit des anderen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf_marks.py" />
+   <location filename="../../enclosure_app/reports/dxf/marks.py" />
    <source>{file} is the drawing itself: write the marked one under another name.</source>
    <translation>{file} ist die Zeichnung selbst: die markierte unter einem anderen Namen schreiben.</translation>
   </message>
@@ -10196,67 +10196,67 @@
    <translation>{file} sagt {header}, aber {why}: bitte angeben, was gilt, mit --units {other} oder --units {units}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/lock.py" />
+   <location filename="../../enclosure_app/files/project/lock.py" />
    <source>{file} was not closed properly by {held}: what was not saved then may be in the autosave.</source>
    <translation>{file} wurde von {held} nicht ordentlich geschlossen: Was damals nicht gespeichert war, ist vielleicht in der automatischen Sicherung.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file} was saved by a newer version (format {version}); this program reads up to {newest}: update it.</source>
    <translation>{file} wurde von einer neueren Version gespeichert (Format {version}); dieses Programm liest bis {newest}: bitte aktualisieren.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/lock.py" />
+   <location filename="../../enclosure_app/files/project/lock.py" />
    <source>{file} was taken over; it is still open by {held}: tell them before you save.</source>
    <translation>{file} wurde übernommen; sie ist noch bei {held} offen: Bescheid geben, bevor Sie speichern.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}, line {lineno}, column {colno}: this is not sound JSON ({msg}); mend it there, or open a copy.</source>
    <translation>{file}, Zeile {lineno}, Spalte {colno}: Das ist kein einwandfreies JSON ({msg}); dort berichtigen oder eine Kopie öffnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}, line {lineno}: the file was cut short there; open the autosave or a copy.</source>
    <translation>{file}, Zeile {lineno}: Die Datei wurde dort abgeschnitten; die automatische Sicherung oder eine Kopie öffnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <location filename="../../enclosure_app/files/maps/toml_lines.py" />
    <source>{file}, line {line}: the file is not UTF-8 text; save it as UTF-8.</source>
    <translation>{file}, Zeile {line}: Die Datei ist kein UTF-8-Text; als UTF-8 speichern.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}, line {line}: this is not UTF-8 text; open the project file itself, or a copy of it.</source>
    <translation>{file}, Zeile {line}: Das ist kein UTF-8-Text; die Projektdatei selbst öffnen oder eine Kopie davon.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>{file}, line {line}: {text}</source>
    <translation>{file}, Zeile {line}: {text}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <location filename="../../enclosure_app/files/underlay/reading.py" />
    <source>{file}, page {page}</source>
    <translation>{file}, Seite {page}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}: "format" must be a whole number from 1 to {newest}.</source>
    <translation>{file}: "format" muss eine ganze Zahl von 1 bis {newest} sein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}: a number in it is too long; open a copy.</source>
    <translation>{file}: Eine Zahl darin ist zu lang; eine Kopie öffnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/marks.py" />
+   <location filename="../../enclosure_app/files/framing/marks.py" />
    <source>{file}: no inside mark in section {section}: give --inside X,Y or write the word INSIDE in the room.</source>
    <translation>{file}: keine Innenmarke im Schnitt {section}: --inside X,Y angeben oder das Wort INNEN in den Raum schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/marks.py" />
+   <location filename="../../enclosure_app/files/framing/marks.py" />
    <source>{file}: no outside mark in section {section}: give --outside X,Y or write the word OUTSIDE in the open.</source>
    <translation>{file}: keine Außenmarke im Schnitt {section}: --outside X,Y angeben oder das Wort AUSSEN ins Freie schreiben.</translation>
   </message>
@@ -10266,30 +10266,30 @@
    <translation>{file}: Nichts sagt, welche Linien welches Produkt sind (es gibt {layers}): bitte angeben mit --layers MAP.toml.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <location filename="../../enclosure_app/files/underlay/pdfium.py" />
    <source>{file}: page {page} is damaged and cannot be shown; export it again.</source>
    <translation>{file}: Seite {page} ist beschädigt und lässt sich nicht zeigen; noch einmal ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <location filename="../../enclosure_app/files/underlay/pdfium.py" />
    <source>{file}: page {page} is {wide:.3g} m by {high:.3g} m, which is no size of a drawing; export it on paper of a usual size.</source>
    <translation>{file}: Seite {page} ist {wide:.3g} m mal {high:.3g} m groß, und so groß ist keine Zeichnung; auf üblichem Papier ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}: the brackets are nested too deeply for a project.</source>
    <translation>{file}: Die Klammern sind für ein Projekt zu tief verschachtelt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <location filename="../../enclosure_app/files/maps/toml_lines.py" />
    <source>{file}: the brackets are nested too deeply.</source>
    <translation>{file}: Die Klammern sind zu tief verschachtelt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/maps/toml_lines.py" />
    <location filename="../../enclosure_app/files/photographs.py" />
-   <location filename="../../enclosure_app/files/project_file.py" />
-   <location filename="../../enclosure_app/files/toml_lines.py" />
-   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
+   <location filename="../../enclosure_app/files/underlay/reading.py" />
    <source>{file}: the file cannot be read: {reason}.</source>
    <translation>{file}: Die Datei lässt sich nicht lesen: {reason}.</translation>
   </message>
@@ -10299,27 +10299,27 @@
    <translation>{file}: Die Datei lässt sich in {folder} nicht schreiben ({reason}); die alte ist, wie sie war: Platz schaffen oder anderswo speichern.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <location filename="../../enclosure_app/files/underlay/pdfium.py" />
    <source>{file}: the file is empty; export or scan the page again.</source>
    <translation>{file}: Die Datei ist leer; die Seite noch einmal ausgeben oder scannen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}: the file is empty; open the autosave or a copy.</source>
    <translation>{file}: Die Datei ist leer; die automatische Sicherung oder eine Kopie öffnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <location filename="../../enclosure_app/files/underlay/reading.py" />
    <source>{file}: the file is empty; scan or export it again.</source>
    <translation>{file}: Die Datei ist leer; noch einmal scannen oder ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
    <source>{file}: the file is empty; scan or export the picture again.</source>
    <translation>{file}: Die Datei ist leer; das Bild noch einmal scannen oder ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_pdf.py" />
+   <location filename="../../enclosure_app/files/underlay/pdf.py" />
    <source>{file}: the page holds more than {most} lines; it is laid under the drawing as a picture, and there is nothing on it to snap to.</source>
    <translation>{file}: Die Seite enthält mehr als {most} Linien; sie wird als Bild unter die Zeichnung gelegt, und daran lässt sich nichts fangen.</translation>
   </message>
@@ -10334,40 +10334,40 @@
    <translation>{file}: Das Foto wurde abgeschnitten oder ist beschädigt; noch einmal kopieren.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
    <source>{file}: the picture has too many dots to be read; scan it at 300 to the inch, or cut out the part that is needed.</source>
    <translation>{file}: Das Bild hat zu viele Punkte, um gelesen zu werden; mit 300 Punkten je Zoll scannen oder den nötigen Teil ausschneiden.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
    <source>{file}: the picture was cut short or is damaged; scan or export it again.</source>
    <translation>{file}: Das Bild wurde abgeschnitten oder ist beschädigt; noch einmal scannen oder ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}: the project is not saved, because a number in it is not finite: undo the last change.</source>
    <translation>{file}: Das Projekt ist nicht gespeichert, weil eine Zahl darin nicht endlich ist: die letzte Änderung rückgängig machen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
-   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
+   <location filename="../../enclosure_app/files/underlay/pdfium.py" />
    <source>{file}: there is no page {page}; it has {pages}, choose one of them.</source>
    <translation>{file}: Es gibt keine Seite {page}; die Datei hat {pages}, eine davon wählen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
-   <location filename="../../enclosure_app/files/toml_lines.py" />
-   <location filename="../../enclosure_app/files/underlay_reading.py" />
+   <location filename="../../enclosure_app/files/maps/toml_lines.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
+   <location filename="../../enclosure_app/files/underlay/reading.py" />
    <source>{file}: there is no such file in {folder}.</source>
    <translation>{file}: In {folder} gibt es keine solche Datei.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <location filename="../../enclosure_app/files/underlay/pdfium.py" />
    <source>{file}: this PDF is protected by a password; save a copy without one and open that.</source>
    <translation>{file}: Dieses PDF ist mit einem Kennwort geschützt; eine Kopie ohne Kennwort speichern und diese öffnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}: this is JSON but no project (it has no "format"); open a file whose name ends in {ending}.</source>
    <translation>{file}: Das ist JSON, aber kein Projekt (es hat kein "format"); eine Datei öffnen, deren Name auf {ending} endet.</translation>
   </message>
@@ -10377,42 +10377,42 @@
    <translation>{file}: Das ist kein lesbares Foto; als JPEG speichern (Telefone nennen das die kompatibelste Art).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
    <source>{file}: this is no picture that can be read, or it is damaged; save it as PNG or JPEG.</source>
    <translation>{file}: Das ist kein lesbares Bild, oder es ist beschädigt; als PNG oder JPEG speichern.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_pdfium.py" />
+   <location filename="../../enclosure_app/files/underlay/pdfium.py" />
    <source>{file}: this is no sound PDF, it was cut short or has no pages; export or download it again.</source>
    <translation>{file}: Das ist kein einwandfreies PDF, es wurde abgeschnitten oder hat keine Seiten; noch einmal ausgeben oder laden.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <location filename="../../enclosure_app/files/maps/toml_lines.py" />
    <source>{file}: this is not a file; name a file in TOML.</source>
    <translation>{file}: Das ist keine Datei; eine Datei in TOML nennen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}: this is not a file; name a project file.</source>
    <translation>{file}: Das ist keine Datei; eine Projektdatei nennen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/toml_lines.py" />
+   <location filename="../../enclosure_app/files/maps/toml_lines.py" />
    <source>{file}: this is not sound TOML: {error}.</source>
    <translation>{file}: Das ist kein einwandfreies TOML: {error}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_pdf.py" />
+   <location filename="../../enclosure_app/files/underlay/pdf.py" />
    <source>{file}: this page is heavy; it is kept as a picture of {dots} dots and {bytes}. Its lines are kept as lines.</source>
    <translation>{file}: Diese Seite ist schwer; sie wird als Bild mit {dots} Punkten und {bytes} aufgehoben. Ihre Linien bleiben Linien.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/project_file.py" />
+   <location filename="../../enclosure_app/files/project/file.py" />
    <source>{file}: {left} more places are wrong; mend these first.</source>
    <translation>{file}: {left} weitere Stellen sind falsch; zuerst diese berichtigen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_products.py" />
+   <location filename="../../enclosure_app/files/maps/products.py" />
    <source>{file}; other figures: {source}</source>
    <translation>{file}; übrige Werte: {source}</translation>
   </message>
@@ -10423,12 +10423,12 @@
    <translation>{first} und {second}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>{layers} could not be judged</source>
    <translation>{layers} ließ sich nicht beurteilen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <location filename="../../enclosure_app/window/walk/summary.py" />
    <source>{names} and {count} more</source>
    <translation>{names} und {count} weitere</translation>
@@ -10439,57 +10439,57 @@
    <translation>{names}: Das Lesen wurde von außen beendet, oder der Rechner hat zu wenig Speicher dafür: andere Programme schließen und noch einmal öffnen, oder weniger von der Zeichnung ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} cannot be opened ({reason}): check its name.</source>
    <translation>{name} lässt sich nicht öffnen ({reason}): den Namen prüfen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} is a DWG drawing: save it as DXF and open that.</source>
    <translation>{name} ist eine DWG-Zeichnung: als DXF speichern und diese Datei öffnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} is a folder: name a DXF file in it.</source>
    <translation>{name} ist ein Ordner: eine DXF-Datei darin nennen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} is damaged so badly that nothing in it can be read: export the drawing as DXF again.</source>
    <translation>{name} ist so schwer beschädigt, dass sich nichts lesen lässt: die Zeichnung noch einmal als DXF ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} is empty: export the drawing as DXF again.</source>
    <translation>{name} ist leer: die Zeichnung noch einmal als DXF ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} is not a DXF drawing: export the drawing as DXF, ASCII or binary.</source>
    <translation>{name} ist keine DXF-Zeichnung: die Zeichnung als DXF ausgeben, ASCII oder binär.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} is not a regular file: name a DXF file.</source>
    <translation>{name} ist keine gewöhnliche Datei: eine DXF-Datei nennen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} is {what}, not a DXF drawing: export the drawing as DXF.</source>
    <translation>{name} ist {what}, keine DXF-Zeichnung: die Zeichnung als DXF ausgeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_document.py" />
+   <location filename="../../enclosure_app/files/dxf/document.py" />
    <source>{name} may not be read: ask for the right to read it, or take a copy of your own.</source>
    <translation>{name} darf nicht gelesen werden: um das Leserecht bitten oder eine eigene Kopie nehmen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/autosave.py" />
+   <location filename="../../enclosure_app/files/project/autosave.py" />
    <source>{name}: the autosave cannot be read ({reason}); look at the permissions of {folder}.</source>
    <translation>{name}: Die automatische Sicherung lässt sich nicht lesen ({reason}); die Rechte von {folder} nachsehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/autosave.py" />
+   <location filename="../../enclosure_app/files/project/autosave.py" />
    <source>{name}: the autosave cannot be removed ({reason}); remove it by hand.</source>
    <translation>{name}: Die automatische Sicherung lässt sich nicht entfernen ({reason}); von Hand entfernen.</translation>
   </message>
@@ -10499,7 +10499,7 @@
    <translation>{name}: Das Schreiben wurde von außen beendet, oder der Rechner hat zu wenig Speicher dafür: andere Programme schließen und noch einmal schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <location filename="../../enclosure_app/files/replies/replies.py" />
    <source>{others} decided otherwise.</source>
    <translation>{others} haben anders entschieden.</translation>
   </message>
@@ -10514,22 +10514,22 @@
    <translation>„{part}“ hat kein Maß {size!r}: es hat {sizes}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_comments.py" />
+   <location filename="../../enclosure_app/files/replies/comments.py" />
    <source>{path} cannot be read ({why}); choose another file.</source>
    <translation>{path} lässt sich nicht lesen ({why}); eine andere Datei wählen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_replies.py" />
+   <location filename="../../enclosure_app/files/replies/replies.py" />
    <source>{path} holds no notes of this program: take the PDF that it wrote, saved with its notes (printing a PDF anew leaves them out).</source>
    <translation>{path} enthält keine Notizen dieses Programms: das PDF nehmen, das es geschrieben hat, mit seinen Notizen gespeichert (ein neu gedrucktes PDF lässt sie weg).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_comments.py" />
+   <location filename="../../enclosure_app/files/replies/comments.py" />
    <source>{path} is locked with a password: save it without one first.</source>
    <translation>{path} ist mit einem Kennwort gesperrt: zuerst ohne Kennwort speichern.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/pdf_comments.py" />
+   <location filename="../../enclosure_app/files/replies/comments.py" />
    <source>{path} is not a PDF that can be read: save it anew and try again.</source>
    <translation>{path} ist kein lesbares PDF: neu speichern und noch einmal versuchen.</translation>
   </message>
@@ -10539,7 +10539,7 @@
    <translation>{pipe} durch {sheet}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/sections.py" />
+   <location filename="../../enclosure_app/files/framing/sections.py" />
    <source>{section} is read as a plan: nothing runs down in it.</source>
    <translation>{section} wird als Grundriss gelesen: Nichts läuft darin hinab.</translation>
   </message>
@@ -10554,27 +10554,27 @@
    <translation>{sheet} endet, in der Schräge gemessen, zu nah an der Traufe.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/title_block.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>{sheet} of {sheets}</source>
    <translation>{sheet} von {sheets}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_words.py" />
+   <location filename="../../enclosure_app/files/dxf/words.py" />
    <source>{shown} and {count} more</source>
    <translation>{shown} und {count} weitere</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>{signed} (changed since)</source>
    <translation>{signed} (seitdem geändert)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
    <source>{size:.0f} kB</source>
    <translation>{size:.0f} kB</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/underlay_image.py" />
+   <location filename="../../enclosure_app/files/underlay/image.py" />
    <source>{size:.1f} MB</source>
    <translation>{size:.1f} MB</translation>
   </message>
@@ -10590,7 +10590,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model/limits.py" />
-   <location filename="../../enclosure_app/window/product_words.py" />
+   <location filename="../../enclosure_app/window/products/product_words.py" />
    <source>{source} (unconfirmed)</source>
    <translation>{source} (unbestätigt)</translation>
   </message>
@@ -10610,17 +10610,17 @@
    <translation>{through} geht durch {sheet}, und nichts dichtet das Loch ab.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/map_tables.py" />
+   <location filename="../../enclosure_app/files/maps/tables.py" />
    <source>{title} must be a table of its own.</source>
    <translation>{title} muss eine eigene Tabelle sein.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/units_asking.py" />
+   <location filename="../../enclosure_app/window/filing/units_asking.py" />
    <source>{units}: {size} high</source>
    <translation>{units}: {size} hoch</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/units_asking.py" />
+   <location filename="../../enclosure_app/window/filing/units_asking.py" />
    <source>{units}: {size} wide</source>
    <translation>{units}: {size} breit</translation>
   </message>
@@ -10630,27 +10630,27 @@
    <translation>{upper} greift unter {lower}: Herablaufendes Wasser gelangt dahinter.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/units_asking.py" />
+   <location filename="../../enclosure_app/window/filing/units_asking.py" />
    <source>{what_the_file_says}. It is drawn in:</source>
    <translation>{what_the_file_says}. Gezeichnet ist sie in:</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <location filename="../../enclosure_app/files/dxf/notes.py" />
    <source>{what} ({count} time)</source>
    <translation>{what} ({count}-mal)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/dxf_notes.py" />
+   <location filename="../../enclosure_app/files/dxf/notes.py" />
    <source>{what} ({count} times)</source>
    <translation>{what} ({count}-mal)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_size.py" />
+   <location filename="../../enclosure_app/window/typed/typed_size.py" />
    <source>{what} is {value}: choose between {low} and {high}.</source>
    <translation>{what} ist {value}: zwischen {low} und {high} wählen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/product_figures.py" />
+   <location filename="../../enclosure_app/window/products/product_figures.py" />
    <source>{what}: “{text}” is no length; type it as in {example}.</source>
    <translation>{what}: „{text}“ ist keine Länge; eingeben wie in {example}.</translation>
   </message>
@@ -10660,7 +10660,7 @@
    <translation>{who} hat „{section}“ nicht unterschrieben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/lock.py" />
+   <location filename="../../enclosure_app/files/project/lock.py" />
    <source>{who} on {host} since {since} UTC</source>
    <translation>{who} an {host} seit {since} UTC</translation>
   </message>
@@ -10670,47 +10670,47 @@
    <translation>{} Lücken, bis {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>“{file}” is saved, with {count} row</source>
    <translation>„{file}“ ist gespeichert, mit {count} Zeile</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>“{file}” is saved, with {count} rows</source>
    <translation>„{file}“ ist gespeichert, mit {count} Zeilen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>“{file}” is used.</source>
    <translation>„{file}“ ist angewandt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_maps.py" />
+   <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>“{file}” was the last layer map. It says what {known} of the {every} layers of this drawing are.</source>
    <translation>„{file}“ war die letzte Layerzuordnung. Sie sagt, was {known} der {every} Layer dieser Zeichnung sind.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_length.py" />
+   <location filename="../../enclosure_app/window/typed/typed_length.py" />
    <source>“{text}” has no angle after “at”: type degrees, as in 1200 at 45.</source>
    <translation>„{text}“ hat keinen Winkel nach „at“: Grad eingeben, wie in 1200 at 45.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_length.py" />
+   <location filename="../../enclosure_app/window/typed/typed_length.py" />
    <source>“{text}” is no angle: type degrees, as in 22.5.</source>
    <translation>„{text}“ ist kein Winkel: Grad eingeben, etwa 22.5.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_length.py" />
+   <location filename="../../enclosure_app/window/typed/typed_length.py" />
    <source>“{text}” is no length: type it as in {example} or {example} at 45.</source>
    <translation>„{text}“ ist keine Länge: eingeben wie in {example} oder {example} at 45.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/typed_length.py" />
+   <location filename="../../enclosure_app/window/typed/typed_length.py" />
    <source>“{text}” is no pitch: type it as in 6 in 12, or 26.6°.</source>
    <translation>„{text}“ ist keine Neigung: eingeben wie in 6 in 12 oder 26.6°.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/layer_words.py" />
+   <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>“{words}” in its name suggests {guess}: {sure}.</source>
    <translation>„{words}“ in seinem Namen deutet auf {guess}: {sure}.</translation>
   </message>
@@ -10736,17 +10736,17 @@
  <context>
   <name>WorkingBar</name>
   <message>
-   <location filename="../../enclosure_app/window/working_bar.py" />
+   <location filename="../../enclosure_app/window/filing/working_bar.py" />
    <source>Cancel</source>
    <translation>Abbrechen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/working_bar.py" />
+   <location filename="../../enclosure_app/window/filing/working_bar.py" />
    <source>Stop this and leave everything as it was (Esc)</source>
    <translation>Abbrechen und alles lassen, wie es war (Esc)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/working_bar.py" />
+   <location filename="../../enclosure_app/window/filing/working_bar.py" />
    <source>What takes long</source>
    <translation>Was lange dauert</translation>
   </message>

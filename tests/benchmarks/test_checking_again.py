@@ -19,7 +19,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.checker import check, check_section
 from enclosure_app.drawing.placement import Placement, box_around
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.project import Project

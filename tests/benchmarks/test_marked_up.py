@@ -14,11 +14,11 @@ from time import process_time
 
 from pytest_benchmark.fixture import BenchmarkFixture
 
-from enclosure_app.drawing.job import SheetJob
-from enclosure_app.drawing.sheet import compose_sheets
+from enclosure_app.drawing.sheet.job import SheetJob
+from enclosure_app.drawing.sheet.sheet import compose_sheets
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.reports.pdf_pages import PaintedPage, painted
-from enclosure_app.reports.pdf_report import write_sheets
+from enclosure_app.reports.pdf.pages import PaintedPage, painted
+from enclosure_app.reports.pdf.report import write_sheets
 from tests.drawing import eave
 
 FINDINGS, ROUNDS = 200, 5

@@ -18,10 +18,10 @@ from ezdxf.filemanagement import readfile
 from pytest_benchmark.fixture import BenchmarkFixture
 
 from enclosure_app.checker import check_drawing, check_section
-from enclosure_app.files.dxf_memory import kept_in_use
-from enclosure_app.files.layer_map import load_layer_map
+from enclosure_app.files.dxf.memory import kept_in_use
+from enclosure_app.files.maps.layer_map import load_layer_map
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
-from enclosure_app.files.rule_book import load_limits
 from enclosure_app.resources import sample
 from tests.benchmarks.walls import MAP, wall_of_sheets, write_drawing
 

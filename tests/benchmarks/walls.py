@@ -4,7 +4,7 @@ from pathlib import Path
 
 import ezdxf
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Line
 from enclosure_app.model.section import Piece, Section
 

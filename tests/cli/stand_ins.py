@@ -12,7 +12,7 @@ from typing import Any
 
 import pytest
 
-from enclosure_app.drawing.job import SheetJob
+from enclosure_app.drawing.sheet.job import SheetJob
 from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.model.drawing import Drawing, Units
 from enclosure_app.model.finding import Finding, Severity
@@ -88,7 +88,7 @@ def road(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Road:
 
     stand_in(monkeypatch, "files.reading", read_drawing=read_drawing, ReadOptions=Options)
     stand_in(monkeypatch, "checker", check_drawing=check_drawing)
-    stand_in(monkeypatch, "reports.pdf_report", write_sheets=write_sheets)
+    stand_in(monkeypatch, "reports.pdf.report", write_sheets=write_sheets)
     for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
         monkeypatch.delenv(name, raising=False)  # there is no screen to open a window on
     monkeypatch.chdir(tmp_path)

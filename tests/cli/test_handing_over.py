@@ -12,12 +12,12 @@ import pytest
 from bcf_api_xml import to_json
 
 from enclosure_app.cli import FAULTS, NOTHING_WRONG, UNUSABLE, main
-from enclosure_app.files.layer_map import load_layer_map
-from enclosure_app.files.project_file import save_project
+from enclosure_app.files.maps.layer_map import load_layer_map
+from enclosure_app.files.project.file import save_project
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.project import project_from
-from enclosure_app.reports.dxf_layers import FLAGS
+from enclosure_app.reports.dxf.layers import FLAGS
 from enclosure_app.resources import sample
 from enclosure_app.rules import RULES
 from tests.reports.decided import SILL

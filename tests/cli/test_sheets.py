@@ -6,8 +6,8 @@ import pypdf
 import pytest
 
 from enclosure_app.cli import FAULTS, NOTHING_WRONG, UNUSABLE, main
-from enclosure_app.drawing.job import SheetJob
-from enclosure_app.files.pdf_names import named
+from enclosure_app.drawing.sheet.job import SheetJob
+from enclosure_app.files.replies.names import named
 from enclosure_app.resources import sample
 from tests.cli.stand_ins import Road
 from tests.files.pdf_reviewer import Reviewer

@@ -4,9 +4,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from enclosure_app.drawing.clipping import clip_line, clip_ring, clipped
-from enclosure_app.drawing.flags import Site, flag_at
 from enclosure_app.drawing.marks import Fill, Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.section.flags import Site, flag_at
 from enclosure_app.drawing.theme import Pen, load_theme
 from enclosure_app.model.finding import Severity
 

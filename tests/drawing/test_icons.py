@@ -2,10 +2,10 @@
 
 import pytest
 
-from enclosure_app.drawing.glyphs import GLYPHS
 from enclosure_app.drawing.icons import HEIGHT, WIDTH, icon
 from enclosure_app.drawing.marks import Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.section.glyphs import GLYPHS
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.product import Control
 

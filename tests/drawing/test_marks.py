@@ -3,7 +3,6 @@
 from dataclasses import replace
 from math import dist
 
-from enclosure_app.drawing.flags import Site, flag_at
 from enclosure_app.drawing.marks import (
     BADGE,
     Fill,
@@ -15,6 +14,7 @@ from enclosure_app.drawing.marks import (
     overlays_of,
     points_of,
 )
+from enclosure_app.drawing.section.flags import Site, flag_at
 from enclosure_app.drawing.theme import Pen, load_theme
 from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity

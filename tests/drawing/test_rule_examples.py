@@ -4,8 +4,8 @@ import pytest
 
 from enclosure_app.checker import check_section
 from enclosure_app.drawing.rule_examples import EXAMPLES, example_sections
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.rule_book import books, load_limits
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.rule_book import books, load_limits
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.report import Verdict
 from enclosure_app.rules import RULES

@@ -5,14 +5,14 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.checker import check_section
-from enclosure_app.drawing.glyphs import GLYPHS
 from enclosure_app.drawing.marks import Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.rule_examples import EXAMPLES, example_sections
 from enclosure_app.drawing.rule_pictures import Pair, picture_height, picture_marks
+from enclosure_app.drawing.section.glyphs import GLYPHS
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 
 THEME = load_theme()

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from enclosure_app.drawing.flags import flag_shape
+from enclosure_app.drawing.section.flags import flag_shape
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control

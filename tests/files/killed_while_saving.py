@@ -13,8 +13,8 @@ import time
 from collections import Counter
 from pathlib import Path
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.project_file import load_project, save_project
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.project.file import load_project, save_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Project

@@ -13,7 +13,7 @@ from pypdf.generic import (
     TextStringObject,
 )
 
-from enclosure_app.files.pdf_names import named
+from enclosure_app.files.replies.names import named
 
 
 class Reviewer:

@@ -4,8 +4,8 @@ from types import MappingProxyType
 
 from hypothesis import strategies as st
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.rule_book import books, limit_units
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.rule_book import books, limit_units
 from enclosure_app.model.carried import Carried, Subject
 from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Note, NoteLevel, Units

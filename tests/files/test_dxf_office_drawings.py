@@ -17,8 +17,8 @@ from ezdxf.path import Path as Outline
 from ezdxf.path import from_hatch
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.dxf_content import Content, content
-from enclosure_app.files.dxf_document import Document, open_document
+from enclosure_app.files.dxf.content import Content, content
+from enclosure_app.files.dxf.document import Document, open_document
 from enclosure_app.files.raw import RawPath
 
 SAGITTA = 0.01

@@ -4,12 +4,12 @@ from pathlib import Path
 
 import ezdxf
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.dxf_content import content
-from enclosure_app.files.dxf_document import open_document
+from enclosure_app.files.dxf.content import content
+from enclosure_app.files.dxf.document import open_document
 from enclosure_app.files.evidence import evidence_of
-from enclosure_app.files.layer_map import LayerMap, LayerRow
-from enclosure_app.files.meaning import Meaning
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.layer_map import LayerMap, LayerRow
+from enclosure_app.files.maps.meaning import Meaning
 from enclosure_app.files.units import Evidence
 
 ROWS = (

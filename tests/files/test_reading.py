@@ -14,10 +14,10 @@ from ezdxf.document import Drawing as Dxf
 
 from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files import reading
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.dxf_document import open_document
-from enclosure_app.files.extents import box_of
-from enclosure_app.files.layer_map import LayerMap, LayerRow, load_layer_map
+from enclosure_app.files.dxf.document import open_document
+from enclosure_app.files.framing.extents import box_of
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.layer_map import LayerMap, LayerRow, load_layer_map
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.drawing import Drawing, NoteLevel, Units
 from enclosure_app.model.place import Area, Line

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.layer_map import load_layer_map
+from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.resources import sample
 

@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 import pytest
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Area, Line, Shape
 from enclosure_app.model.project import Project

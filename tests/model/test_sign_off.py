@@ -6,7 +6,7 @@ from types import MappingProxyType
 
 import pytest
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
 from enclosure_app.model.sign_off import fingerprint

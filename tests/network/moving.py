@@ -13,10 +13,10 @@ from enclosure_app.model.pose import settle
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Section
 from enclosure_app.network.again import moved_between
-from enclosure_app.network.ground_again import GroundAgain, Sides, ground_again
 from enclosure_app.network.layer import Layer
 from enclosure_app.network.network import Network, over_whom, question
-from enclosure_app.network.runs import Ground
+from enclosure_app.network.rain.ground_again import GroundAgain, Sides, ground_again
+from enclosure_app.network.rain.runs import Ground
 from tests.random_edits import EDITS, Edit, edited, sections
 
 PLAIN = Tolerances()

@@ -3,7 +3,7 @@
 import pytest
 import shapely
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.bodies import Bodies, bodies_of, solid_of

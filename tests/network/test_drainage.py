@@ -5,7 +5,7 @@ from itertools import product
 import pytest
 from sections import asked, section, sheet
 
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Section

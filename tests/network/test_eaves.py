@@ -11,7 +11,7 @@ from math import sqrt
 import pytest
 from sections import asked, box, section, sheet
 
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.section import Section
 from enclosure_app.network.eaves import Eave, eaves

@@ -5,7 +5,7 @@ from itertools import islice, pairwise
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.linework_graph import LineworkGraph
+from enclosure_app.geometry.linework.graph import LineworkGraph
 from enclosure_app.model.section import Section
 from enclosure_app.planning.guiding import Lay, laid, legs, on_line, outer_left, run_of
 from enclosure_app.planning.tracing import NotJoinedError

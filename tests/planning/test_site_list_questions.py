@@ -2,7 +2,7 @@
 
 import pytest
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.product import Bond, Kind
 from enclosure_app.planning.site_list_questions import PRACTICE, QUESTIONS, of_product
 

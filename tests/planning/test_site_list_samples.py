@@ -5,9 +5,9 @@ from collections.abc import Iterator
 import pytest
 
 from enclosure_app.checker import check_drawing
-from enclosure_app.files.layer_map import load_layer_map
+from enclosure_app.files.maps.layer_map import load_layer_map
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
-from enclosure_app.files.rule_book import load_limits
 from enclosure_app.model.report import Joint, SectionResult
 from enclosure_app.network.joints import joined_in_works
 from enclosure_app.planning.site_list import site_list

@@ -7,9 +7,9 @@ from pathlib import Path
 import ezdxf
 from ezdxf.document import Drawing
 
-from enclosure_app.files.dxf_document import open_document
-from enclosure_app.reports.dxf_entities import Ring, Shape, Told, Way, Words
-from enclosure_app.reports.dxf_layers import FLAGS, WORDS, layer_of
+from enclosure_app.files.dxf.document import open_document
+from enclosure_app.reports.dxf.entities import Ring, Shape, Told, Way, Words
+from enclosure_app.reports.dxf.layers import FLAGS, WORDS, layer_of
 
 VERSIONS = ("R12", "R13", "R14", "R2000", "R2004", "R2007", "R2010", "R2013", "R2018")
 FORMS = ("lf", "crlf", "binary")

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import UTC, datetime
 
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.site_check import Seen, SiteCheck

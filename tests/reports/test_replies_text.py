@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from enclosure_app.files.pdf_replies import Proposal
+from enclosure_app.files.replies.replies import Proposal
 from enclosure_app.model.decision import State
 from enclosure_app.reports.replies_text import replies_text
 

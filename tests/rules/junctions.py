@@ -7,8 +7,8 @@ the frame reaches 500 from the middle. Sheets that lie on each other are drawn 3
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.place import Area, Line, Point, Points

@@ -10,7 +10,7 @@ from math import hypot
 
 import pytest
 
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.section import Section
 from enclosure_app.rules.edge_cover_short import RULE

@@ -10,7 +10,7 @@ from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.network import Network
 from enclosure_app.network.order import Order
-from enclosure_app.network.rain import Drip, Rain
+from enclosure_app.network.rain.rain import Drip, Rain
 from enclosure_app.rules.no_drip import RULE, check
 
 LIMITS = Limits({"drip-clear": Limit("drip-clear", 6.35, "rule book", confirmed=True)})

@@ -8,8 +8,8 @@ from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.network import Network
 from enclosure_app.network.order import Order
-from enclosure_app.network.ponds import Pond
-from enclosure_app.network.rain import Rain
+from enclosure_app.network.rain.ponds import Pond
+from enclosure_app.network.rain.rain import Rain
 from enclosure_app.rules.ponding import RULE, check
 
 ROOFING = Product("roofing", "Roofing", frozenset({Control.WATER}), Bond.ADHERED, Kind.ROOFING)

@@ -5,7 +5,7 @@ from types import MappingProxyType
 
 import pytest
 
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.section import Section
 from enclosure_app.rules.short_lap import RULE

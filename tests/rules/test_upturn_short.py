@@ -6,7 +6,7 @@ of a trade association, from memory; no code). Roofs flatter than 2:12 count as 
 
 import pytest
 
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.section import Section
 from enclosure_app.rules.upturn_short import RULE

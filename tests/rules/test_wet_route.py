@@ -9,7 +9,7 @@ from enclosure_app.model.report import RainRoute, RouteEnd
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.network import Network
 from enclosure_app.network.order import Order
-from enclosure_app.network.rain import Entry, Rain
+from enclosure_app.network.rain.rain import Entry, Rain
 from enclosure_app.rules.wet_route import RULE, check
 
 SHEET = Product("sheet", "Wall sheet", frozenset({Control.WATER}), Bond.FASTENED, Kind.SHEET)

@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.project_file import SUFFIX, load_project
+from enclosure_app.files.project.file import SUFFIX, load_project
 from enclosure_app.model.edits import remove_pieces
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow

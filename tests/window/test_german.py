@@ -16,8 +16,8 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.drawing.job import SheetJob
-from enclosure_app.drawing.sheet import compose_sheets
+from enclosure_app.drawing.sheet.job import SheetJob
+from enclosure_app.drawing.sheet.sheet import compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.language import Language, speak
 from enclosure_app.window.filing.printing import drawn

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
 
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.layer import Role
 from enclosure_app.model.place import Line
 from enclosure_app.model.product import Control

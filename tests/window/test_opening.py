@@ -6,8 +6,8 @@ from types import MappingProxyType
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.layer_map import load_layer_map
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.layer_map import load_layer_map
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.resources import sample

@@ -10,9 +10,9 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.files.project_file import save_project
+from enclosure_app.files.project.file import save_project
 from enclosure_app.progress import Progress, StoppedError
-from enclosure_app.reports.pdf_report import write_sheets
+from enclosure_app.reports.pdf.report import write_sheets
 from enclosure_app.resources import sample
 from enclosure_app.window.checking import judge
 from enclosure_app.window.filing.printing import drawn, job_for

@@ -2,7 +2,7 @@
 
 import pytest
 
-from enclosure_app.files.rule_book import limit_units
+from enclosure_app.files.maps.rule_book import limit_units
 from enclosure_app.rules import RULES
 from enclosure_app.rules.rule import page
 from enclosure_app.window.trade_words import (

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from enclosure_app.files.pdf_replies import Proposal
+from enclosure_app.files.replies.replies import Proposal
 from enclosure_app.window.answers.answer_row import AnswerRow
 
 _SIZE = (560, 640)

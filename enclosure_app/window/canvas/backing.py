@@ -16,7 +16,7 @@ from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.underlay import Underlay
-from enclosure_app.reports.pdf_painter import MarkPainter
+from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.composition import composing
 from enclosure_app.window.canvas.linework import Linework, office_pen

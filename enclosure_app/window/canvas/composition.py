@@ -10,11 +10,11 @@ from math import cos, radians, sin
 from types import MappingProxyType
 
 from enclosure_app.drawing.clipping import clip_ring
-from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
 from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
-from enclosure_app.drawing.rain_marks import STREAMS
-from enclosure_app.drawing.section_marks import View, marks_in_turn, ring_radius
+from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
+from enclosure_app.drawing.section.rain_marks import STREAMS
+from enclosure_app.drawing.section.section_marks import View, marks_in_turn, ring_radius
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding

@@ -4,9 +4,9 @@ from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
 from PySide6.QtGui import QHelpEvent, QMouseEvent
 from PySide6.QtWidgets import QToolTip
 
-from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH
 from enclosure_app.drawing.marks import Flag
 from enclosure_app.drawing.placement import Placement
+from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH
 from enclosure_app.drawing.verdict_words import verdict_line
 from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding

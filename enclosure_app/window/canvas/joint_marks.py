@@ -1,7 +1,7 @@
 """How joints are shown: an open ring where nothing seals, a dot where products seal, a square by hand.
 
 The square says that a person declared the joint sealed. Whatever tool is in hand it is seen among
-the marks of the drawing (`drawing/sealed_marks.py`); here it is painted as soon as it is said.
+the marks of the drawing (`drawing/section/sealed_marks.py`); here it is painted as soon as it is said.
 """
 
 from collections.abc import Mapping

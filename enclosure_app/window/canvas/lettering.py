@@ -5,7 +5,7 @@ from functools import cache
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 
-from enclosure_app.reports.pdf_fonts import font
+from enclosure_app.reports.pdf.fonts import font
 from enclosure_app.window.canvas.look import DOTS
 
 _SIZE = 2.3  # mm, of capitals

@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from enclosure_app.drawing.placement import Box, box_around
-from enclosure_app.drawing.ways import Way, seen_parts, way_through
+from enclosure_app.drawing.section.ways import Way, seen_parts, way_through
 from enclosure_app.model.place import Area, Points
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import LayerResult, RainRoute

@@ -10,7 +10,7 @@ from functools import partial
 from shiboken6 import isValid
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.dxf_memory import kept_in_use, set_aside
+from enclosure_app.files.dxf.memory import kept_in_use, set_aside
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
 from enclosure_app.window.canvas.linework import Linework

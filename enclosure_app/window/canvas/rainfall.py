@@ -12,9 +12,9 @@ from PySide6.QtCore import QObject, QPointF, QRect, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QGuiApplication, QPainter, QPixmap, QPolygonF, QRegion
 
 from enclosure_app.drawing.placement import Box
-from enclosure_app.drawing.rain_marks import DROP, EVERY
+from enclosure_app.drawing.section.rain_marks import DROP, EVERY
+from enclosure_app.drawing.section.ways import Way
 from enclosure_app.drawing.shapes import drop
-from enclosure_app.drawing.ways import Way
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import RainRoute, SectionResult

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from PySide6.QtCore import QObject, QRect, QRectF, Signal
 from PySide6.QtGui import QImage, QPainter, QTransform
 
-from enclosure_app.files.underlay_pdfium import Part
+from enclosure_app.files.underlay.pdfium import Part
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section

@@ -11,9 +11,9 @@ import numpy as np
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 
-from enclosure_app.files.underlay_pdfium import Part, rendered
+from enclosure_app.files.underlay.pdfium import Part, rendered
 from enclosure_app.model.underlay import Underlay
-from enclosure_app.reports.pdf_pictures import decoded, dots_in, image_of
+from enclosure_app.reports.pdf.pictures import decoded, dots_in, image_of
 
 _MOST = 12_000_000  # dots of the largest size that is kept
 _FINEST = 300 / 72  # dots for a point of a page

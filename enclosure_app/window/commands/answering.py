@@ -6,8 +6,8 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.pdf_answers import answers_for, taken_over
-from enclosure_app.files.pdf_replies import Proposal, read_replies
+from enclosure_app.files.replies.answers import answers_for, taken_over
+from enclosure_app.files.replies.replies import Proposal, read_replies
 from enclosure_app.window.answers.answers import Answers
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.working import Job, Lane

@@ -97,7 +97,7 @@ class HandOverCommands(QObject):
 
     def _source(self) -> Path | None:
         """Return the drawing to be marked; one that is not where it was is asked for."""
-        from enclosure_app.reports.dxf_source import drawing_of_project  # noqa: PLC0415  as above
+        from enclosure_app.reports.dxf.source import drawing_of_project  # noqa: PLC0415  as above
 
         parts = self._parts
         source = drawing_of_project(parts.document.project.source, parts.filing.source)

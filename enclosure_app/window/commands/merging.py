@@ -7,7 +7,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.project_file import SUFFIX, load_project
+from enclosure_app.files.project.file import SUFFIX, load_project
 from enclosure_app.model import moment
 from enclosure_app.progress import Progress
 from enclosure_app.window.commands.parts import Parts

@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
-from enclosure_app.files.dxf_memory import set_aside
-from enclosure_app.files.project_file import SUFFIX, project_bytes
+from enclosure_app.files.dxf.memory import set_aside
+from enclosure_app.files.project.file import SUFFIX, project_bytes
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.planning.parts import PARTS

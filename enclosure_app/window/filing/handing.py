@@ -7,13 +7,13 @@ from pathlib import Path
 
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
-from enclosure_app.reports.bcf import write_bcf
-from enclosure_app.reports.dxf_marks import MarkJob, write_dxf
-from enclosure_app.reports.dxf_source import sheet_beside
+from enclosure_app.reports.bcf.archive import write_bcf
+from enclosure_app.reports.dxf.marks import MarkJob, write_dxf
+from enclosure_app.reports.dxf.source import sheet_beside
 from enclosure_app.reports.handed_over import HandedOver, tables_of
 from enclosure_app.reports.photograph_names import write_photographs
-from enclosure_app.reports.tables_csv import write_csv
-from enclosure_app.reports.tables_xlsx import write_xlsx
+from enclosure_app.reports.tables.csv_file import write_csv
+from enclosure_app.reports.tables.xlsx_file import write_xlsx
 from enclosure_app.window.filing.printing import drawn
 from enclosure_app.window.opening import limits_of
 

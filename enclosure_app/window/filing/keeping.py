@@ -8,9 +8,14 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.autosave import Recovery, autosave, discard_autosave, find_recovery
-from enclosure_app.files.lock import HeldError, Lock
-from enclosure_app.files.project_file import SUFFIX
+from enclosure_app.files.project.autosave import (
+    Recovery,
+    autosave,
+    discard_autosave,
+    find_recovery,
+)
+from enclosure_app.files.project.file import SUFFIX
+from enclosure_app.files.project.lock import HeldError, Lock
 from enclosure_app.model.project import Project
 from enclosure_app.progress import Progress
 from enclosure_app.window.document import Document

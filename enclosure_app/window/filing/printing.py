@@ -17,9 +17,9 @@ from PySide6.QtGui import (
 from PySide6.QtPrintSupport import QPrinter, QPrintPreviewDialog
 from PySide6.QtWidgets import QWidget
 
-from enclosure_app.drawing.job import SheetJob
 from enclosure_app.drawing.marks import Mark
-from enclosure_app.drawing.sheet import Page, compose_sheets
+from enclosure_app.drawing.sheet.job import SheetJob
+from enclosure_app.drawing.sheet.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.project import Project, drawing_of
@@ -27,8 +27,8 @@ from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.verdicts import with_verdicts
 from enclosure_app.progress import Progress, gone_through, listening, part
-from enclosure_app.reports.pdf_painter import MarkPainter
-from enclosure_app.reports.pdf_report import COMPOSED, nothing_to_draw, write_sheets
+from enclosure_app.reports.pdf.painter import MarkPainter
+from enclosure_app.reports.pdf.report import COMPOSED, nothing_to_draw, write_sheets
 from enclosure_app.window.canvas.underlay_layer import lying_under, without_texts_of
 from enclosure_app.window.reading_apart import SheetOrder
 

@@ -4,7 +4,7 @@ from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, Q
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPalette, QPen, QPolygonF
 from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
-from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH, flag_shape
+from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, flag_shape
 from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity
 from enclosure_app.window.findings.findings_model import ROW, AnyRow, Row

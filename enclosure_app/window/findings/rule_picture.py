@@ -8,9 +8,9 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from enclosure_app.drawing.rule_examples import example_sections
 from enclosure_app.drawing.rule_pictures import Pair, picture_height, picture_marks
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.rule_book import load_limits
-from enclosure_app.reports.pdf_painter import MarkPainter
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.rule_book import load_limits
+from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.window.canvas.look import DOTS, Look
 
 _EDGE = 6  # dots of paper around the picture

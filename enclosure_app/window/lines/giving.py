@@ -3,12 +3,12 @@
 from collections.abc import Collection, Sequence
 from dataclasses import replace
 
-from enclosure_app.files.chains import Drawn, pieces_from
-from enclosure_app.files.drawn_lines import drawn_of, paths_of
-from enclosure_app.files.frames import Frame
-from enclosure_app.files.reframing import grown
-from enclosure_app.files.repiecing import renamed
-from enclosure_app.files.sections import clipped_to
+from enclosure_app.files.framing.chains import Drawn, pieces_from
+from enclosure_app.files.framing.drawn_lines import drawn_of, paths_of
+from enclosure_app.files.framing.frames import Frame
+from enclosure_app.files.framing.reframing import grown
+from enclosure_app.files.framing.repiecing import renamed
+from enclosure_app.files.framing.sections import clipped_to
 from enclosure_app.model.edits import index_of, replace_section, set_product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section, Stroke

@@ -7,10 +7,10 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.layer_map import LayerMap, load_layer_map
 from enclosure_app.files.layers_said import Said, guessed_rows, layers_of, mapped
-from enclosure_app.files.map_writing import map_of, save_layer_map
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.layer_map import LayerMap, load_layer_map
+from enclosure_app.files.maps.writing import map_of, save_layer_map
 from enclosure_app.language import say, say_count
 from enclosure_app.model.layer import row_of
 from enclosure_app.model.project import Project

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 
-from enclosure_app.files.guesses import Guess, Sureness
+from enclosure_app.files.maps.guesses import Guess, Sureness
 from enclosure_app.language import in_sentence, later, say, say_count
 from enclosure_app.model.layer import Role
 from enclosure_app.model.product import Product

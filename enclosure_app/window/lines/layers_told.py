@@ -4,8 +4,8 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from enclosure_app.files.guesses import Guess, guess_of
-from enclosure_app.files.line_meanings import meant_by
+from enclosure_app.files.maps.guesses import Guess, guess_of
+from enclosure_app.files.maps.line_meanings import meant_by
 from enclosure_app.language import say
 from enclosure_app.model.layer import LayerRow, narrower_rows, row_of
 from enclosure_app.model.product import Product

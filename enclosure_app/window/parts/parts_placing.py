@@ -10,7 +10,7 @@ from dataclasses import dataclass, field, replace
 from PySide6.QtCore import QCoreApplication, QObject, Signal
 from PySide6.QtWidgets import QPushButton
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.language import say as say_word
 from enclosure_app.model.edits import add_section
 from enclosure_app.model.place import Point

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.rule_book import books
+from enclosure_app.files.maps.rule_book import books
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.limits import Limit, Limits

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.files.catalogue import USUAL_KINDS
+from enclosure_app.files.maps.catalogue import USUAL_KINDS
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Bond, Control, Kind, Product

@@ -5,7 +5,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.window.products.product_words import sought_words, told_words

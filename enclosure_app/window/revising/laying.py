@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.map_writing import map_of
+from enclosure_app.files.maps.writing import map_of
 from enclosure_app.model import edits
 from enclosure_app.model.carried import Subject
 from enclosure_app.model.drawing import Units

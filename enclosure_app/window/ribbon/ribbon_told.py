@@ -3,7 +3,7 @@
 from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.drawing.unrolled import Lapped, Part, Unrolled, joint_between, lapped
+from enclosure_app.drawing.ribbon.unrolled import Lapped, Part, Unrolled, joint_between, lapped
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.report import LayerResult, SectionResult
 from enclosure_app.window.joint_told import lap_words, product_words

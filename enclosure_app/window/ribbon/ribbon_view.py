@@ -16,16 +16,16 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
 
-from enclosure_app.drawing.band import HEIGHT
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.polylines import foot, walk_to
-from enclosure_app.drawing.ribbon import ribbon_marks
-from enclosure_app.drawing.unrolled import Unrolled, unrolled
+from enclosure_app.drawing.ribbon.band import HEIGHT
+from enclosure_app.drawing.ribbon.ribbon import ribbon_marks
+from enclosure_app.drawing.ribbon.unrolled import Unrolled, unrolled
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
-from enclosure_app.reports.pdf_painter import MarkPainter
+from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.window.canvas.composition import numbers_of
 from enclosure_app.window.canvas.look import DOTS, Look, legible
 from enclosure_app.window.ribbon.ribbon_told import stops, told_at

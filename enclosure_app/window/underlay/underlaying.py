@@ -9,8 +9,8 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.dxf_memory import kept_in_use
-from enclosure_app.files.underlay_reading import (
+from enclosure_app.files.dxf.memory import kept_in_use
+from enclosure_app.files.underlay.reading import (
     SUFFIXES,
     ReadUnderlay,
     UnderlayFile,

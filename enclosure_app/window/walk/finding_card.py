@@ -3,9 +3,9 @@
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from enclosure_app.drawing.findings_table import title
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.rule_examples import EXAMPLES
+from enclosure_app.drawing.sheet.findings_table import title
 from enclosure_app.model.decision import Decision
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import doubled, put_in
 from enclosure_app.model.place import Area, Line

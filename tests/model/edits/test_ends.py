@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import End, lengthen, nearest_end, run_on
 from enclosure_app.model.place import Area, Line, Points

@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import Side

@@ -5,8 +5,8 @@ from collections.abc import Callable
 import pytest
 
 from enclosure_app.checker import check_section
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.report import SectionResult, Verdict
 from enclosure_app.planning.parts import PARTS, sizes_of

@@ -4,7 +4,7 @@ from math import hypot
 
 import pytest
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import DOWN
 from enclosure_app.planning.parts import PARTS, Part, part

@@ -11,9 +11,9 @@ from ezdxf.document import Drawing as DxfDrawing
 from ezdxf.math import Matrix44
 
 from enclosure_app.checker import check_drawing
-from enclosure_app.files.layer_map import load_layer_map
+from enclosure_app.files.maps.layer_map import load_layer_map
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
-from enclosure_app.files.rule_book import load_limits
 from enclosure_app.model import edits
 from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Drawing, Units

@@ -4,8 +4,8 @@ from dataclasses import replace
 from functools import cache
 
 from enclosure_app.checker import check_section
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Area, Line, Point
 from enclosure_app.model.project import Project

@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.pdf_replies import Proposal
+from enclosure_app.files.replies.replies import Proposal
 from enclosure_app.model.decision import State
 from enclosure_app.window.answers.answer_row import AnswerRow
 

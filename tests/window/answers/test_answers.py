@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.pdf_replies import Proposal
+from enclosure_app.files.replies.replies import Proposal
 from enclosure_app.model.decision import State
 from enclosure_app.window.answers.answers import Answers
 

@@ -5,10 +5,10 @@ from itertools import combinations
 
 import pytest
 
-from enclosure_app.drawing.flags import FLAG_HEIGHT, FLAG_WIDTH
 from enclosure_app.drawing.marks import Fill, Flag, Label, Stroke
 from enclosure_app.drawing.placement import Box, Placement
-from enclosure_app.drawing.section_marks import frame_box
+from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH
+from enclosure_app.drawing.section.section_marks import frame_box
 from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Control

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QPointF
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Line
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import Joint, JointKind, LayerResult, SectionResult, Verdict

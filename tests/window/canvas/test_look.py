@@ -1,7 +1,7 @@
 """How the drawing looks by day and by night."""
 
-from enclosure_app.drawing.flags import Site, flag_at
 from enclosure_app.drawing.marks import Stroke
+from enclosure_app.drawing.section.flags import Site, flag_at
 from enclosure_app.drawing.theme import Pen
 from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity

@@ -13,13 +13,13 @@ from enclosure_app.checker import check_section
 from enclosure_app.drawing.clipping import clip_ring
 from enclosure_app.drawing.marks import Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
-from enclosure_app.drawing.section_marks import View, section_marks
-from enclosure_app.files.rule_book import load_limits
+from enclosure_app.drawing.section.section_marks import View, section_marks
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import RainRoute, RouteEnd, SectionResult
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.reports.pdf_painter import MarkPainter
+from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.composition import composed
 from enclosure_app.window.canvas.look import DOTS, Look

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.drawing.placement import Box
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.window.canvas.picking import (

@@ -3,7 +3,7 @@
 from PySide6.QtCore import QSizeF
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import move_pieces, remove_pieces, trim
 from enclosure_app.model.place import Line

@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.drawing.marks import Fill
 from enclosure_app.drawing.placement import Placement
-from enclosure_app.drawing.rain_marks import rain_marks
+from enclosure_app.drawing.section.rain_marks import rain_marks
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import RainRoute, RouteEnd

@@ -4,7 +4,7 @@ from types import MappingProxyType
 
 import pytest
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.window.canvas.snapping import Ask, Kind, Snapper

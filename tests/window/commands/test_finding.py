@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.project_file import load_project, save_project
+from enclosure_app.files.project.file import load_project, save_project
 from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.edits import set_product
 from enclosure_app.model.layer import LayerRow, Role, row_of
 from enclosure_app.model.product import Bond, Control, Kind, Product

@@ -9,7 +9,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.project_file import project_bytes
+from enclosure_app.files.project.file import project_bytes
 from enclosure_app.model import edits
 from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.project import Project

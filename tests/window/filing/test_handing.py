@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from enclosure_app.checker import check_drawing
-from enclosure_app.files.layer_map import load_layer_map
+from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.model.project import drawing_of
 from enclosure_app.resources import sample
 from enclosure_app.rules import RULES

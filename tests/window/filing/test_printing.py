@@ -15,7 +15,7 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Stroke
 from enclosure_app.progress import Progress, StoppedError
-from enclosure_app.reports.pdf_painter import MarkPainter
+from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.resources import sample
 from enclosure_app.window.checking import judge
 from enclosure_app.window.filing import printing

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QListView
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.layer import LayerRow
 from enclosure_app.model.product import Control

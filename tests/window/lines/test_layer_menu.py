@@ -3,8 +3,8 @@
 from PySide6.QtGui import QAction
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.guesses import guess_of
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.guesses import guess_of
 from enclosure_app.model.layer import Role
 from enclosure_app.window.lines.layer_menu import LayerMenu
 from enclosure_app.window.lines.layers_told import LayerTold

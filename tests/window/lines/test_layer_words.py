@@ -1,7 +1,7 @@
 """What is said of a layer, in words."""
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.guesses import guess_of
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.guesses import guess_of
 from enclosure_app.model.layer import Role
 from enclosure_app.window.lines.layer_words import (
     ROLE_TIPS,

@@ -2,8 +2,8 @@
 
 from dataclasses import replace
 
-from enclosure_app.files.catalogue import load_products
-from enclosure_app.files.guesses import Sureness
+from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.maps.guesses import Sureness
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.place import Line

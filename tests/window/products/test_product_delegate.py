@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QListView
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.product import Control, Product
 from enclosure_app.window.products.product_delegate import ProductDelegate
 from enclosure_app.window.products.products_model import ProductsModel

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.errors import ListedError
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.window.products.product_fields import Fields, fields_of, product_made

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.drawing import Units
 from enclosure_app.window.products.product_figures import (
     conductivity_text,

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.product import Bond, Control, Kind
 from enclosure_app.window.products.product_form import ProductForm
 

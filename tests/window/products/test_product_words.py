@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.drawing import Units
 from enclosure_app.window.products.product_words import (
     figures_told,

@@ -5,7 +5,7 @@ from dataclasses import replace
 from PySide6.QtCore import QModelIndex, Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.window.products.products_model import PRODUCT, ProductsModel, is_own
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from enclosure_app.drawing.unrolled import lapped, unrolled
+from enclosure_app.drawing.ribbon.unrolled import lapped, unrolled
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.report import LayerResult
 from enclosure_app.window.ribbon.ribbon_told import stops, told_at

@@ -9,7 +9,7 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.drawing.unrolled import lapped, unrolled
+from enclosure_app.drawing.ribbon.unrolled import lapped, unrolled
 from enclosure_app.model.product import Control
 from enclosure_app.window.canvas.look import DOTS
 from enclosure_app.window.main_window import MainWindow

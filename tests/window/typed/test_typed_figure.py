@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.rule_book import books, load_limits
+from enclosure_app.files.maps.rule_book import books, load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.limits import Limit
 from enclosure_app.window.typed.typed_figure import read_figure, written_figure

@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.underlay_reading import UnderlayFile
+from enclosure_app.files.underlay.reading import UnderlayFile
 from enclosure_app.window.underlay.underlay_pages import PageChooser
 from tests.made_pdf import made_pdf
 

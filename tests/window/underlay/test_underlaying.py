@@ -10,8 +10,8 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.project_file import load_project, save_project
-from enclosure_app.files.underlay_pdfium import rendered
+from enclosure_app.files.project.file import load_project, save_project
+from enclosure_app.files.underlay.pdfium import rendered
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
@@ -231,7 +231,7 @@ def test_what_is_neither_drawing_nor_picture_is_not_taken(
 def test_what_was_made_smaller_is_said(
     sheet: MainWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("enclosure_app.files.underlay_image.LONGEST", 300)
+    monkeypatch.setattr("enclosure_app.files.underlay.image.LONGEST", 300)
     sheet.underlaying.open([png(tmp_path)])
     wait_for(sheet, qtbot)
     assert "it is kept with 300 × 200 dots" in sheet.messages.words.text()

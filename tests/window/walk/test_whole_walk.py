@@ -11,7 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.project_file import load_project, save_project
+from enclosure_app.files.project.file import load_project, save_project
 from enclosure_app.model.decision import State
 from enclosure_app.model.sign_offs import signed
 from enclosure_app.model.site_check import Seen

@@ -4,7 +4,7 @@ from threading import Thread
 
 from PySide6.QtCore import QObject, Signal
 
-from enclosure_app.files.dxf_memory import kept_in_use, set_aside
+from enclosure_app.files.dxf.memory import kept_in_use, set_aside
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.planning.tracing import LineworkGraph, followed, graph_of
 

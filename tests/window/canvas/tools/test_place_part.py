@@ -1,6 +1,6 @@
 """A part that hangs from the mouse."""
 
-from enclosure_app.files.catalogue import load_products
+from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.planning.parts import part
 from enclosure_app.window.canvas.tools.place_part import PlacePart
 from enclosure_app.window.main_window import MainWindow

@@ -2,7 +2,7 @@
 
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.drawing.sealed_marks import said_sealed
+from enclosure_app.drawing.section.sealed_marks import said_sealed
 from enclosure_app.model.edits import Side, add_mark, add_piece
 from enclosure_app.model.place import Line
 from enclosure_app.window.main_window import MainWindow

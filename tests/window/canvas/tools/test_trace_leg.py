@@ -3,7 +3,7 @@
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.linework_graph import LineworkGraph
+from enclosure_app.geometry.linework.graph import LineworkGraph
 from enclosure_app.window.canvas.tools.trace_leg import leg_shown, leg_to
 
 NET = LineworkGraph.of(

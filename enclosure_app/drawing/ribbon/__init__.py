@@ -1,0 +1,1 @@
+"""A layer unrolled along its length."""

@@ -1,0 +1,1 @@
+"""The sheet that is issued: its section, table, legend, title block and cover."""

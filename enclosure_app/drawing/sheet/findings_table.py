@@ -1,0 +1,204 @@
+"""The table of findings: number, severity, what and where, measured against required, what to do."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from enclosure_app.drawing.icons import HEIGHT as ICON_HEIGHT
+from enclosure_app.drawing.icons import WIDTH as ICON_WIDTH
+from enclosure_app.drawing.icons import icon
+from enclosure_app.drawing.lengths import format_length
+from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke, badge
+from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
+from enclosure_app.drawing.section.glyphs import GLYPHS
+from enclosure_app.drawing.theme import Theme
+from enclosure_app.drawing.typeface import text_width, wrap
+from enclosure_app.drawing.verdict_words import gone_line, verdict_line
+from enclosure_app.language import say
+from enclosure_app.model.decision import Decision, State
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Finding
+from enclosure_app.model.product import layer_words
+from enclosure_app.model.report import SectionResult
+
+LINE = 1.78  # line distance, in heights of capitals
+_MARGIN = FLAG_WIDTH + ICON_WIDTH + 4.0  # from the left edge to the words: flag and picture
+_PAD = 1.9
+_FIGURE = 17.0  # the breadth of one column of figures
+HEAD = 5.0
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One finding set in lines that fit the column."""
+
+    number: int
+    finding: Finding
+    title: str
+    figures: tuple[str, str]
+    message: tuple[str, ...]
+    advice: tuple[str, ...]
+    basis: tuple[str, ...]
+    height: float
+    state: State = State.OPEN
+    verdict: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class GoneRow:
+    """A verdict whose finding is no longer found: what was decided, and about what."""
+
+    state: State
+    verdict: tuple[str, ...]
+    about: tuple[str, ...]
+    height: float
+
+
+TableRow = Row | GoneRow
+_NONE: Mapping[str, Decision] = MappingProxyType({})
+
+
+def rows(
+    findings: Sequence[Finding],
+    numbers: dict[str, int],
+    width: float,
+    look: tuple[Units, Theme],
+    decisions: Mapping[str, Decision] = _NONE,
+) -> tuple[Row, ...]:
+    """Return the rows of the table for a column `width` mm wide, in the order of `findings`."""
+    return tuple(_row(f, numbers[f.key], width, look, decisions.get(f.key)) for f in findings)
+
+
+def gone_rows(decisions: Sequence[Decision], width: float, theme: Theme) -> tuple[GoneRow, ...]:
+    """Return a row for each verdict whose finding is no longer found."""
+    return tuple(_gone_row(decision, width - _MARGIN, theme) for decision in decisions)
+
+
+def _gone_row(decision: Decision, room: float, theme: Theme) -> GoneRow:
+    size = theme.small
+    about = wrap(say("No longer found: {about}", about=gone_line(decision)), size, room)
+    verdict = wrap(verdict_line(decision), size, room, bold=True)
+    height = (len(about) + len(verdict)) * size * LINE + 2 * _PAD
+    return GoneRow(decision.state, verdict, about, height)
+
+
+def _row(
+    finding: Finding,
+    number: int,
+    width: float,
+    look: tuple[Units, Theme],
+    decision: Decision | None,
+) -> Row:
+    units, theme = look
+    room, size = width - _MARGIN, theme.small
+    figures = _length(finding.measured, units), _length(finding.required, units)
+    message = wrap(finding.message, size, room)
+    advice = wrap(finding.advice, size, room, bold=True)
+    basis = wrap(finding.basis, size, room) if finding.basis else ()
+    decided = decision if decision and decision.state is not State.OPEN else None
+    verdict = wrap(verdict_line(decided), size, room, bold=True) if decided else ()
+    count = 1 + len(message) + len(advice) + len(basis) + len(verdict)
+    text = count * size * LINE
+    picture = ICON_HEIGHT if finding.rule in GLYPHS else FLAG_HEIGHT
+    height = max(text, picture) + 2 * _PAD
+    state = decided.state if decided else State.OPEN
+    words = message, advice, basis
+    return Row(number, finding, title(finding), figures, *words, height, state, verdict)
+
+
+def title(finding: Finding) -> str:
+    """Return the head of a row, such as ``Fault · short lap, water``."""
+    what = say(finding.rule.replace("-", " "))
+    control = f", {say(finding.control.value)}" if finding.control else ""
+    return f"{say(finding.severity.value.capitalize())} · {what}{control}"
+
+
+def _length(mm: float | None, units: Units) -> str:
+    return "–" if mm is None else format_length(mm, units)
+
+
+def head_marks(box: Box, theme: Theme) -> Iterator[Mark]:
+    """Yield the head of the table at the top of `box`."""
+    y = box.top - HEAD + 1.4
+    yield Label(say("What was found"), (box.left, y), theme.medium, theme.ink, bold=True)
+    for text, right in ((say("measured"), box.right - _FIGURE), (say("required"), box.right)):
+        yield Label(text, (right, y), theme.small, theme.quiet, Anchor.END)
+    bottom = box.top - HEAD
+    yield Stroke(((box.left, bottom), (box.right, bottom)), theme.pen("table"))
+
+
+def row_marks(
+    row: TableRow, left: float, right: float, top: float, theme: Theme
+) -> Iterator[Mark]:
+    """Yield one row whose upper edge is at `top`."""
+    if isinstance(row, GoneRow):
+        yield from _gone_marks(row, left, right, top, theme)
+        return
+    site = Site(row.number, (0, 0), row.finding.severity, 0.0, row.finding.key, row.state)
+    yield flag_at(site, (left + FLAG_WIDTH / 2 + 0.4, top - _PAD - FLAG_HEIGHT / 2), theme)
+    picture = (left + FLAG_WIDTH + 2.2 + ICON_WIDTH / 2, top - _PAD - ICON_HEIGHT / 2)
+    yield from icon(row.finding.rule, row.finding.control, picture, theme)
+    yield from _texts(row, left + _MARGIN, right, top - _PAD, theme)
+    bottom = top - row.height
+    yield Stroke(((left, bottom), (right, bottom)), theme.pen("rule"))
+
+
+def _gone_marks(
+    row: GoneRow, left: float, right: float, top: float, theme: Theme
+) -> Iterator[Mark]:
+    """Yield the row of a verdict without a finding: its badge and words, but no flag."""
+    size = theme.small
+    y = top - _PAD - size
+    yield from badge(row.state, (left + FLAG_WIDTH / 2, y + size / 2), (theme.ink, theme.paper))
+    for lines, colour, bold in ((row.about, theme.quiet, False), (row.verdict, theme.ink, True)):
+        for line in lines:
+            yield Label(line, (left + _MARGIN, y), size, colour, bold=bold)
+            y -= size * LINE
+    bottom = top - row.height
+    yield Stroke(((left, bottom), (right, bottom)), theme.pen("rule"))
+
+
+def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Iterator[Mark]:
+    size, step = theme.small, theme.small * LINE
+    y = top - size
+    yield Label(row.title, (left, y), size, theme.ink, bold=True, source=row.finding.key)
+    yield Label(row.figures[0], (right - _FIGURE, y), size, theme.ink, Anchor.END, bold=True)
+    yield Label(row.figures[1], (right, y), size, theme.ink, Anchor.END)
+    blocks = (
+        (row.message, theme.ink, False),
+        (row.advice, theme.ink, True),
+        (row.basis, theme.quiet, False),
+        (row.verdict, theme.ink, True),
+    )
+    for lines, colour, bold in blocks:
+        for line in lines:
+            y -= step
+            yield Label(line, (left, y), size, colour, bold=bold, source=row.finding.key)
+
+
+def no_findings(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
+    """Yield the words of an empty table: that nothing was found, or what could not be judged."""
+    y = box.top - HEAD - _PAD - theme.small
+    for text in _why_empty(result):
+        for line in wrap(text, theme.small, box.width):
+            yield Label(line, (box.left, y), theme.small, theme.ink)
+            y -= theme.small * LINE
+
+
+def _why_empty(result: SectionResult) -> Iterator[str]:
+    for layer in result.unjudged:
+        why = layer.why or say("Look at this layer yourself.")
+        told = say("The {layer} could not be judged.", layer=layer_words(layer.control))
+        yield f"{told} {why}"
+    if result.unjudged:
+        yield say("Nothing else was found by the checks that were run.")
+    else:
+        yield say("Nothing was found by the checks that were run.")
+
+
+def more_words(count: int, box: Box, theme: Theme) -> Label:
+    """Return the words that send the reader to the next page."""
+    text = say("{count} more on the next sheet", count=count)
+    at = (box.right - text_width(text, theme.small, bold=True), box.bottom + 0.6)
+    return Label(text, at, theme.small, theme.ink, bold=True)

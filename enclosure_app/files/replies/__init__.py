@@ -1,0 +1,1 @@
+"""What reviewers wrote into an issued PDF, read back."""

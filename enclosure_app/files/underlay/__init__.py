@@ -1,0 +1,1 @@
+"""Pictures and PDF pages to lie under a drawing."""

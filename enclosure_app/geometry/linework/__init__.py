@@ -1,0 +1,1 @@
+"""Lines that meet, and the ways along them."""

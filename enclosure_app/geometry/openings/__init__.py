@@ -1,0 +1,1 @@
+"""The widest way through what is drawn, over a triangulation of what is empty."""

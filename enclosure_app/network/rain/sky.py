@@ -1,0 +1,113 @@
+"""Which places the rain gets to: those that the sky sees, and those that leaks wet.
+
+Rain is taken to come down at any angle up to the driving angle off the vertical. Straight ways are
+cast back against it, at a few angles, until they leave the drawing. Claddings and rigid flashings
+leak at their joints, so that what lies along them gets wet too; so does what is right below a
+window or a door, which leak at their feet (common practice, no source).
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from math import cos, radians, sin, tan
+
+import numpy as np
+
+from enclosure_app.geometry.faces import Bools, Floats
+from enclosure_app.model.place import Points
+from enclosure_app.network.rain.surfaces import LayerSurfaces
+
+_TILTS = (1.0, -1.0, 2 / 3, -2 / 3, 1 / 3, -1 / 3, 0.0)  # shares of the driving angle
+_GLANCE = 0.01  # sine of the least angle at which rain strikes a face
+_FAR = 20_000.0  # mm: what is further up shelters nothing (common practice, no source)
+_BUILD_UP = 200.0  # mm: how far a cladding stands off what it covers (common practice, no source)
+_FLAT = 89.9  # degrees: rain comes down no flatter
+_UP = np.array([0.0, 1.0])
+_ALIKE = 0.9  # cosine: a cladding lies along the face behind it, within some 25 degrees
+
+
+@dataclass(frozen=True, eq=False)
+class Sky:
+    """The sky over a layer.
+
+    `walls` are the other solid pieces. `leaky` names the pieces that wet what lies along them on
+    the inner side, `openings` those that wet what is below them. `angle` is the driving angle,
+    degrees off the vertical.
+    """
+
+    layer: LayerSurfaces
+    walls: LayerSurfaces
+    leaky: frozenset[str]
+    openings: frozenset[str]
+    frame: Points
+    angle: float
+
+    def wets(self, points: Floats, normals: Floats) -> Bools:
+        """Return which points (n, 2), just in front of faces with `normals` (n, 2), rain gets to."""
+        wet = np.zeros(len(points), dtype=bool)
+        for way in self._ways():
+            dry = np.flatnonzero(~wet & (normals @ way > _GLANCE))
+            wet[dry] = self._open(points[dry], way)
+        up = np.broadcast_to(_UP, points.shape)
+        for look, names, alike in ((normals, self.leaky, _ALIKE), (up, self.openings, 0.0)):
+            dry = np.flatnonzero(~wet)
+            wet[dry] = self._leaks(points[dry], look[dry], names, alike)
+        return wet
+
+    def near(self, low: Floats, high: Floats, boxes: Floats) -> Bools:
+        """Return which extents, from `low` (n, 2) to `high` (n, 2), the sky may wet otherwise.
+
+        That is where something comes or goes in the `boxes` (k, 2, 2).
+        """
+        near = np.zeros(len(low), dtype=bool)
+        slant = tan(radians(min(self.angle, _FLAT)))
+        for box_low, box_high in boxes:
+            beside = np.maximum(np.maximum(box_low - high, low - box_high), 0.0)
+            above = box_high[1] - low[:, 1]
+            under = (above > 0) & (beside[:, 0] <= above * slant + _BUILD_UP)
+            near |= under & (box_low[1] - high[:, 1] <= _FAR + _BUILD_UP)
+            near |= (beside <= 2 * _BUILD_UP).all(axis=1)
+        return near
+
+    def _ways(self) -> Iterator[Floats]:
+        """Yield unit vectors up against the rain."""
+        for share in _TILTS:
+            tilt = radians(share * self.angle)
+            yield np.array([sin(tilt), cos(tilt)])
+
+    def _open(self, points: Floats, way: Floats) -> Bools:
+        """Whether nothing stands between each point and the edge of the drawing."""
+        end = points + way * self._room(points, way)[:, None]
+        return ~(
+            self.layer.surfaces.crossed(points, end) | self.walls.surfaces.crossed(points, end)
+        )
+
+    def _room(self, points: Floats, way: Floats) -> Floats:
+        """Return how far it is from each point to the edge of the drawing, at most `_FAR`."""
+        low, high = self._extent
+        bound = np.where(way > 0, high, low)
+        moves = np.abs(way) > _GLANCE
+        far: Floats = ((bound - points)[:, moves] / way[moves]).min(axis=1)
+        return np.clip(far, 0.0, _FAR)
+
+    @cached_property
+    def _extent(self) -> tuple[Floats, Floats]:
+        ring = np.asarray(self.frame, dtype=float)
+        return ring.min(axis=0), ring.max(axis=0)
+
+    def _leaks(self, points: Floats, ways: Floats, names: frozenset[str], alike: float) -> Bools:
+        """Whether the first face on the `ways` is of one of `names`, and square to them.
+
+        `alike` is the least cosine between the way and the face's normal.
+        """
+        wet = np.zeros(len(points), dtype=bool)
+        nearest = np.full(len(points), np.inf)
+        for pieces in (self.layer, self.walls):
+            edge, away = pieces.surfaces.first_met(points, points + ways * _BUILD_UP)
+            nearer = np.flatnonzero(away < nearest)
+            faces, edge = pieces.surfaces.faces, edge[nearer]
+            square = np.abs(np.sum(faces.normal[edge] * ways[nearer], axis=1)) > alike
+            named = np.array([name in names for name in pieces.names], dtype=bool)
+            wet[nearer] = square & named[faces.owner[edge]]
+            nearest[nearer] = away[nearer]
+        return wet

@@ -1,0 +1,1 @@
+"""Findings as BCF, for those who coordinate the building's model."""

@@ -1,0 +1,200 @@
+"""What is marked in one section of a drawing: laps, lifts, the way in, faults, numbered flags."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from enclosure_app.drawing.lengths import format_length
+from enclosure_app.drawing.marks import Flag
+from enclosure_app.drawing.placement import Box, Placement, box_around
+from enclosure_app.drawing.polylines import moved, unit
+from enclosure_app.drawing.scales import fits, series
+from enclosure_app.drawing.section.flags import (
+    FLAG_HEIGHT,
+    FLAG_WIDTH,
+    LANE,
+    Site,
+    capacity,
+    place_flags,
+)
+from enclosure_app.drawing.section.section_marks import ring_radius
+from enclosure_app.drawing.sheet.findings_table import title
+from enclosure_app.drawing.theme import Theme
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Finding
+from enclosure_app.model.place import Point, Points
+from enclosure_app.model.report import JointKind, LayerResult, SectionResult, Verdict
+from enclosure_app.reports.dxf.entities import Ring, Shape, Told, Way, Words
+from enclosure_app.reports.dxf.layers import FLAGS, layer_of
+from enclosure_app.reports.dxf.room import Room
+from enclosure_app.reports.names import urn
+
+_PAPER = (300.0, 200.0)  # mm: about the room for a drawing on A3
+_LANES = 8  # how many lanes farther out flags may stand, where the nearer ones are drawn full
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """How all sections of a drawing are marked: its units, the pens, where hyperlinks lead.
+
+    Without a `sheet` they name the finding, within the `scope` of a project or a drawing.
+    """
+
+    units: Units
+    theme: Theme
+    sheet: str = ""
+    scope: str = ""
+
+
+def scale_of(result: SectionResult, units: Units) -> float:
+    """Return how many mm of a section are 1 mm on the paper that suits it."""
+    frame = box_around(result.section.frame)
+    size = frame.width, frame.height
+    ratio = next((s.ratio for s in series(units) if fits(size, _PAPER, s)), None)
+    ratio = ratio or max(size[0] / _PAPER[0], size[1] / _PAPER[1])
+    while capacity(_on_paper(frame, ratio)) < len(result.findings):
+        ratio /= 1.2  # smaller flags, so that all find room around the frame
+    return ratio
+
+
+def _on_paper(frame: Box, ratio: float) -> Box:
+    return Box(frame.left / ratio, frame.bottom / ratio, frame.right / ratio, frame.top / ratio)
+
+
+class SectionMarker:
+    """Marks one section; sizes are those of the sheet times the section's scale."""
+
+    def __init__(self, result: SectionResult, look: Look, room: Room) -> None:
+        self.result, self.look, self.room = result, look, room
+        self.units, self.theme = look.units, look.theme
+        self.ratio = scale_of(result, look.units)
+
+    def shapes(self) -> Iterator[Shape]:
+        """Yield the marks of the section, in mm."""
+        for layer in self.result.layers.values():
+            yield from self._layer(layer)
+        for finding in self.result.findings:
+            yield from self._run(finding)
+        yield from self._flags()
+
+    def _layer(self, layer: LayerResult) -> Iterator[Shape]:
+        """Yield where a layer laps and is lifted, and the way in where it is open."""
+        on, what = layer_of(layer.control), layer.control.value
+        for joint in layer.joints:
+            if joint.kind is JointKind.LAP and joint.on_trace:
+                outline = _apart((*joint.run_a, *reversed(_along(joint.run_a, joint.run_b))))
+                if len(outline) > 1:
+                    yield Way(on, outline, Told(f"lap {what}"), closed=len(outline) > 2)
+        for lift in layer.lifts:
+            yield from self._measured(on, (lift.start, lift.end), lift.width, f"lift {what}")
+        way = _apart(layer.way_in)
+        if layer.verdict is not Verdict.CONTINUOUS and len(way) > 1:
+            yield Way(on, way, Told(f"opening {what}"))
+
+    def _measured(self, on: str, ends: Points, width: float, what: str) -> Iterator[Shape]:
+        """Yield a line between two places with its length beside it."""
+        if ends[0] == ends[1]:
+            return
+        yield Way(on, ends, Told(what), weight=self.theme.pen("cap").width)
+        x, y = unit(*ends)
+        off = 2.2 * self.ratio
+        middle = (ends[0][0] + ends[1][0]) / 2 - y * off, (ends[0][1] + ends[1][1]) / 2 + x * off
+        height = self.theme.small * self.ratio
+        text = format_length(width, self.units)
+        yield Words(on, text, middle, height, Told(what), centred=True)
+
+    def _run(self, finding: Finding) -> Iterator[Shape]:
+        """Yield the lines that show a fault."""
+        for run in map(_apart, finding.extent):
+            if len(run) > 1:
+                weight = self.theme.severity(finding.severity).width
+                yield Way(layer_of(finding.control), run, self._told(finding), weight=weight)
+
+    def _flags(self) -> Iterator[Shape]:
+        """Yield a numbered flag beside the frame for each finding, its leader, a ring at its place."""
+        result, ratio = self.result, self.ratio
+        place = Placement(ratio)
+        radius = ring_radius(result.findings)
+        sites = [
+            Site(number, place.point(f.at), f.severity, radius, f.key, result.state(f))
+            for number, f in enumerate(result.findings, 1)
+        ]
+        area = _on_paper(box_around(result.section.frame), ratio)
+        flags = self._in_free_lanes(place_flags(sites, area, self.theme))
+        for flag, finding in zip(flags, result.findings, strict=True):
+            yield from self._flag(flag, finding, place)
+            told, width = self._told(finding), flag.edge.width
+            yield Ring(FLAGS, finding.at, radius * ratio, told, width)
+
+    def _in_free_lanes(self, flags: Sequence[Flag]) -> list[Flag]:
+        """Return flags moved outwards, a side as a whole, to where they cover nothing."""
+        by_side: dict[Point, list[Flag]] = {}
+        for flag in flags:
+            by_side.setdefault(_outwards(flag), []).append(flag)
+        placed = {}
+        for out, side in by_side.items():
+            tried = ([_moved(flag, out, LANE * far) for flag in side] for far in range(_LANES))
+            free = next((each for each in tried if all(map(self._is_free, each))), side)
+            placed.update({flag.number: flag for flag in free})
+        for flag in placed.values():
+            self.room.take(self._box(flag))
+        return [placed[flag.number] for flag in flags]
+
+    def _is_free(self, flag: Flag) -> bool:
+        return self.room.is_free(self._box(flag))
+
+    def _box(self, flag: Flag) -> Box:
+        """Return the box of a flag, in mm."""
+        (x, y), half = flag.at, (FLAG_WIDTH / 2 + 0.3, FLAG_HEIGHT / 2 + 0.3)
+        corners = (x - half[0], y - half[1]), (x + half[0], y + half[1])
+        return box_around(tuple((a * self.ratio, b * self.ratio) for a, b in corners))
+
+    def _flag(self, flag: Flag, finding: Finding, place: Placement) -> Iterator[Shape]:
+        told = self._told(finding)
+        if flag.leader:
+            leader = _apart(tuple(map(place.back, flag.leader.points)))
+            yield Way(FLAGS, leader, told)
+        shape = tuple(map(place.back, flag.shape))
+        yield Way(FLAGS, shape, told, closed=True, weight=flag.edge.width)
+        height = self.theme.medium * self.ratio
+        yield Words(FLAGS, str(flag.number), place.back(flag.at), height, told, centred=True)
+
+    def _told(self, finding: Finding) -> Told:
+        return told_of(finding, self.result, self.look)
+
+
+def told_of(finding: Finding, result: SectionResult, look: Look) -> Told:
+    """Return what a mark of a finding says, and where its link leads."""
+    link = look.sheet or urn(finding, result.section.name, look.scope)
+    return Told(finding.key, link, f"{title(finding)}: {finding.message}")
+
+
+def _along(run: Points, other: Points) -> Points:
+    """Return `other` in the direction in which `run` goes."""
+    if not run or not other:
+        return other
+    ahead = (run[-1][0] - run[0][0]) * (other[-1][0] - other[0][0])
+    ahead += (run[-1][1] - run[0][1]) * (other[-1][1] - other[0][1])
+    return other if ahead >= 0 else other[::-1]
+
+
+def _apart(points: Sequence[Point]) -> Points:
+    """Return points without those that stand where the one before stands."""
+    return tuple(p for k, p in enumerate(points) if k == 0 or p != points[k - 1])
+
+
+def _outwards(flag: Flag) -> Point:
+    """Return the direction in which a flag stands from the drawing."""
+    if flag.leader is None:
+        return 0.0, 0.0
+    x, y = unit(*flag.leader.points[-2:])
+    return float(round(x)), float(round(y))
+
+
+def _moved(flag: Flag, out: Point, far: float) -> Flag:
+    """Return a flag that stands farther out, at the end of a longer leader."""
+    leader = flag.leader
+    if leader:
+        end = moved(leader.points[-1], out, far)
+        leader = replace(leader, points=(*leader.points[:-1], end))
+    shape = tuple(moved(point, out, far) for point in flag.shape)
+    return replace(flag, at=moved(flag.at, out, far), shape=shape, leader=leader)

@@ -1,0 +1,1 @@
+"""The marked-up PDF: painted pages, annotations, layers and bookmarks."""

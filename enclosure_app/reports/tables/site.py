@@ -1,0 +1,100 @@
+"""The site list as a table: one row for each thing to look at, with what was seen of it."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from types import MappingProxyType
+
+from enclosure_app.language import say
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.photograph import Photograph
+from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.planning.site_list import SiteList
+from enclosure_app.planning.site_list_places import SitePlace
+from enclosure_app.planning.site_list_questions import LIMITS, Question
+from enclosure_app.reports.photograph_names import file_names
+from enclosure_app.reports.tables.table import (
+    Column,
+    Table,
+    Value,
+    length,
+    length_column,
+    moment_value,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class SeenList:
+    """The site list of one section, and the look that counts at each of its items, by key."""
+
+    asked: SiteList
+    seen: Mapping[str, SiteCheck] = field(default_factory=lambda: MappingProxyType({}))
+
+
+def site_table(
+    lists: Sequence[SeenList], units: Units, photographs: Mapping[str, Photograph]
+) -> Table:
+    """Return what is to be looked at in all sections, in walking order, and what was seen."""
+    names = file_names(photographs)
+    rows = tuple(row for each in lists for row in _rows(each, units, names))
+    return Table(say("Site list"), _columns(units), rows)
+
+
+def _columns(units: Units) -> tuple[Column, ...]:
+    return (
+        Column(say("No."), 5),
+        Column(say("Section"), 24),
+        Column(say("Place"), 40),
+        Column(say("Control"), 14),
+        Column(say("What to look at"), 60),
+        Column(say("Why"), 60),
+        length_column(say("As drawn"), units),
+        length_column(say("At least"), units),
+        Column(say("Seen"), 18),
+        Column(say("By whom"), 16),
+        Column(say("When (UTC)"), 17),
+        Column(say("Remark"), 40),
+        Column(say("Photographs"), 30),
+        Column(say("Beware"), 50),
+        Column(say("Source"), 30),
+        length_column("x", units),
+        length_column("y", units),
+        Column(say("Key"), 40),
+    )
+
+
+def _rows(listed: SeenList, units: Units, names: Mapping[str, str]) -> Iterator[tuple[Value, ...]]:
+    for number, place in enumerate(listed.asked.places, 1):
+        for key, question in place.items:
+            seen = _seen(listed.seen.get(key), names)
+            about = (number, listed.asked.section, *_asked(place, question, units))
+            yield (*about, *seen, *_rest(place, question, units), key)
+
+
+def _asked(place: SitePlace, question: Question, units: Units) -> tuple[Value, ...]:
+    return (
+        place.title,
+        ", ".join(say(control.value) for control in place.controls) or None,
+        question.text,
+        question.why,
+        length(question.drawn, units),
+        length(question.least, units),
+    )
+
+
+def _seen(check: SiteCheck | None, names: Mapping[str, str]) -> tuple[Value, ...]:
+    if check is None:
+        return say(Seen.NOT_LOOKED_AT.value), None, None, None, None
+    shown = ", ".join(names.get(key, key) for key in check.photographs)
+    when = moment_value(check.when)
+    return say(check.seen.value), check.who or None, when, check.remark or None, shown or None
+
+
+def _rest(place: SitePlace, question: Question, units: Units) -> tuple[Value, ...]:
+    cautions = " ".join(place.cautions) or None
+    x, y = (length(value, units) for value in place.at)
+    return cautions, question.source, x, y
+
+
+def limits_of_the_list() -> str:
+    """Return what the list is not."""
+    return say(LIMITS)

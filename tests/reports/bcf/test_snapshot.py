@@ -1,0 +1,58 @@
+"""The picture of a finding: its place in the middle, with its flag, on white paper."""
+
+from dataclasses import replace
+
+import pytest
+from PySide6.QtGui import QColor, QImage
+
+from enclosure_app.drawing.theme import load_theme
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Finding
+from enclosure_app.reports.bcf.snapshot import FOOT, RIM, SIDE, Picturing
+from tests.drawing import eave
+
+RESULT = eave.result()
+
+
+def picture(finding: Finding, units: Units = Units.MM) -> QImage:
+    image = QImage.fromData(Picturing.of(units).snapshot(RESULT, finding, 1), "PNG")
+    assert not image.isNull()
+    return image
+
+
+def colours(image: QImage, across: tuple[float, float], down: tuple[float, float]) -> set[str]:
+    """Return the colours in a part of a picture, given in mm from its upper left corner."""
+    dots = image.width() / (SIDE + 2 * RIM)
+    xs, ys = (range(int(a * dots), int(b * dots)) for a, b in (across, down))
+    return {image.pixelColor(x, y).name() for x in xs for y in ys}
+
+
+def apart(one: QColor, other: QColor) -> int:
+    """Return by how much two colours differ in the channel in which they differ most."""
+    a, b = one.getRgb(), other.getRgb()
+    return max(abs(x - y) for x, y in zip(a[:3], b[:3], strict=True))
+
+
+@pytest.mark.parametrize("units", [Units.MM, Units.IN])
+@pytest.mark.parametrize("finding", RESULT.findings, ids=lambda finding: finding.rule)
+def test_the_place_of_a_finding_is_in_the_middle(finding: Finding, units: Units) -> None:
+    image = picture(finding, units)
+    middle = RIM + SIDE / 2
+    assert colours(image, (middle - 12, middle + 12), (middle - 12, middle + 12)) != {"#ffffff"}
+
+
+def test_its_flag_stands_in_the_corner_and_its_scale_below() -> None:
+    image = picture(eave.GAP)
+    flag = QColor(load_theme().flag)
+    corner = map(QColor, colours(image, (RIM, RIM + 9), (RIM, RIM + 8)))
+    assert min(apart(each, flag) for each in corner) <= 8  # of 255: the palette is a small one
+    below = (RIM + SIDE + 1, RIM + SIDE + FOOT)
+    assert colours(image, (RIM, RIM + 15), below) != {"#ffffff"}
+    assert colours(image, (RIM + 60, RIM + 120), below) == {"#ffffff"}
+
+
+def test_a_fault_as_long_as_the_wall_is_shown_whole() -> None:
+    long = replace(eave.STOPS, extent=(((-1.5, 150), (-1.5, 1900)),), at=(-1.5, 1000))
+    assert Picturing.of(Units.MM).snapshot(RESULT, long, 1) != Picturing.of(Units.MM).snapshot(
+        RESULT, replace(long, extent=()), 1
+    )
