@@ -226,16 +226,16 @@ def _of_parts() -> Iterator[tuple[str, str, str]]:
 
 
 def _of_menus() -> Iterator[tuple[str, str, str]]:
-    table = import_module("enclosure_app.window.action_table")
+    table = import_module("enclosure_app.window.menus.action_table")
     for row in table.TABLE:
         for text in (row.menu, row.text, row.tip):
-            yield table.CONTEXT, text, "enclosure_app/window/action_table.py"
+            yield table.CONTEXT, text, "enclosure_app/window/menus/action_table.py"
     caution = import_module("enclosure_app.reports.text_report").CAUTION
     yield "Pages", caution, "enclosure_app/reports/text_report.py"
-    start = import_module("enclosure_app.window.start_page")
+    start = import_module("enclosure_app.window.frame.start_page")
     for _, _, told in start.SAMPLES:
         for context in ("StartPage", "Filing"):
-            yield context, told, "enclosure_app/window/start_page.py"
+            yield context, told, "enclosure_app/window/frame/start_page.py"
 
 
 # ---- the files of translations -------------------------------------------------------------------

@@ -4,6 +4,7 @@ from pathlib import Path
 
 import pytest
 
+from enclosure_app.files.opening import read_project
 from enclosure_app.progress import (
     Progress,
     StoppedError,
@@ -13,7 +14,6 @@ from enclosure_app.progress import (
     tell,
     told_text,
 )
-from enclosure_app.window.opening import read_project
 
 
 def heard(told: list[float]) -> list[float]:

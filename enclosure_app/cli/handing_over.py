@@ -150,11 +150,11 @@ def _drawing(file: Path, asked: Asked) -> "HandedOver":
 def _project(file: Path) -> "HandedOver":
     """Read a project, with its own layers and figures, and what was decided."""
     from enclosure_app.checker import check_drawing
+    from enclosure_app.files.opening import limits_of
     from enclosure_app.files.project.file import load_project
     from enclosure_app.model.project import drawing_of
     from enclosure_app.model.verdicts import with_verdicts
     from enclosure_app.reports.handed_over import HandedOver
-    from enclosure_app.window.opening import limits_of
 
     project = load_project(file)
     limits = limits_of(project)

@@ -46,7 +46,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 def _read_apart(language: str = "en") -> int:
     """Read drawings for the window, as its own process."""
-    from enclosure_app.window.reading_apart import serve
+    from enclosure_app.window.apart.reading import serve
 
     serve(language)
     return NOTHING_WRONG

@@ -15,12 +15,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.opening import limits_of
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.window.document import Document
-from enclosure_app.window.opening import limits_of
 
 if TYPE_CHECKING:
     from enclosure_app.checker import Check

@@ -14,34 +14,34 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import DOWN
 from enclosure_app.resources import resource
-from enclosure_app.window import context_menus
-from enclosure_app.window.actions import Actions
+from enclosure_app.window.apart.reading import Reader
+from enclosure_app.window.apart.working import Lane, Working
+from enclosure_app.window.canvas.toolbox import Toolbox
 from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.commands import Commands
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.context_menus import give_menu, made_menu_of_drawing
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing.filing import DRAWINGS, MAPS, Filing
 from enclosure_app.window.filing.keeping import Keeping
 from enclosure_app.window.filing.units_asking import UnitsAsking
-from enclosure_app.window.language_menu import made_language_menu
 from enclosure_app.window.languages import tongue_of
 from enclosure_app.window.lines.layer_maps import LayerMaps
+from enclosure_app.window.lines.noting import Noting
 from enclosure_app.window.look import dress, system_is_dark
-from enclosure_app.window.noting import Noting
+from enclosure_app.window.menus import context_menus
+from enclosure_app.window.menus.actions import Actions
+from enclosure_app.window.menus.context_menus import give_menu, made_menu_of_drawing
+from enclosure_app.window.menus.language_menu import made_language_menu
+from enclosure_app.window.menus.tool_bar import made_tool_bar
 from enclosure_app.window.parts.parts_placing import PartsPlacing
-from enclosure_app.window.reading_apart import Reader
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.showing import Showing
-from enclosure_app.window.stage import Stage
-from enclosure_app.window.tool_bar import made_tool_bar
-from enclosure_app.window.toolbox import Toolbox
+from enclosure_app.window.stage.showing import Showing
+from enclosure_app.window.stage.stage import Stage
+from enclosure_app.window.stage.views import Views
+from enclosure_app.window.stage.walking import Walking
 from enclosure_app.window.underlay.underlaying import Underlaying
-from enclosure_app.window.views import Views
-from enclosure_app.window.walking import Walking
-from enclosure_app.window.working import Lane, Working
 
 _STATE = 2  # of the layout that is kept; another number forgets an older one
 

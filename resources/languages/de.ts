@@ -4,722 +4,722 @@
  <context>
   <name>Actions</name>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>&amp;Check</source>
    <translation>&amp;Prüfen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>&amp;Draw</source>
    <translation>&amp;Zeichnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>&amp;Edit</source>
    <translation>&amp;Bearbeiten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>&amp;File</source>
    <translation>&amp;Datei</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>&amp;Help</source>
    <translation>&amp;Hilfe</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>&amp;View</source>
    <translation>&amp;Ansicht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>A plan: no gravity</source>
    <translation>Ein Grundriss: keine Schwerkraft</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>A scan, a photograph or a page of a PDF, to be brought to scale and traced</source>
    <translation>Ein Scan, ein Foto oder eine PDF-Seite, zum Einpassen in den Maßstab und zum Nachziehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>About this program, and its limits</source>
    <translation>Über dieses Programm und seine Grenzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Accept it as it is, and type why</source>
    <translation>So annehmen, wie es ist, und den Grund eingeben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Air alone</source>
    <translation>Nur Luft</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>All keys on one page</source>
    <translation>Alle Tasten auf einer Seite</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>All layers</source>
    <translation>Alle Schichten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Answer what a revision left open…</source>
    <translation>Offen Gelassenes beantworten …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>As the system</source>
    <translation>Wie das System</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Beside</source>
    <translation>Daneben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Board</source>
    <translation>Platte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Catch ends, middles and crossings</source>
    <translation>Enden, Mitten und Schnittpunkte fangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Chan&amp;ge</source>
    <translation>&amp;Ändern</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Click a place inside the building</source>
    <translation>Eine Stelle im Gebäude anklicken</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Click a place outside the building</source>
    <translation>Eine Stelle außerhalb des Gebäudes anklicken</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Click two places on the picture under the drawing, and type how far apart they are</source>
    <translation>Zwei Stellen auf dem Bild unter der Zeichnung anklicken und eingeben, wie weit sie auseinander sind</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Close</source>
    <translation>Schließen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Closer</source>
    <translation>Näher heran</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Copy</source>
    <translation>Kopieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Copy what is picked</source>
    <translation>Ausgewähltes kopieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Copy what is picked to one place after another</source>
    <translation>Das Ausgewählte an eine Stelle nach der anderen kopieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Correct the drawing's units…</source>
    <translation>Einheiten der Zeichnung berichtigen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Cut a sheet in two</source>
    <translation>Eine Bahn in zwei teilen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Cut back</source>
    <translation>Stutzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Cut in two</source>
    <translation>In zwei teilen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Cut out what is picked</source>
    <translation>Ausgewähltes ausschneiden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Cut short</source>
    <translation>Kürzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Dark</source>
    <translation>Dunkel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Delete what is picked</source>
    <translation>Ausgewähltes löschen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Draw a board, insulation or concrete as a closed outline</source>
    <translation>Platte, Dämmung oder Beton als geschlossenen Umriss zeichnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Draw a sheet at a distance beside a board, a sheet or a line</source>
    <translation>Eine Bahn in einem Abstand neben Platte, Bahn oder Linie zeichnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Draw a sheet, a tape or a bead from point to point</source>
    <translation>Bahn, Klebeband oder Dichtstoffraupe von Punkt zu Punkt zeichnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Draw the box or outline inside which the section is judged</source>
    <translation>Den Kasten oder Umriss zeichnen, in dem der Schnitt beurteilt wird</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Find a product</source>
    <translation>Produkt suchen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Finding before</source>
    <translation>Voriger Befund</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Findings of which something was said, and nobody could tell yet which ones they are now</source>
    <translation>Befunde, zu denen etwas gesagt wurde und von denen noch niemand sagen konnte, welche sie jetzt sind</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Findings, verdicts and the site list, as a workbook or as CSV</source>
    <translation>Befunde, Entscheidungen und Baustellenliste, als Arbeitsmappe oder als CSV</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Flip</source>
    <translation>Spiegeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Flip what is picked over a line, as in a mirror</source>
    <translation>Das Ausgewählte an einer Linie spiegeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Follow drawn lines from one click to another, and make them a sheet</source>
    <translation>Gezeichneten Linien von einem Klick zum anderen folgen und eine Bahn daraus machen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Follow each note's arrow to its line, and take what the note says it is made of</source>
    <translation>Dem Pfeil jedes Hinweistextes zu seiner Linie folgen und übernehmen, woraus sie laut Text besteht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Frame</source>
    <translation>Rahmen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>From a place on the picture under the drawing to where it belongs</source>
    <translation>Von einer Stelle auf dem Bild unter der Zeichnung dorthin, wohin sie gehört</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Full screen</source>
    <translation>Ganzer Bildschirm</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Give what is picked the product</source>
    <translation>Ausgewähltem das Produkt geben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Gravity acts down the sheet</source>
    <translation>Die Schwerkraft wirkt auf dem Blatt nach unten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Grid, angles and distances…</source>
    <translation>Raster, Winkel und Abstände …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Heat alone</source>
    <translation>Nur Wärme</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>How loud each rule is, required figures, units, your name, motion, light and dark</source>
    <translation>Wie laut jede Regel ist, geforderte Werte, Einheiten, Ihr Name, Bewegung, hell und dunkel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Inside</source>
    <translation>Innen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Into the section in view, at the same place; beside the originals where they stand</source>
    <translation>In den gezeigten Schnitt, an dieselbe Stelle; neben die Vorlagen, wo diese stehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Issues with pictures and verdicts that programs for building models take in</source>
    <translation>Themen mit Bildern und Entscheidungen, die Programme für Gebäudemodelle einlesen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>It is mended</source>
    <translation>Es ist behoben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>It is not a fault, because…</source>
    <translation>Es ist kein Mangel, weil …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>It is to be mended</source>
    <translation>Es ist zu beheben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>It may stand, because…</source>
    <translation>Es darf bleiben, weil …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Join</source>
    <translation>Verbinden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Keep to angles</source>
    <translation>Winkel einhalten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Keep what you said of the layers, and your own products, for the next drawing</source>
    <translation>Behalten, was über die Layer gesagt wurde, und die eigenen Produkte, für die nächste Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Lay a revised drawing over this one…</source>
    <translation>Überarbeitete Zeichnung darüberlegen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Let a sheet run straight on to what is in its way, or by a typed length</source>
    <translation>Eine Bahn gerade weiterlaufen lassen bis zu dem, was im Weg ist, oder um eine eingegebene Länge</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Light</source>
    <translation>Hell</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Lines keep to every 15 degrees and square to the last stretch; Shift does the opposite</source>
    <translation>Linien halten alle 15 Grad und den rechten Winkel zur letzten Strecke ein; Umschalt tut das Gegenteil</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Make one of two sheets that meet end to end</source>
    <translation>Aus zwei Bahnen, die Ende an Ende liegen, eine machen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Mark the office's drawing (DXF)…</source>
    <translation>Die Zeichnung des Büros kennzeichnen (DXF) …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Measure</source>
    <translation>Messen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Measure from place to place</source>
    <translation>Von Stelle zu Stelle messen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Merge another copy of this project…</source>
    <translation>Weitere Kopie dieses Projekts einarbeiten …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Move</source>
    <translation>Verschieben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Move or turn the picture</source>
    <translation>Bild verschieben oder drehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Move what is picked from place to place; with Ctrl a copy</source>
    <translation>Das Ausgewählte von Stelle zu Stelle verschieben; mit Strg eine Kopie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Move, add and remove the points of a sheet</source>
    <translation>Punkte einer Bahn verschieben, einfügen und entfernen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Name this section…</source>
    <translation>Diesen Schnitt benennen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>New empty sheet</source>
    <translation>Neues leeres Blatt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Next finding</source>
    <translation>Nächster Befund</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Next part of the window</source>
    <translation>Nächster Teil des Fensters</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Next section</source>
    <translation>Nächster Schnitt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>One place at a time, large, as on a scaffold: what is wrong, what to look at, a name under it</source>
    <translation>Eine Stelle nach der anderen, groß, wie auf dem Gerüst: was nicht stimmt, was anzusehen ist, darunter ein Name</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Open a DXF drawing or a project</source>
    <translation>Eine DXF-Zeichnung oder ein Projekt öffnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Open…</source>
    <translation>Öffnen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Outside</source>
    <translation>Außen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Part of the window before</source>
    <translation>Voriger Teil des Fensters</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Pick</source>
    <translation>Auswählen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Pick all of the product chosen</source>
    <translation>Alles vom gewählten Produkt auswählen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Pick all of the same product</source>
    <translation>Alles vom selben Produkt auswählen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Pick everything</source>
    <translation>Alles auswählen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Pick nothing</source>
    <translation>Nichts auswählen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Pick sheets and lines, move and delete them</source>
    <translation>Bahnen und Linien auswählen, verschieben und löschen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Pick the next piece</source>
    <translation>Nächstes Stück auswählen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Pick the piece before</source>
    <translation>Voriges Stück auswählen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Points</source>
    <translation>Punkte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Preferences…</source>
    <translation>Einstellungen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Print preview</source>
    <translation>Druckvorschau</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Print…</source>
    <translation>Drucken …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Put a picture or PDF page under the drawing…</source>
    <translation>Bild oder PDF-Seite unter die Zeichnung legen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Put down about the finding that is chosen that somebody is to mend it</source>
    <translation>Zum gewählten Befund festhalten, dass jemand ihn beheben soll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Put down that it was mended</source>
    <translation>Festhalten, dass es behoben wurde</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Put in what was copied</source>
    <translation>Kopiertes einsetzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Read the answers in a marked-up PDF…</source>
    <translation>Antworten in einem markierten PDF lesen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Read the notes…</source>
    <translation>Hinweistexte lesen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Remove this section</source>
    <translation>Diesen Schnitt entfernen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Run on</source>
    <translation>Weiterlaufen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Save</source>
    <translation>Speichern</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Save as…</source>
    <translation>Speichern unter …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Save the layer map…</source>
    <translation>Layerzuordnung speichern …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Say how the drawing or the check misleads</source>
    <translation>Angeben, wie die Zeichnung oder die Prüfung in die Irre führt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Say of a joint that it is sealed on site, or take that back</source>
    <translation>Von einem Anschluss sagen, dass er auf der Baustelle abgedichtet ist, oder das zurücknehmen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Say which way is down…</source>
    <translation>Angeben, wo unten ist …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Scale of the picture</source>
    <translation>Maßstab des Bildes</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Seal a joint</source>
    <translation>Anschluss abdichten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Section before</source>
    <translation>Voriger Schnitt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Set two break lines with a blank strip between: the drawing is cut short there</source>
    <translation>Zwei Bruchlinien mit leerem Streifen dazwischen setzen: Dort ist die Zeichnung gekürzt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Sheet</source>
    <translation>Bahn</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Show all</source>
    <translation>Alles zeigen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Show and catch the grid</source>
    <translation>Raster zeigen und fangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Take away the part of a sheet up to where another crosses it</source>
    <translation>Den Teil einer Bahn wegnehmen, bis dorthin, wo eine andere sie kreuzt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Take what the layers are from a file of the office; what you did by hand stays</source>
    <translation>Aus einer Datei des Büros übernehmen, was die Layer sind; was von Hand getan wurde, bleibt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>The drawing as it is, with what was found marked on layers of its own</source>
    <translation>Die Zeichnung, wie sie ist; was gefunden wurde, ist auf eigenen Layern gekennzeichnet</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>The drawing was read in the wrong units: everything becomes larger or smaller by one factor</source>
    <translation>Die Zeichnung wurde in den falschen Einheiten gelesen: Alles wird um einen Faktor größer oder kleiner</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>The keys go from the drawing to the panels, to the tools, and round again</source>
    <translation>Die Tasten gehen von der Zeichnung zu den Leisten, zu den Werkzeugen und wieder von vorn</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Trace</source>
    <translation>Nachziehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Turn</source>
    <translation>Drehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Turn what is picked about a centre, by a typed angle or by the mouse</source>
    <translation>Das Ausgewählte um eine Mitte drehen, um einen eingegebenen Winkel oder mit der Maus</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Two clicks along a plumb line, where the section does not hang straight</source>
    <translation>Zwei Klicks auf einer Lotrechten, wo der Schnitt nicht gerade hängt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Type some letters of what is drawn or traced next; Enter goes back to the drawing</source>
    <translation>Einige Buchstaben dessen eingeben, was als Nächstes gezeichnet oder nachgezogen wird; Eingabe führt zurück zur Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Use a layer map…</source>
    <translation>Layerzuordnung anwenden …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Vapour alone</source>
    <translation>Nur Dampf</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Walk the section</source>
    <translation>Den Schnitt abgehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Water alone</source>
    <translation>Nur Wasser</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>What another person said and drew in a copy, made one with this one</source>
    <translation>Was jemand anderes in einer Kopie sagte und zeichnete, mit dieser vereint</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>What is picked is made of the product chosen in the list</source>
    <translation>Das Ausgewählte besteht aus dem Produkt, das in der Liste gewählt ist</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>What reviewers replied in any PDF reader, to be taken over as verdicts</source>
    <translation>Was Prüfende in einem beliebigen PDF-Betrachter geantwortet haben, zum Übernehmen als Entscheidungen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>What was said stays with its findings; what changed is shown side by side</source>
    <translation>Was gesagt wurde, bleibt bei seinen Befunden; was sich änderte, steht nebeneinander</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Why is this a fault?</source>
    <translation>Warum ist das ein Mangel?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Wider</source>
    <translation>Weiter weg</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Write the findings as a table…</source>
    <translation>Befunde als Tabelle schreiben …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Write the findings for a coordinator (BCF)…</source>
    <translation>Befunde für die Koordination schreiben (BCF) …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/action_table.py" />
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Write the marked-up sheet as PDF…</source>
    <translation>Prüfblatt als PDF schreiben …</translation>
   </message>
@@ -985,12 +985,12 @@
  <context>
   <name>Docks</name>
   <message>
-   <location filename="../../enclosure_app/window/docks.py" />
+   <location filename="../../enclosure_app/window/frame/docks.py" />
    <source>Hide</source>
    <translation>Ausblenden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/docks.py" />
+   <location filename="../../enclosure_app/window/frame/docks.py" />
    <source>Hide this panel; View, Panels shows it again</source>
    <translation>Diese Leiste ausblenden; Ansicht, Leisten zeigt sie wieder</translation>
   </message>
@@ -1137,12 +1137,12 @@
  <context>
   <name>Filing</name>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>A flush eave with three faults</source>
    <translation>Eine bündige Traufe mit drei Mängeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>A parapet</source>
    <translation>Eine Attika</translation>
   </message>
@@ -1152,7 +1152,7 @@
    <translation>Ein Projekt wird allein geöffnet: Nur {} ist geöffnet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>A window, in feet and inches</source>
    <translation>Ein Fenster, in Fuß und Zoll</translation>
   </message>
@@ -1177,7 +1177,7 @@
    <translation>Bündige Traufe</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Four sections on one drawing</source>
    <translation>Vier Schnitte auf einer Zeichnung</translation>
   </message>
@@ -1605,17 +1605,17 @@
  <context>
   <name>JointTold</name>
   <message>
-   <location filename="../../enclosure_app/window/joint_told.py" />
+   <location filename="../../enclosure_app/window/words/laps.py" />
    <source>Lap of {}: {} and {}</source>
    <translation>Überlappung von {}: {} und {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/joint_told.py" />
+   <location filename="../../enclosure_app/window/words/laps.py" />
    <source>Lap of {}: {} over {}</source>
    <translation>Überlappung von {}: {} über {}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/joint_told.py" />
+   <location filename="../../enclosure_app/window/words/laps.py" />
    <source>sealed</source>
    <translation>abgedichtet</translation>
   </message>
@@ -1666,147 +1666,147 @@
  <context>
   <name>KeysPage</name>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>All that is left at a place is in order</source>
    <translation>Alles Übrige an einer Stelle ist in Ordnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Answer a question: in order, not in order, cannot be seen</source>
    <translation>Eine Frage beantworten: in Ordnung, nicht in Ordnung, nicht zu sehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Ask what can be done here</source>
    <translation>Fragen, was sich hier tun lässt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Back by one, and back to the drawing</source>
    <translation>Einen Schritt zurück, und zurück zur Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Choose a photograph</source>
    <translation>Ein Foto wählen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Click with the cross, once or twice</source>
    <translation>Mit dem Kreuz klicken, einmal oder zweimal</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Closer, wider, the whole section</source>
    <translation>Näher, weiter, der ganze Schnitt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Ctrl and an arrow; with Shift dot by dot</source>
    <translation>Strg und ein Pfeil; mit Umschalt Punkt für Punkt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Decide about a finding, as its buttons stand</source>
    <translation>Über einen Befund entscheiden, in der Reihenfolge der Tasten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Drag over the empty paper</source>
    <translation>Über das leere Papier ziehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Give up what was begun, then the tool, then the full screen</source>
    <translation>Begonnenes aufgeben, dann das Werkzeug, dann den ganzen Bildschirm</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Hold the button down with the cross, and let it go</source>
    <translation>Den Knopf mit dem Kreuz gedrückt halten und loslassen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Look closer or wider, about the mouse</source>
    <translation>Näher heran oder weiter weg, um die Maus herum</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Middle button, or Space and drag, or the arrow keys</source>
    <translation>Mittlere Taste, oder Leertaste und Ziehen, oder die Pfeiltasten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Move a cross over the drawing</source>
    <translation>Ein Kreuz über die Zeichnung bewegen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Move the paper</source>
    <translation>Das Papier verschieben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>On the drawing</source>
    <translation>Auf der Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>On the walk</source>
    <translation>Auf dem Rundgang</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Pick more, or let go of one</source>
    <translation>Mehr auswählen oder eines loslassen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Pick what lies in a box</source>
    <translation>Auswählen, was in einem Kasten liegt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Redo</source>
    <translation>Wiederholen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Right button, or the menu key</source>
    <translation>Rechte Taste oder die Menütaste</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Shift and click</source>
    <translation>Umschalt und Klick</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>The next stop, the stop before</source>
    <translation>Die nächste Stelle, die Stelle davor</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>The right and the left arrow, or a swipe</source>
    <translation>Pfeil nach rechts und nach links, oder wischen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Type a remark, or the name on the last page</source>
    <translation>Eine Bemerkung eingeben, oder auf der letzten Seite den Namen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Undo</source>
    <translation>Rückgängig</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Wheel</source>
    <translation>Mausrad</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/keys_page.py" />
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>Why is this a fault?</source>
    <translation>Warum ist das ein Mangel?</translation>
   </message>
@@ -1814,22 +1814,22 @@
  <context>
   <name>LanguageMenu</name>
   <message>
-   <location filename="../../enclosure_app/window/language_menu.py" />
+   <location filename="../../enclosure_app/window/menus/language_menu.py" />
    <source>As the system</source>
    <translation>Wie das System</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/language_menu.py" />
+   <location filename="../../enclosure_app/window/menus/language_menu.py" />
    <source>Language</source>
    <translation>Sprache</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/language_menu.py" />
+   <location filename="../../enclosure_app/window/menus/language_menu.py" />
    <source>Start again now</source>
    <translation>Jetzt neu starten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/language_menu.py" />
+   <location filename="../../enclosure_app/window/menus/language_menu.py" />
    <source>The language changes when the program is started again.</source>
    <translation>Die Sprache wechselt beim nächsten Start des Programms.</translation>
   </message>
@@ -2230,12 +2230,12 @@
  <context>
   <name>MessageBar</name>
   <message>
-   <location filename="../../enclosure_app/window/bars.py" />
+   <location filename="../../enclosure_app/window/frame/bars.py" />
    <source>Message</source>
    <translation>Meldung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/bars.py" />
+   <location filename="../../enclosure_app/window/frame/bars.py" />
    <source>Understood</source>
    <translation>Verstanden</translation>
   </message>
@@ -2276,47 +2276,47 @@
  <context>
   <name>Noting</name>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>No</source>
    <translation>Nein</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>No note here says more than is known of the lines already.</source>
    <translation>Kein Hinweistext hier sagt mehr, als von den Linien schon bekannt ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>One by one</source>
    <translation>Einzeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>Take all</source>
    <translation>Alle übernehmen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>Take what the notes say</source>
    <translation>Übernehmen, was die Hinweistexte sagen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>These were all the notes.</source>
    <translation>Das waren alle Hinweistexte.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>Yes</source>
    <translation>Ja</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>{} notes say what a line is made of.</source>
    <translation>{} Hinweistexte sagen, woraus eine Linie besteht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/noting.py" />
+   <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>“{}”: is this line {}?</source>
    <translation>„{}“: Ist diese Linie „{}“?</translation>
   </message>
@@ -2466,12 +2466,12 @@
    <translation>Vorsicht: Diese Prüfung ist eine Hilfe. Es entscheiden örtliche Vorschriften, die Angaben der Hersteller und zugelassene Fachleute. Als (unbestätigt) bezeichnete Werte hat hier niemand mit ihrer Quelle verglichen. Arbeiten in der Höhe nur mit Absturzsicherung ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/pages.py" />
+   <location filename="../../enclosure_app/window/menus/about_page.py" />
    <source>Checks section drawings of buildings: whether each control layer can be followed with a pen from one end to the other, whether every sheet laps over the one below it, and whether rain finds a way in.</source>
    <translation>Prüft Schnittzeichnungen von Gebäuden: ob sich jede Funktionsschicht mit einem Stift von einem Ende zum anderen verfolgen lässt, ob jede Bahn über die darunter greift und ob Regen einen Weg hinein findet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/pages.py" />
+   <location filename="../../enclosure_app/window/menus/about_page.py" />
    <source>Enclosure continuity</source>
    <translation>Durchgängigkeit der Hülle</translation>
   </message>
@@ -3010,27 +3010,27 @@
  <context>
   <name>SectionRow</name>
   <message>
-   <location filename="../../enclosure_app/window/section_row.py" />
+   <location filename="../../enclosure_app/window/frame/section_row.py" />
    <source>Before</source>
    <translation>Davor</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/section_row.py" />
+   <location filename="../../enclosure_app/window/frame/section_row.py" />
    <source>Next</source>
    <translation>Weiter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/section_row.py" />
+   <location filename="../../enclosure_app/window/frame/section_row.py" />
    <source>Sections</source>
    <translation>Schnitte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/section_row.py" />
+   <location filename="../../enclosure_app/window/frame/section_row.py" />
    <source>The next section</source>
    <translation>Der nächste Schnitt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/section_row.py" />
+   <location filename="../../enclosure_app/window/frame/section_row.py" />
    <source>The section before</source>
    <translation>Der vorige Schnitt</translation>
   </message>
@@ -3038,12 +3038,12 @@
  <context>
   <name>Showing</name>
   <message>
-   <location filename="../../enclosure_app/window/showing.py" />
+   <location filename="../../enclosure_app/window/stage/showing.py" />
    <source>Checking the section</source>
    <translation>Der Schnitt wird geprüft</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/showing.py" />
+   <location filename="../../enclosure_app/window/stage/showing.py" />
    <source>Checking {} sections</source>
    <translation>{} Schnitte werden geprüft</translation>
   </message>
@@ -3132,7 +3132,7 @@
  <context>
   <name>Sizes</name>
   <message>
-   <location filename="../../enclosure_app/window/name_strip.py" />
+   <location filename="../../enclosure_app/window/frame/name_strip.py" />
    <location filename="../../enclosure_app/window/parts/sizes_form.py" />
    <source>Done</source>
    <translation>Fertig</translation>
@@ -3179,77 +3179,77 @@
  <context>
   <name>StartPage</name>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>A flush eave with three faults</source>
    <translation>Eine bündige Traufe mit drei Mängeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>A parapet</source>
    <translation>Eine Attika</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>A window, in feet and inches</source>
    <translation>Ein Fenster, in Fuß und Zoll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Begin</source>
    <translation>Anfangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Follow every layer with one pen</source>
    <translation>Jede Schicht mit einem Stift verfolgen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Four sections on one drawing</source>
    <translation>Vier Schnitte auf einer Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Open a drawing or project…</source>
    <translation>Zeichnung oder Projekt öffnen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Open a section drawing, say what its lines are, and see every gap and every lap that runs the wrong way, from the footing to the ridge.</source>
    <translation>Eine Schnittzeichnung öffnen, angeben, was ihre Linien sind, und jede Lücke und jede verkehrte Überlappung sehen, vom Fundament bis zum First.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Open lately</source>
    <translation>Zuletzt geöffnet</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Or look at a sample</source>
    <translation>Oder ein Beispiel ansehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Sketch on an empty sheet</source>
    <translation>Auf leerem Blatt skizzieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Start from a ready-made part</source>
    <translation>Mit einem fertigen Detail anfangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>This check is an aid. Local codes, the makers' instructions and licensed practice decide. Look at work at height only with protection against falls.</source>
    <translation>Diese Prüfung ist eine Hilfe. Es entscheiden örtliche Vorschriften, die Angaben der Hersteller und zugelassene Fachleute. Arbeiten in der Höhe nur mit Absturzsicherung ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>Trace a scan or a page of a PDF…</source>
    <translation>Scan oder PDF-Seite nachziehen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/start_page.py" />
+   <location filename="../../enclosure_app/window/frame/start_page.py" />
    <source>or drop a DXF file, a picture or a PDF anywhere here.</source>
    <translation>oder eine DXF-Datei, ein Bild oder ein PDF irgendwo hierher ziehen.</translation>
   </message>
@@ -3257,77 +3257,77 @@
  <context>
   <name>Step</name>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>A layer is broken. Look where it opens.</source>
    <translation>Eine Schicht ist unterbrochen. Ansehen, wo sie offen ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Draw a sheet</source>
    <translation>Bahn zeichnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Every fault and doubt has its verdict. Write the marked-up sheet.</source>
    <translation>Über jeden Mangel und jeden Zweifel ist entschieden. Das Prüfblatt schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Mark inside</source>
    <translation>Innen markieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Mark outside</source>
    <translation>Außen markieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Next</source>
    <translation>Weiter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Next finding</source>
    <translation>Nächster Befund</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>No faults, but {} to look at by eye.</source>
    <translation>Keine Mängel, aber {} zum Ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Nothing is wrong here. Write the marked-up sheet.</source>
    <translation>Hier ist alles in Ordnung. Das Prüfblatt schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Nothing says which side is inside. Click a place inside the building.</source>
    <translation>Nichts sagt, welche Seite innen ist. Eine Stelle im Gebäude anklicken.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Nothing says which side is outside. Click a place outside the building.</source>
    <translation>Nichts sagt, welche Seite außen ist. Eine Stelle außerhalb des Gebäudes anklicken.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Nothing says yet what the lines are. Let the notes say it, use a layer map, or pick a line and give it a product.</source>
    <translation>Noch sagt nichts, was die Linien sind. Die Hinweistexte sprechen lassen, eine Layerzuordnung anwenden oder eine Linie auswählen und ihr ein Produkt geben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Nothing was found, but a layer could not be judged: {}. Look at it by eye.</source>
    <translation>Nichts gefunden, aber eine Schicht ließ sich nicht beurteilen: {}. Mit eigenen Augen ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>One fault. Go and see it.</source>
    <translation>Ein Mangel. Hingehen und ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Read the notes</source>
    <translation>Hinweistexte lesen</translation>
   </message>
@@ -3337,7 +3337,7 @@
    <translation>Maßstab setzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Show it</source>
    <translation>Zeigen</translation>
   </message>
@@ -3347,17 +3347,17 @@
    <translation>Das Bild ist nicht im Maßstab. Zwei Stellen darauf anklicken und eingeben, wie weit sie auseinander sind.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>The sheet is empty. Choose a product at the left and draw the first sheet.</source>
    <translation>Das Blatt ist leer. Links ein Produkt wählen und die erste Bahn zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Write PDF…</source>
    <translation>PDF schreiben …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/next_step.py" />
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>{} faults. Walk through them in order, from one end to the other.</source>
    <translation>{} Mängel. Der Reihe nach durchgehen, von einem Ende zum anderen.</translation>
   </message>
@@ -3365,7 +3365,7 @@
  <context>
   <name>StepBar</name>
   <message>
-   <location filename="../../enclosure_app/window/bars.py" />
+   <location filename="../../enclosure_app/window/frame/bars.py" />
    <source>Next step</source>
    <translation>Nächster Schritt</translation>
   </message>
@@ -3373,32 +3373,32 @@
  <context>
   <name>ToolBar</name>
   <message>
-   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
    <source>Change</source>
    <translation>Ändern</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
    <source>Mark</source>
    <translation>Markieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
    <source>More tools</source>
    <translation>Weitere Werkzeuge</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
    <source>Redo</source>
    <translation>Wiederholen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
    <source>Tools</source>
    <translation>Werkzeuge</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/tool_bar.py" />
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
    <source>Undo</source>
    <translation>Rückgängig</translation>
   </message>
@@ -4254,27 +4254,27 @@
  <context>
   <name>Views</name>
   <message>
-   <location filename="../../enclosure_app/window/views.py" />
+   <location filename="../../enclosure_app/window/stage/views.py" />
    <source>Panels</source>
    <translation>Leisten</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/views.py" />
+   <location filename="../../enclosure_app/window/stage/views.py" />
    <source>The layers unrolled</source>
    <translation>Die Schichten abgewickelt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/views.py" />
+   <location filename="../../enclosure_app/window/stage/views.py" />
    <source>What is wrong</source>
    <translation>Was nicht stimmt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/views.py" />
+   <location filename="../../enclosure_app/window/stage/views.py" />
    <source>What the lines are</source>
    <translation>Was die Linien sind</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/views.py" />
+   <location filename="../../enclosure_app/window/stage/views.py" />
    <source>Where the mouse is, in the drawing's units</source>
    <translation>Wo die Maus ist, in den Einheiten der Zeichnung</translation>
   </message>
@@ -4295,7 +4295,7 @@
  <context>
   <name>Walking</name>
   <message>
-   <location filename="../../enclosure_app/window/walking.py" />
+   <location filename="../../enclosure_app/window/stage/walking.py" />
    <source>There is nothing to walk yet: open a drawing, or draw a sheet.</source>
    <translation>Noch gibt es nichts abzugehen: eine Zeichnung öffnen oder eine Bahn zeichnen.</translation>
   </message>
@@ -4390,7 +4390,7 @@
    <translation>--{word} {point} (mm) liegt in keinem Rahmen der Zeichnung: einen Punkt in einem Rahmen angeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/words.py" />
+   <location filename="../../enclosure_app/window/words/labels.py" />
    <source>1 gap, {}</source>
    <translation>1 Lücke, {}</translation>
   </message>
@@ -4472,7 +4472,7 @@
    <translation>Eine Raupe, die auch hinten haftet, reißt, wenn sich die Fuge bewegt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A bent strip, mostly metal, that leads water out over an edge.</source>
    <translation>Ein abgekanteter Streifen, meist aus Metall, der Wasser über eine Kante hinausleitet.</translation>
   </message>
@@ -4512,7 +4512,7 @@
    <translation>Ein Tropfen haftet an der Unterseite einer ebenen Kante und läuft daran zurück zur Wand. Dann läuft er die Wand hinab, in die Fuge unter dem Blech oder hinter die Bekleidung.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A flashing where a roof meets a wall above it.</source>
    <translation>Ein Blech, wo ein Dach an eine höhere Wand stößt.</translation>
   </message>
@@ -4532,7 +4532,7 @@
    <translation>Eine fingerbreite Lücke lässt mehr Wärme hinaus, als man meint.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A glued strip over a joint.</source>
    <translation>Ein geklebter Streifen über einem Stoß.</translation>
   </message>
@@ -4612,7 +4612,7 @@
    <translation>Eine Linie braucht mindestens zwei Punkte, die auseinander liegen: eine andere Stelle angeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A line of sealant or foam that closes a joint.</source>
    <translation>Eine Raupe aus Dichtstoff oder Schaum, die einen Anschluss schließt.</translation>
   </message>
@@ -4632,7 +4632,7 @@
    <translation>Ein Tiefpunkt der Außenseite der Wasserschutzschicht ohne Ablauf, und wie tief das Wasser darin steht, bevor es auf der niedrigeren Seite überläuft. Weniger als die Zeichenungenauigkeit wird übergangen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A membrane, underlayment or housewrap: comes in rolls, is laid in courses.</source>
    <translation>Eine Membran, Unterdeckung oder Fassadenbahn: kommt in Rollen und wird in Lagen verlegt.</translation>
   </message>
@@ -4657,7 +4657,7 @@
    <translation>Eine Stelle im Verlauf, an der der Stift die Schicht verlassen muss: zwei Stücke, die sich weder berühren noch überlappen. Gemessen wird ihr kürzester Abstand.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A place where a pen that follows the layer has to leave it; its length is the gap.</source>
    <translation>Eine Stelle, an der ein Stift, der der Schicht folgt, sie verlassen muss; ihre Länge ist die Lücke.</translation>
   </message>
@@ -4712,12 +4712,12 @@
    <translation>Eine Bahn, die eine Ecke überspannt, reißt, wenn sich jemand dagegen lehnt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A sleeve that seals a pipe to the sheet it passes through.</source>
    <translation>Eine Hülse, die ein Rohr an der Bahn abdichtet, durch die es geht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A strip along a roof's edge from which drops fall clear.</source>
    <translation>Ein Streifen am Dachrand, von dem Tropfen frei abfallen.</translation>
   </message>
@@ -4732,12 +4732,12 @@
    <translation>Ein Klebeband, das eine Seite nur um wenige Millimeter fasst, löst sich dort zuerst.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A tray under a window that leads water out.</source>
    <translation>Eine Wanne unter einem Fenster, die Wasser hinausleitet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>A wall that stands up past the roof's edge.</source>
    <translation>Eine Wand, die über den Dachrand aufragt.</translation>
   </message>
@@ -4818,7 +4818,7 @@
    <translation>Eine Traufbahn (Schutz gegen Eisrückstau), die zu nah an der Traufe endet: ihre Länge in der Dachschräge ab dem Dachrand, verglichen mit der Länge, die nötig ist, um die Wandflucht um das geforderte Maß zu überschreiten. Ab welcher Seite der Wand das zählt, ist eine Einstellung; der Wert im Bericht nennt das angewandte Regelwerk.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>An end on the frame: the layer goes on in the next drawing.</source>
    <translation>Ein Ende am Rahmen: Die Schicht geht in der nächsten Zeichnung weiter.</translation>
   </message>
@@ -5087,22 +5087,22 @@
    <translation>{product} ändern</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Check: how slanting rain arrives</source>
    <translation>Prüfung: wie schräg der Regen ankommt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Check: lapped sheets are drawn this near</source>
    <translation>Prüfung: überlappte Bahnen sind so nah gezeichnet</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Check: pieces this near touch</source>
    <translation>Prüfung: so nahe Stücke berühren sich</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Check: what is flatter is level</source>
    <translation>Prüfung: was flacher ist, ist waagerecht</translation>
   </message>
@@ -5112,17 +5112,17 @@
    <translation>Eine Zeile wählen, um sie hervorgehoben zu sehen, und angeben, was sie ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Cladding above a roof</source>
    <translation>Bekleidung über einem Dach</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Cladding above paving</source>
    <translation>Bekleidung über Pflaster</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Cladding above the ground</source>
    <translation>Bekleidung über dem Gelände</translation>
   </message>
@@ -5132,7 +5132,7 @@
    <translation>Klasse II nach IRC R702.7, aus zweiter Hand; die obere Grenze der Klasse ist genommen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Closed by glue, coat, tape or bead, so that no air passes.</source>
    <translation>Mit Kleber, Beschichtung, Klebeband oder Dichtstoff geschlossen, sodass keine Luft hindurchgeht.</translation>
   </message>
@@ -5238,7 +5238,7 @@
    <translation>Unrettbar beschädigt und ausgelassen: {count} Teile.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Damp-proof course above the ground</source>
    <translation>Mauersperrbahn über dem Gelände</translation>
   </message>
@@ -5390,22 +5390,22 @@
    <translation>Tropfblech mindestens 2 in auf die Schalung; für andere Bleche ist kein Wert bekannt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Drip edge: how far below the deck</source>
    <translation>Tropfblech: wie weit unter die Schalung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Drip edge: how far onto the deck</source>
    <translation>Tropfblech: wie weit auf die Schalung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Drip edge: lap of its lengths</source>
    <translation>Tropfblech: Überlappung der Längen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Drip: how far clear of the wall</source>
    <translation>Abtropfen: wie weit frei vor der Wand</translation>
   </message>
@@ -5435,32 +5435,32 @@
    <translation>Traufe</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Eave membrane: how far past the wall line</source>
    <translation>Traufbahn: wie weit über die Wandflucht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Eave membrane: least length on a steep slope</source>
    <translation>Traufbahn: Mindestlänge auf steiler Neigung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Eave membrane: least length up the slope</source>
    <translation>Traufbahn: Mindestlänge die Schräge hinauf</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Eave membrane: slope that counts as steep</source>
    <translation>Traufbahn: Neigung, die als steil gilt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Eave membrane: wall line at the inner face</source>
    <translation>Traufbahn: Wandflucht an der Innenseite</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Eave: underlayment over the drip edge</source>
    <translation>Traufe: Unterdeckung über dem Tropfblech</translation>
   </message>
@@ -5470,17 +5470,17 @@
    <translation>Traufbahn zu kurz</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>End lap of self-adhered underlayment</source>
    <translation>Stoßüberlappung selbstklebender Unterdeckung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>End lap of underlayment</source>
    <translation>Stoßüberlappung von Unterdeckung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>End lap of wall sheets, side by side</source>
    <translation>Stoßüberlappung von Wandbahnen nebeneinander</translation>
   </message>
@@ -5572,12 +5572,12 @@
    <translation>Anschlussklebeband, selbstklebend</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Flattest low-slope roof</source>
    <translation>Flachstes flach geneigtes Dach</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Flattest roof for covering on underlayment</source>
    <translation>Flachstes Dach für Deckung auf Unterdeckung</translation>
   </message>
@@ -5628,12 +5628,12 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Foundation above the ground</source>
    <translation>Fundament über dem Gelände</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Foundation above the ground, behind veneer</source>
    <translation>Fundament über dem Gelände, hinter Verblendung</translation>
   </message>
@@ -5643,7 +5643,7 @@
    <translation>Rahmen eines Schnitts</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Framing above the ground</source>
    <translation>Tragwerk über dem Gelände</translation>
   </message>
@@ -6209,22 +6209,22 @@
    <translation>Anschlüsse der Luftdichtheitsschicht werden abgedichtet (International Energy Conservation Code, Tabelle zur Luftdichtheit, aus zweiter Hand); Bahnen werden abgedichtet oder mindestens 100 mm überlappt und geklemmt (National Building Code of Canada 2020, 9.25.3.3, gelesen).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/words.py" />
+   <location filename="../../enclosure_app/window/words/labels.py" />
    <source>Keeps air from blowing through: every joint is sealed.</source>
    <translation>Lässt keine Luft durchströmen: Jeder Anschluss ist abgedichtet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/words.py" />
+   <location filename="../../enclosure_app/window/words/labels.py" />
    <source>Keeps damp air off cold timber, and lets the wall dry.</source>
    <translation>Hält feuchte Luft von kaltem Holz fern und lässt die Wand trocknen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/words.py" />
+   <location filename="../../enclosure_app/window/words/labels.py" />
    <source>Keeps rain out: every sheet laps over the one below it.</source>
    <translation>Hält Regen draußen: Jede Bahn greift über die darunter.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/words.py" />
+   <location filename="../../enclosure_app/window/words/labels.py" />
    <source>Keeps the warmth in: insulation without a cold bridge.</source>
    <translation>Hält die Wärme drinnen: Dämmung ohne Wärmebrücke.</translation>
   </message>
@@ -6245,7 +6245,7 @@
    <translation>Kraftpapierkaschierung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lap below ground and under slabs</source>
    <translation>Überlappung im Erdreich und unter Bodenplatten</translation>
   </message>
@@ -6260,37 +6260,37 @@
    <translation>Jede Bahn außen über die darunter greifen lassen, bis ganz hinunter. Wannen und Bleche nach außen neigen und jedes vor der Schicht enden lassen, die darunter weitergeht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lap of a low-slope roof membrane</source>
    <translation>Überlappung einer Dachbahn auf flacher Neigung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lap of air-barrier sheets that are clamped</source>
    <translation>Überlappung geklemmter Luftdichtheitsbahnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lap of self-adhered underlayment</source>
    <translation>Überlappung selbstklebender Unterdeckung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lap of underlayment on a flatter roof</source>
    <translation>Überlappung von Unterdeckung auf flacherem Dach</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lap of underlayment on a steep roof</source>
    <translation>Überlappung von Unterdeckung auf steilem Dach</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lap of wall sheets</source>
    <translation>Überlappung von Wandbahnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lap over the leg of a flashing</source>
    <translation>Überlappung über dem Schenkel eines Blechs</translation>
   </message>
@@ -6305,7 +6305,7 @@
    <translation>Die obere Bahn außen über die untere greifen lassen oder die Lücke schließen, sodass das Wasser davor bleibt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Lapped against the run of water: it gets in behind the lower sheet.</source>
    <translation>Gegen den Lauf des Wassers überlappt: Es gelangt hinter die untere Bahn.</translation>
   </message>
@@ -6901,7 +6901,7 @@
    <translation>Ortgang</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Rake: underlayment over the drip edge</source>
    <translation>Ortgang: Unterdeckung über dem Tropfblech</translation>
   </message>
@@ -6928,7 +6928,7 @@
    <translation>{product} entfernen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Render above the ground</source>
    <translation>Putz über dem Gelände</translation>
   </message>
@@ -7178,17 +7178,17 @@
    <translation>Fensterbankwanne</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Sill pan: fall to the outside</source>
    <translation>Fensterbankwanne: Gefälle nach außen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Sill pan: height of the back</source>
    <translation>Fensterbankwanne: Höhe der Rückseite</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Sill pan: slope to the outside</source>
    <translation>Fensterbankwanne: Neigung nach außen</translation>
   </message>
@@ -7213,12 +7213,12 @@
    <translation>Baustellenliste</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Slope from which a roof is steep for laps</source>
    <translation>Neigung, ab der ein Dach für Überlappungen steil ist</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Slope from which a roof is steep for upturns</source>
    <translation>Neigung, ab der ein Dach für Aufkantungen steil ist</translation>
   </message>
@@ -7366,7 +7366,7 @@
    <translation>Der Block „{name}“ fehlt in der Datei und wurde ausgelassen ({places}; zuerst: {first}).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The board along the ends of the rafters at the eave.</source>
    <translation>Das Brett vor den Sparrenenden an der Traufe.</translation>
   </message>
@@ -7421,7 +7421,7 @@
    <translation>Die Zeichnung „{name}“ ist von außen angehängt und wurde nicht gelesen ({places}): in diese Zeichnung einbinden, damit sie geprüft wird.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The edge of a roof that runs up the slope.</source>
    <translation>Der Rand eines Daches, der die Schräge hinaufläuft.</translation>
   </message>
@@ -7471,7 +7471,7 @@
    <translation>Der Ordner {folder} lässt sich nicht anlegen ({reason}): Nennen Sie einen anderen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The inner sheet of a lap lies under the other one; it goes on first.</source>
    <translation>Die innere Bahn einer Überlappung liegt unter der anderen; sie kommt zuerst.</translation>
   </message>
@@ -7481,7 +7481,7 @@
    <translation>Die letzte Strecke von „{name}“ ist nicht länger als das: weniger eingeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The leg of a roof's sheet that turns up a wall.</source>
    <translation>Der Schenkel der Dachbahn, der an einer Wand aufkantet.</translation>
   </message>
@@ -7491,12 +7491,12 @@
    <translation>Die Unterkante von Anschlussblech, Tropfblech oder Fensterbankwanne, die nicht nach unten abgekantet ist oder deren Tropfen näher an der Wand darunter fällt, als das Regelwerk verlangt. Eine Kante, die auf der Bahn darunter aufliegt, ist eine Überlappung und wird übergangen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The lower edge of a roof.</source>
    <translation>Der untere Rand eines Daches.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The lower edge of a window's or door's opening; or the timber on a footing.</source>
    <translation>Der untere Rand einer Fenster- oder Türöffnung; oder die Schwelle auf einem Fundament.</translation>
   </message>
@@ -7521,12 +7521,12 @@
    <translation>Die eigenen Worte der Notiz wurden geändert.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The outer sheet of a lap lies over the other one; it goes on later.</source>
    <translation>Die äußere Bahn einer Überlappung liegt über der anderen; sie kommt später.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The outline inside which one section is judged.</source>
    <translation>Der Umriss, in dem ein Schnitt beurteilt wird.</translation>
   </message>
@@ -7581,7 +7581,7 @@
    <translation>Der Schnitt „{name}“ passt im Maßstab {scale} nicht auf {paper}; {advice}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The sheet on the deck below the roof's covering.</source>
    <translation>Die Bahn auf der Schalung unter der Dachdeckung.</translation>
   </message>
@@ -7626,12 +7626,12 @@
    <translation>Die beiden Punkte der Spiegelachse sind gleich: zwei Stellen angeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The underside of a roof that overhangs.</source>
    <translation>Die Unterseite eines überstehenden Daches.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The upper edge where two slopes meet.</source>
    <translation>Der obere Rand, an dem sich zwei Dachflächen treffen.</translation>
   </message>
@@ -7646,17 +7646,17 @@
    <translation>Das Wasser, das jede Bekleidung durchlässt, läuft die Bahn hinab, trifft auf die Kante und wird nach innen geleitet. Jahrelang sieht es niemand; hinter einer heilen Bekleidung fault das Tragwerk.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The way of a drop from where it lands to where it leaves.</source>
    <translation>Der Weg eines Tropfens von da, wo er landet, bis dahin, wo er weggeht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The way of a pen along a layer from one cut end to the other.</source>
    <translation>Der Weg eines Stiftes in einer Schicht von einem Schnittende zum anderen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>The widest way from outside to inside that crosses no piece of the layer.</source>
    <translation>Der breiteste Weg von außen nach innen, der kein Stück der Schicht kreuzt.</translation>
   </message>
@@ -7877,7 +7877,7 @@
    <translation>Zwei Linien mit leerem Streifen dazwischen: Dort ist die Zeichnung gekürzt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Two pieces that neither touch nor lap: the layer stops and starts again.</source>
    <translation>Zwei Stücke, die sich weder berühren noch überlappen: Die Schicht hört auf und fängt wieder an.</translation>
   </message>
@@ -7943,12 +7943,12 @@
    <translation>Obere über untere.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Upturn at a wall above a low-slope roof</source>
    <translation>Aufkantung an einer Wand über flach geneigtem Dach</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Upturn at a wall above a steep roof</source>
    <translation>Aufkantung an einer Wand über steilem Dach</translation>
   </message>
@@ -8101,12 +8101,12 @@
    <translation>Putzabschlussprofil</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Weep screed above paving</source>
    <translation>Putzabschlussprofil über Pflaster</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Weep screed above the ground</source>
    <translation>Putzabschlussprofil über dem Gelände</translation>
   </message>
@@ -8222,7 +8222,7 @@
    <translation>Wann (UTC)</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Where a sheet changes its direction round an edge or into a corner.</source>
    <translation>Wo eine Bahn um eine Kante oder in eine Ecke die Richtung wechselt.</translation>
   </message>
@@ -8242,12 +8242,12 @@
    <translation>Wo zwei Längen zusammentreffen: Überlappt die obere die untere?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Where two pieces of one layer meet: lapped, end to end, or end to face.</source>
    <translation>Wo sich zwei Stücke einer Schicht treffen: überlappt, Ende an Ende oder Ende an Fläche.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>Where two sheets run side by side, one over the other.</source>
    <translation>Wo zwei Bahnen nebeneinander laufen, eine über der anderen.</translation>
   </message>
@@ -8414,7 +8414,7 @@
    <translation>und trifft sich selbst</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>apron</source>
    <translation>Brustblech</translation>
   </message>
@@ -8450,7 +8450,7 @@
    <translation>Balkon</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>bead</source>
    <translation>Dichtstoffraupe</translation>
   </message>
@@ -8517,7 +8517,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>collar</source>
    <translation>Manschette</translation>
   </message>
@@ -8564,7 +8564,7 @@
    <translation>trennt nichts</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>cut end</source>
    <translation>Schnittende</translation>
   </message>
@@ -8596,13 +8596,13 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>drip edge</source>
    <translation>Tropfblech</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>eave</source>
    <translation>Traufe</translation>
   </message>
@@ -8673,7 +8673,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>fascia</source>
    <translation>Traufbrett</translation>
   </message>
@@ -8720,7 +8720,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>flashing</source>
    <translation>Anschlussblech</translation>
   </message>
@@ -8735,7 +8735,7 @@
    <translation>flüssig aufgetragen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>fold</source>
    <translation>Knick</translation>
   </message>
@@ -8745,7 +8745,7 @@
    <translation>Fundament</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>frame</source>
    <translation>Rahmen</translation>
   </message>
@@ -8756,7 +8756,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/rules/gap.py" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>gap</source>
    <translation>Lücke</translation>
   </message>
@@ -8982,7 +8982,7 @@
    <translation>ihre Texte wären {high} mm hoch</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>joint</source>
    <translation>Anschluss</translation>
   </message>
@@ -8997,7 +8997,7 @@
    <translation>fehlt {keys}: ergänzen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>lap</source>
    <translation>Überlappung</translation>
   </message>
@@ -9042,7 +9042,7 @@
    <translation>waagerechte Überlappung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>lift</source>
    <translation>Absetzen</translation>
   </message>
@@ -9268,7 +9268,7 @@
    <translation>nicht wie benannt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/words.py" />
+   <location filename="../../enclosure_app/window/words/labels.py" />
    <source>not drawn</source>
    <translation>nicht gezeichnet</translation>
   </message>
@@ -9320,7 +9320,7 @@
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>opening</source>
    <translation>Öffnung</translation>
   </message>
@@ -9331,7 +9331,7 @@
    <translation>außen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>over</source>
    <translation>darüber</translation>
   </message>
@@ -9341,7 +9341,7 @@
    <translation>eigene</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>pan</source>
    <translation>Wanne</translation>
   </message>
@@ -9352,7 +9352,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>parapet</source>
    <translation>Attika</translation>
   </message>
@@ -9382,13 +9382,13 @@
    <translation>Regen gelangt hinter die Wasserschutzschicht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>rain route</source>
    <translation>Regenweg</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>rake</source>
    <translation>Ortgang</translation>
   </message>
@@ -9419,7 +9419,7 @@
    <translation>Diffusionswiderstand ISO 10456:2007, aus dem Gedächtnis; Wärmeleitfähigkeit übliche Praxis, ohne Quelle</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>reverse</source>
    <translation>verkehrt</translation>
   </message>
@@ -9430,7 +9430,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>ridge</source>
    <translation>First</translation>
   </message>
@@ -9455,7 +9455,7 @@
    <translation>Dichtstoff</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>sealed</source>
    <translation>abgedichtet</translation>
   </message>
@@ -9486,7 +9486,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>sheet</source>
    <translation>Bahn</translation>
   </message>
@@ -9507,7 +9507,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>sill</source>
    <translation>Fensterbank</translation>
   </message>
@@ -9523,7 +9523,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/junctions.py" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>soffit</source>
    <translation>Untersicht</translation>
   </message>
@@ -9579,7 +9579,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>tape</source>
    <translation>Klebeband</translation>
   </message>
@@ -9679,12 +9679,12 @@
    <translation>Dicke: übliche Praxis, ohne Quelle; Wärmeleitfähigkeit ISO 10456:2007, aus dem Gedächtnis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/opening.py" />
+   <location filename="../../enclosure_app/files/opening.py" />
    <source>this project's own figure</source>
    <translation>eigener Wert dieses Projekts</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>trace</source>
    <translation>Verlauf</translation>
   </message>
@@ -9704,13 +9704,13 @@
    <translation>zwei Bahnen überlappen sich weniger als gefordert.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>under</source>
    <translation>darunter</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>underlayment</source>
    <translation>Unterdeckung</translation>
   </message>
@@ -9750,7 +9750,7 @@
    <translation>senkrecht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/trade_words.py" />
+   <location filename="../../enclosure_app/window/words/trade.py" />
    <source>upturn</source>
    <translation>Aufkantung</translation>
   </message>
@@ -10434,7 +10434,7 @@
    <translation>{names} und {count} weitere</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/reading_apart.py" />
+   <location filename="../../enclosure_app/window/apart/reading.py" />
    <source>{names}: reading it was ended from outside, or the computer has too little memory for it: close other programs and open it again, or export less of the drawing.</source>
    <translation>{names}: Das Lesen wurde von außen beendet, oder der Rechner hat zu wenig Speicher dafür: andere Programme schließen und noch einmal öffnen, oder weniger von der Zeichnung ausgeben.</translation>
   </message>
@@ -10494,7 +10494,7 @@
    <translation>{name}: Die automatische Sicherung lässt sich nicht entfernen ({reason}); von Hand entfernen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/reading_apart.py" />
+   <location filename="../../enclosure_app/window/apart/reading.py" />
    <source>{name}: writing it was ended from outside, or the computer has too little memory for it: close other programs and write it again.</source>
    <translation>{name}: Das Schreiben wurde von außen beendet, oder der Rechner hat zu wenig Speicher dafür: andere Programme schließen und noch einmal schreiben.</translation>
   </message>
@@ -10665,7 +10665,7 @@
    <translation>{who} an {host} seit {since} UTC</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/words.py" />
+   <location filename="../../enclosure_app/window/words/labels.py" />
    <source>{} gaps, up to {}</source>
    <translation>{} Lücken, bis {}</translation>
   </message>

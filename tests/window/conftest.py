@@ -14,10 +14,10 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.resources import sample
+from enclosure_app.window.apart.working import Working
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.walk.page import WalkPage
-from enclosure_app.window.working import Working
 
 _LEFT, _PLAIN = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
 

@@ -9,9 +9,9 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.model.edits import add_section, remove_pieces
 from enclosure_app.resources import sample
 from enclosure_app.window import checking
+from enclosure_app.window.apart.orders import Order, read_order
 from enclosure_app.window.checking import judge
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.orders import Order, read_order
 from enclosure_app.window.settings import Settings
 
 Opened = Callable[..., MainWindow]

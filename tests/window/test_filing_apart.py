@@ -12,9 +12,9 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.files.project.file import SUFFIX, load_project
 from enclosure_app.model.edits import remove_pieces
 from enclosure_app.resources import sample
+from enclosure_app.window.apart.working import Lane
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.working import Lane
 
 LONG = 60_000
 

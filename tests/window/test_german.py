@@ -20,11 +20,11 @@ from enclosure_app.drawing.sheet.job import SheetJob
 from enclosure_app.drawing.sheet.sheet import compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.language import Language, speak
+from enclosure_app.window.apart.working import Working
 from enclosure_app.window.filing.printing import drawn
 from enclosure_app.window.languages import TONGUES, speak_in
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.working import Working
 from tests.test_translations import FILES, said
 
 ENGLISH, GERMAN = TONGUES

@@ -2,8 +2,8 @@
 
 from PySide6.QtWidgets import QToolButton
 
-from enclosure_app.window.action_table import TABLE
 from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.menus.action_table import TABLE
 
 
 def groups(window: MainWindow) -> dict[str, QToolButton]:

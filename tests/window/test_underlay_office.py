@@ -14,13 +14,13 @@ from PySide6.QtGui import QFont, QPageSize, QPainter, QPdfWriter, QPen, QPolygon
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.drawing.placement import Placement, box_around
+from enclosure_app.files.opening import Wish, read_project
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Points
 from enclosure_app.model.section import Section
 from enclosure_app.planning.notes_read import proposals
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.opening import Wish, read_project
 
 SCALE = 20.0
 WIDE, HIGH = 1189.0, 841.0  # mm: ISO A0

@@ -16,8 +16,8 @@ from enclosure_app.window.canvas.canvas import Canvas
 from enclosure_app.window.canvas.composition import flags_of, numbers_of, only_control
 from enclosure_app.window.canvas.look import DOTS, Look
 from enclosure_app.window.canvas.tools.select import Select
-from enclosure_app.window.joint_told import lap_at, lap_words
-from enclosure_app.window.trade_words import taught
+from enclosure_app.window.words.laps import lap_at, lap_words
+from enclosure_app.window.words.trade import taught
 
 _REACH = 7.0  # dots within which a lap is pointed at
 

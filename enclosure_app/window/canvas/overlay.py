@@ -14,10 +14,10 @@ from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.catch_marks import catch_words, paint_catch
 from enclosure_app.window.canvas.catches import Catch
 from enclosure_app.window.canvas.grid import paint_grid
+from enclosure_app.window.canvas.layer_preview import Lit, lit_pens, lit_runs
 from enclosure_app.window.canvas.lettering import face
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.layer_preview import Lit, lit_pens, lit_runs
 
 _PICKED = QColor(214, 51, 132)  # apart from every control's hue, by day and by night
 _MOST = 300  # points of what is picked that are shown

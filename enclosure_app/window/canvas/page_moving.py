@@ -13,11 +13,11 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf.memory import kept_in_use, set_aside
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
+from enclosure_app.window.apart.underlay_work import Work
 from enclosure_app.window.canvas.linework import Linework
 from enclosure_app.window.canvas.made_ready import made_of
 from enclosure_app.window.canvas.segments import stroke_segments
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.underlay_work import Work
 
 MANY = 3000  # lines of a section from which its pages are moved in a thread
 

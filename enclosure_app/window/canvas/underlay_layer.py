@@ -15,10 +15,10 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.model.underlay import Underlay
+from enclosure_app.window.apart.underlay_work import Work
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.underlay_picture import Dots, dots_of, dots_of_part
-from enclosure_app.window.underlay_work import Work
 
 _BANDS = 12  # strips of a picture that are painted between two looks at the clock
 _SOFT = 1.25  # dots of the view for one dot of the picture, above which a page is rendered anew

@@ -8,7 +8,6 @@ from collections.abc import Callable
 from functools import partial
 
 from enclosure_app.model.product import Control
-from enclosure_app.window.action_table import TABLE
 from enclosure_app.window.commands.answering import AnswerCommands
 from enclosure_app.window.commands.editing import EditCommands
 from enclosure_app.window.commands.files import FileCommands
@@ -23,6 +22,7 @@ from enclosure_app.window.commands.preferring import PreferenceCommands
 from enclosure_app.window.commands.revising import RevisionCommands
 from enclosure_app.window.commands.sections import SectionCommands
 from enclosure_app.window.commands.sketching import SketchCommands
+from enclosure_app.window.menus.action_table import TABLE
 
 Doing = Callable[..., object]
 

@@ -9,8 +9,8 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.replies.answers import answers_for, taken_over
 from enclosure_app.files.replies.replies import Proposal, read_replies
 from enclosure_app.window.answers.answers import Answers
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.working import Job, Lane
 
 
 class AnswerCommands(QObject):

@@ -11,9 +11,9 @@ from PySide6.QtWidgets import QDialog, QFileDialog
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.progress import Progress
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.filing import printing
-from enclosure_app.window.working import Job, Lane
 
 
 class FileCommands(QObject):

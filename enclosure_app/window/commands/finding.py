@@ -13,8 +13,8 @@ from enclosure_app.model.moment import now
 from enclosure_app.model.verdicts import verdict_on
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.findings.findings_model import AnyRow, Row
-from enclosure_app.window.keys_page import keys_html
-from enclosure_app.window.pages import about_html
+from enclosure_app.window.menus.about_page import about_html
+from enclosure_app.window.menus.keys_page import keys_html
 
 
 class FindingCommands(QObject):

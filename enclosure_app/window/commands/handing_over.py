@@ -8,8 +8,8 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from enclosure_app.progress import Progress, listening
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.working import Job, Lane
 
 if TYPE_CHECKING:
     from enclosure_app.window.filing.handing import Open

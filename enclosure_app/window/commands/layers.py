@@ -16,9 +16,9 @@ from enclosure_app.model.edits.products import remove_product
 from enclosure_app.model.layer import LayerRow, Role, rows_saying
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.lines.layer_words import guessed_key, meant_word
-from enclosure_app.window.working import Job, Lane
 
 Step = tuple[str, Said | EnclosureError, str]
 """The words of a step, the project after it or why there is none, and what layers were to be."""

@@ -10,11 +10,11 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.project.file import SUFFIX, load_project
 from enclosure_app.model import moment
 from enclosure_app.progress import Progress
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.merging.joining import Chosen, Joined, Settled, as_chosen, joined
 from enclosure_app.window.merging.merge_window import MergeWindow
 from enclosure_app.window.revising.left_open import left_open_words
-from enclosure_app.window.working import Job, Lane
 
 
 class MergeCommands(QObject):

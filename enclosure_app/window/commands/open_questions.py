@@ -3,14 +3,14 @@
 from PySide6.QtCore import QObject
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.opening import limits_of
 from enclosure_app.model import edits, moment
 from enclosure_app.model.questions import open_questions
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.checking import Checked, judge
 from enclosure_app.window.commands.parts import Parts
-from enclosure_app.window.opening import limits_of
 from enclosure_app.window.revising.laying import Choices
 from enclosure_app.window.revising.left_open import LeftOpen
-from enclosure_app.window.working import Job, Lane
 
 
 class OpenQuestionCommands(QObject):

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 
 from PySide6.QtWidgets import QMainWindow
 
-from enclosure_app.window.bars import MessageBar
+from enclosure_app.window.apart.working import Working
 from enclosure_app.window.canvas.canvas import Canvas
+from enclosure_app.window.canvas.toolbox import Toolbox
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.document import Document
@@ -14,17 +15,16 @@ from enclosure_app.window.filing.filing import Filing
 from enclosure_app.window.filing.keeping import Keeping
 from enclosure_app.window.filing.units_asking import UnitsAsking
 from enclosure_app.window.findings.findings_panel import FindingsPanel
+from enclosure_app.window.frame.bars import MessageBar
+from enclosure_app.window.frame.name_strip import NameStrip
+from enclosure_app.window.frame.section_row import SectionRow
 from enclosure_app.window.lines.layer_maps import LayerMaps
 from enclosure_app.window.lines.lines_panel import LinesPanel
-from enclosure_app.window.name_strip import NameStrip
-from enclosure_app.window.noting import Noting
+from enclosure_app.window.lines.noting import Noting
 from enclosure_app.window.parts.sizes_form import SizesForm
-from enclosure_app.window.section_row import SectionRow
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.toolbox import Toolbox
+from enclosure_app.window.stage.walking import Walking
 from enclosure_app.window.underlay.underlaying import Underlaying
-from enclosure_app.window.walking import Walking
-from enclosure_app.window.working import Working
 
 
 @dataclass(frozen=True, slots=True)

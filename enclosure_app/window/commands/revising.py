@@ -11,6 +11,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.model import moment
 from enclosure_app.model.project import Project
 from enclosure_app.progress import Progress
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.filing.filing import read_here
 from enclosure_app.window.revising.laying import (
@@ -23,7 +24,6 @@ from enclosure_app.window.revising.laying import (
 )
 from enclosure_app.window.revising.left_open import left_open_words
 from enclosure_app.window.revising.revised import Revised
-from enclosure_app.window.working import Job, Lane
 
 
 class RevisionCommands(QObject):

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
+from enclosure_app.files.opening import limits_of
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.reports.bcf.archive import write_bcf
@@ -15,7 +16,6 @@ from enclosure_app.reports.photograph_names import write_photographs
 from enclosure_app.reports.tables.csv_file import write_csv
 from enclosure_app.reports.tables.xlsx_file import write_xlsx
 from enclosure_app.window.filing.printing import drawn
-from enclosure_app.window.opening import limits_of
 
 
 @dataclass(frozen=True, slots=True)

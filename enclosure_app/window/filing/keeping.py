@@ -18,8 +18,8 @@ from enclosure_app.files.project.file import SUFFIX
 from enclosure_app.files.project.lock import HeldError, Lock
 from enclosure_app.model.project import Project
 from enclosure_app.progress import Progress
+from enclosure_app.window.apart.working import Job, Lane, Working
 from enclosure_app.window.document import Document
-from enclosure_app.window.working import Job, Lane, Working
 
 PAUSE = 20_000  # ms from the first change that is not saved to the copy of it
 _SEVERAL = 50  # windows that may have unsaved work without a name at one time

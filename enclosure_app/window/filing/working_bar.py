@@ -4,7 +4,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
-from enclosure_app.window.working import Job, Working
+from enclosure_app.window.apart.working import Job, Working
 
 SOON = 250  # ms after which work is worth telling
 _LOOK = 100  # ms between two looks at how far it is

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 from enclosure_app.drawing.rule_examples import EXAMPLES
 from enclosure_app.window.findings.findings_model import AnyRow, GoneRow
 from enclosure_app.window.findings.verdict_box import VerdictBox
-from enclosure_app.window.trade_words import explained
+from enclosure_app.window.words.trade import explained
 
 _NARROWEST = 240
 

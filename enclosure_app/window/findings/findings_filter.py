@@ -7,7 +7,7 @@ from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity
 from enclosure_app.window.findings.findings_model import FindingsModel
-from enclosure_app.window.words import rule_name, severity_count
+from enclosure_app.window.words.labels import rule_name, severity_count
 
 _SHOWN = (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
 _GONE = "no longer found"

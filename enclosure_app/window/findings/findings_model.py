@@ -20,8 +20,8 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
-from enclosure_app.window.trade_words import explained
-from enclosure_app.window.words import control_word, rule_name, severity_word
+from enclosure_app.window.words.labels import control_word, rule_name, severity_word
+from enclosure_app.window.words.trade import explained
 
 ROW = Qt.ItemDataRole.UserRole
 Index = QModelIndex | QPersistentModelIndex

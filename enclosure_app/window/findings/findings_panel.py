@@ -23,7 +23,7 @@ from enclosure_app.window.findings.findings_filter import FindingsFilter
 from enclosure_app.window.findings.findings_model import ROW, AnyRow, FindingsModel, Row
 from enclosure_app.window.findings.layer_strip import LayerStrip
 from enclosure_app.window.findings.rule_page import RulePage
-from enclosure_app.window.words import control_within
+from enclosure_app.window.words.labels import control_within
 
 
 class FindingsPanel(QWidget):

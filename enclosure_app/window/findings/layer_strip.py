@@ -12,8 +12,13 @@ from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.window.canvas.look import Look
-from enclosure_app.window.trade_words import taught
-from enclosure_app.window.words import control_tip, control_word, severity_count, verdict_words
+from enclosure_app.window.words.labels import (
+    control_tip,
+    control_word,
+    severity_count,
+    verdict_words,
+)
+from enclosure_app.window.words.trade import taught
 
 _BETWEEN = 12  # dots between the name of a layer and how it runs
 

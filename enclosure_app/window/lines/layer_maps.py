@@ -14,9 +14,9 @@ from enclosure_app.files.maps.writing import map_of, save_layer_map
 from enclosure_app.language import say, say_count
 from enclosure_app.model.layer import row_of
 from enclosure_app.model.project import Project
+from enclosure_app.window.apart.working import Job, Lane, Working
 from enclosure_app.window.document import Document
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.working import Job, Lane, Working
 
 SUFFIX = ".toml"
 

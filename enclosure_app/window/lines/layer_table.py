@@ -20,13 +20,13 @@ from PySide6.QtWidgets import (
 from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
-from enclosure_app.window.layer_preview import Lit
+from enclosure_app.window.canvas.layer_preview import Lit
 from enclosure_app.window.lines.layer_delegate import LayerDelegate
 from enclosure_app.window.lines.layer_menu import LayerMenu
 from enclosure_app.window.lines.layer_words import chosen_words, guessed_key
 from enclosure_app.window.lines.layers_model import LayersModel
 from enclosure_app.window.lines.layers_told import LayerTold
-from enclosure_app.window.row_marks import controls_of
+from enclosure_app.window.products.row_marks import controls_of
 
 _FEW = 8  # layers that are seen at once, and need no search
 

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
+from enclosure_app.files.opening import limits_of
 from enclosure_app.model import edits
 from enclosure_app.model.decision import Decision
 from enclosure_app.model.place import Area, Point, Points, Shape
@@ -11,7 +12,6 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.planning.merging import Merged, Part, Side, merged
 from enclosure_app.window.checking import judge
-from enclosure_app.window.opening import limits_of
 
 Chosen = Mapping[tuple[Part, str], Side]
 Settled = Mapping[tuple[str, str], Decision]

@@ -11,8 +11,8 @@ from enclosure_app.model.moment import shown
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.merging import Difference, Part
 from enclosure_app.window.merging.joining import Counts
-from enclosure_app.window.trade_words import figure_words
-from enclosure_app.window.words import rule_name, severity_word
+from enclosure_app.window.words.labels import rule_name, severity_word
+from enclosure_app.window.words.trade import figure_words
 
 
 def title_of(difference: Difference) -> str:

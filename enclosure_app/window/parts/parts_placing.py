@@ -19,11 +19,11 @@ from enclosure_app.model.section import Section
 from enclosure_app.planning.parts import PARTS, Part, sizes_of
 from enclosure_app.planning.parts.placing import other_hand, put_part
 from enclosure_app.window.canvas.canvas import Canvas
+from enclosure_app.window.canvas.toolbox import Toolbox
 from enclosure_app.window.canvas.tools.place_part import PlacePart
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.document import new_gesture
 from enclosure_app.window.parts.sizes_form import SizesForm
-from enclosure_app.window.toolbox import Toolbox
 from enclosure_app.window.typed.typed_size import Asked
 
 

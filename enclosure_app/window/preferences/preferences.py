@@ -7,18 +7,18 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTabWidget, QVBoxLayout
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.rule_book import load_limits
+from enclosure_app.files.opening import limits_of
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import set_book, set_figure, set_severity, set_units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.project import Project
 from enclosure_app.window.document import Document
-from enclosure_app.window.opening import limits_of
 from enclosure_app.window.preferences.preferences_figures import FiguresPage
 from enclosure_app.window.preferences.preferences_own import OwnPage
 from enclosure_app.window.preferences.preferences_rules import RulesPage
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.trade_words import figure_words
-from enclosure_app.window.words import rule_name, word
+from enclosure_app.window.words.labels import rule_name, word
+from enclosure_app.window.words.trade import figure_words
 
 _SIZE = (680, 560)
 

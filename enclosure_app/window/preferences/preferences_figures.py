@@ -22,8 +22,8 @@ from enclosure_app.files.maps.rule_book import books
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.limits import Limit, Limits
-from enclosure_app.window.trade_words import figure_words, taught
 from enclosure_app.window.typed.typed_figure import read_figure, written_figure
+from enclosure_app.window.words.trade import figure_words, taught
 
 _WHAT, _VALUE, _FROM = range(3)
 _NAME = Qt.ItemDataRole.UserRole

@@ -6,7 +6,7 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from enclosure_app.model.finding import Severity
-from enclosure_app.window.words import rule_name, severity_word, word
+from enclosure_app.window.words.labels import rule_name, severity_word, word
 
 
 class RulesPage(QWidget):

@@ -9,7 +9,7 @@ from enclosure_app.window.products.product_figures import (
     thickness_text,
     vapour_text,
 )
-from enclosure_app.window.words import control_within, control_word, word
+from enclosure_app.window.words.labels import control_within, control_word, word
 
 _THIN = 25.4 / 16  # mm: thinner is told in mm
 

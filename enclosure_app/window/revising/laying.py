@@ -7,6 +7,7 @@ from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.writing import map_of
+from enclosure_app.files.opening import Wish, limits_of
 from enclosure_app.model import edits
 from enclosure_app.model.carried import Subject
 from enclosure_app.model.drawing import Units
@@ -15,9 +16,8 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.planning.revision import Revision, brought_over, compared, looks_carried
 from enclosure_app.planning.site_list import site_list
 from enclosure_app.progress import Progress
+from enclosure_app.window.apart.orders import Order
 from enclosure_app.window.checking import judge
-from enclosure_app.window.opening import Wish, limits_of
-from enclosure_app.window.orders import Order
 
 Read = Callable[[Order, Progress], Project]
 

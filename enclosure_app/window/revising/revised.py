@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 from enclosure_app.model.carried import Subject
 from enclosure_app.planning.revision import Fate
 from enclosure_app.window.canvas.look import Look
-from enclosure_app.window.flow_layout import FlowLayout
+from enclosure_app.window.frame.flow_layout import FlowLayout
 from enclosure_app.window.revising.comparison import Comparison
 from enclosure_app.window.revising.laying import Choices, Laid
 from enclosure_app.window.revising.row_delegate import RowDelegate

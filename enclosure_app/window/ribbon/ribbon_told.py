@@ -6,8 +6,8 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.ribbon.unrolled import Lapped, Part, Unrolled, joint_between, lapped
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.report import LayerResult, SectionResult
-from enclosure_app.window.joint_told import lap_words, product_words
-from enclosure_app.window.trade_words import taught
+from enclosure_app.window.words.laps import lap_words, product_words
+from enclosure_app.window.words.trade import taught
 
 
 def told_at(

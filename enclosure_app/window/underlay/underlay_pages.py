@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from enclosure_app.files.underlay.reading import UnderlayFile, small_picture
-from enclosure_app.window.underlay_work import Work
+from enclosure_app.window.apart.underlay_work import Work
 
 _SMALL = QSize(150, 106)  # dots of a small picture: A-sizes across
 

@@ -9,7 +9,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.site_check import SiteCheck
 from enclosure_app.planning.site_list_places import SitePlace
 from enclosure_app.window.walk.looks import Looks
-from enclosure_app.window.words import control_word
+from enclosure_app.window.words.labels import control_word
 
 
 class PlaceCard(QWidget):

@@ -4,6 +4,7 @@ from dataclasses import fields, replace
 
 import pytest
 
+from enclosure_app.files.opening import Wish, read_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits.rescaling import correct_units
 from enclosure_app.model.place import Area, Line
@@ -11,7 +12,6 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.resources import sample
-from enclosure_app.window.opening import Wish, read_project
 
 RING = ((0.0, 0.0), (10.0, 0.0), (10.0, 20.0))
 BIG = ((0.0, 0.0), (254.0, 0.0), (254.0, 508.0))

@@ -7,10 +7,10 @@ from pathlib import Path
 from PySide6.QtCore import QSettings
 
 from enclosure_app.model.edits import remove_pieces
+from enclosure_app.window.apart.working import Working
 from enclosure_app.window.application import made_application
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.working import Working
 
 made_application()
 store = QSettings(sys.argv[1], QSettings.Format.IniFormat)

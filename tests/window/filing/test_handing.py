@@ -4,11 +4,11 @@ from pathlib import Path
 
 from enclosure_app.checker import check_drawing
 from enclosure_app.files.maps.layer_map import load_layer_map
+from enclosure_app.files.opening import Wish, limits_of, read_project
 from enclosure_app.model.project import drawing_of
 from enclosure_app.resources import sample
 from enclosure_app.rules import RULES
 from enclosure_app.window.filing.handing import Open, exchange, mark, tabulate
-from enclosure_app.window.opening import Wish, limits_of, read_project
 
 
 def opened() -> Open:

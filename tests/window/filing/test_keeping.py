@@ -16,9 +16,9 @@ from enclosure_app.files.project.file import SUFFIX, load_project, save_project
 from enclosure_app.files.project.lock import lock_path
 from enclosure_app.model.edits import remove_pieces
 from enclosure_app.resources import sample
+from enclosure_app.window.apart.working import Lane, Working
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.working import Lane, Working
 
 Opened = Callable[..., MainWindow]
 CRASHING = Path(__file__).with_name("crashing.py")

@@ -9,6 +9,7 @@ from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.opening import limits_of, new_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import sign
 from enclosure_app.model.project import Project
@@ -17,10 +18,9 @@ from enclosure_app.model.section import Stroke
 from enclosure_app.progress import Progress, StoppedError
 from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.resources import sample
+from enclosure_app.window.apart.orders import Order, read_order
 from enclosure_app.window.checking import judge
 from enclosure_app.window.filing import printing
-from enclosure_app.window.opening import limits_of, new_project
-from enclosure_app.window.orders import Order, read_order
 
 pypdf = pytest.importorskip("pypdf")
 

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.files.opening import Wish, read_project
 from enclosure_app.files.units import Evidence
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import add_mark
@@ -16,7 +17,6 @@ from enclosure_app.model.edits.sections import Side
 from enclosure_app.resources import sample
 from enclosure_app.window.filing.units_asking import answer_words, evidence_of, size_words
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.opening import Wish, read_project
 
 Opened = Callable[..., MainWindow]
 

@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.progress import Progress
+from enclosure_app.window.apart.working import Job, Lane, Working
 from enclosure_app.window.filing.working_bar import SOON, WorkingBar
-from enclosure_app.window.working import Job, Lane, Working
 
 
 @pytest.fixture

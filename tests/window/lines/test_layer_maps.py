@@ -10,13 +10,13 @@ from PySide6.QtWidgets import QFileDialog, QPushButton
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.maps.layer_map import load_layer_map
+from enclosure_app.files.opening import Wish, read_project
 from enclosure_app.model.edits import set_product
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Bond, Kind, Product
 from enclosure_app.resources import sample
 from enclosure_app.window.lines.layer_maps import is_guessed
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.opening import Wish, read_project
 
 Opened = Callable[..., MainWindow]
 OFFICE = "layers-second-office.toml"  # the map of roof-to-wall.dxf

@@ -7,13 +7,13 @@ from PySide6.QtCore import QPoint, Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.maps.catalogue import load_products
+from enclosure_app.files.opening import read_project
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Project
 from enclosure_app.resources import sample
-from enclosure_app.window.layer_preview import Lit
+from enclosure_app.window.canvas.layer_preview import Lit
 from enclosure_app.window.lines.layer_table import LayerTable
-from enclosure_app.window.opening import read_project
 
 PROJECT = read_project(sample("parapet.dxf"))
 LEFT, CTRL = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ControlModifier

@@ -4,10 +4,10 @@ from PySide6.QtCore import QModelIndex, Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.layers_said import said
+from enclosure_app.files.opening import read_project
 from enclosure_app.model.layer import rows_saying
 from enclosure_app.resources import sample
 from enclosure_app.window.lines.layers_model import LAYER, LayersModel
-from enclosure_app.window.opening import read_project
 
 PROJECT = read_project(sample("parapet.dxf"))
 

@@ -11,9 +11,9 @@ from enclosure_app.model.edits import add_piece
 from enclosure_app.model.layer import Role
 from enclosure_app.model.place import Line
 from enclosure_app.resources import sample
-from enclosure_app.window.layer_preview import Lit
+from enclosure_app.window.apart.working import Working
+from enclosure_app.window.canvas.layer_preview import Lit
 from enclosure_app.window.main_window import MainWindow
-from enclosure_app.window.working import Working
 
 LEFT = Qt.MouseButton.LeftButton
 Opened = Callable[..., MainWindow]

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.opening import read_project
 from enclosure_app.model.carried import Subject
 from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
@@ -13,8 +14,7 @@ from enclosure_app.model.verdicts import verdicts_in
 from enclosure_app.model.whereabouts import homeless
 from enclosure_app.planning.revision import Fate
 from enclosure_app.progress import Progress
-from enclosure_app.window.opening import read_project
-from enclosure_app.window.orders import Order
+from enclosure_app.window.apart.orders import Order
 from enclosure_app.window.revising.laying import (
     Laid,
     is_revision_of,

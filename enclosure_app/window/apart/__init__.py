@@ -1,0 +1,1 @@
+"""What is done beside the window, on a thread or in a process of its own."""

@@ -1,0 +1,1 @@
+"""What stands round the drawing: bars, docks, tabs, strips, and the first page."""

@@ -1,0 +1,66 @@
+"""The words of the trade on the screen."""
+
+import pytest
+
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.finding import Severity
+from enclosure_app.model.product import Control
+from enclosure_app.model.report import LayerResult, Lift, Verdict
+from enclosure_app.rules import RULES
+from enclosure_app.window.words import labels as words
+
+
+def test_a_rule_is_called_by_its_name_with_a_capital() -> None:
+    assert words.rule_name("reverse-lap") == "Reverse lap"
+    assert all(words.rule_name(rule.name)[0].isupper() for rule in RULES)
+
+
+@pytest.mark.parametrize(
+    ("severity", "count", "told"),
+    [
+        (Severity.FAULT, 1, "1 fault"),
+        (Severity.FAULT, 3, "3 faults"),
+        (Severity.DOUBT, 0, "0 doubts"),
+    ],
+)
+def test_severities_are_counted(severity: Severity, count: int, told: str) -> None:
+    assert words.severity_count(severity, count) == told
+
+
+def test_a_control_has_a_capital_alone_and_none_within_a_sentence() -> None:
+    assert words.control_word(Control.AIR) == "Air"
+    assert words.control_within(Control.AIR) == "air"
+    assert words.control_word(None) == ""
+    assert len({words.control_tip(control) for control in Control}) == len(Control)
+
+
+def layer(verdict: Verdict, *widths: float) -> LayerResult:
+    lifts = tuple(Lift("a", "b", (0.0, 0.0), (0.0, width)) for width in widths)
+    return LayerResult(Control.WATER, verdict, walk=lifts)
+
+
+@pytest.mark.parametrize(
+    ("result", "told"),
+    [
+        (layer(Verdict.CONTINUOUS), "continuous"),
+        (layer(Verdict.ABSENT), "not drawn"),
+        (layer(Verdict.UNSURE), "unsure"),
+        (layer(Verdict.BROKEN, 30.0), "1 gap, 30 mm"),
+        (layer(Verdict.BROKEN, 30.0, 12.0), "2 gaps, up to 30 mm"),
+    ],
+)
+def test_how_a_layer_runs_is_said_in_a_few_words(result: LayerResult, told: str) -> None:
+    assert words.verdict_words(result, Units.MM) == told
+
+
+@pytest.mark.parametrize(
+    ("mm", "units", "told"),
+    [
+        (1234.56, Units.MM, "1234.6"),
+        (1234.56, Units.M, "1.2346"),
+        (25.4, Units.IN, "1.000"),
+        (-0.01, Units.MM, "0"),
+    ],
+)
+def test_a_coordinate_is_as_exact_as_its_unit(mm: float, units: Units, told: str) -> None:
+    assert words.coordinate(mm, units) == told
