@@ -200,9 +200,7 @@ class MainWindow(QMainWindow):
         self.units.asked.connect(self.messages.ask)
         self.maps.asked.connect(self.messages.ask)
         self.maps.said.connect(self.messages.say)
-        QApplication.styleHints().colorSchemeChanged.connect(
-            lambda _: self.show_ground(self.settings.ground)
-        )
+        QApplication.styleHints().colorSchemeChanged.connect(self._follow_system)
 
     def _begin(self) -> None:
         self.setWindowIcon(QIcon(str(resource("icons/enclosure-app.svg"))))
@@ -312,6 +310,9 @@ class MainWindow(QMainWindow):
         """Offer the last layer map, unless something else is asked."""
         if not self.messages.isVisible():
             self.maps.offer()
+
+    def _follow_system(self) -> None:
+        self.show_ground(self.settings.ground)
 
     def show_ground(self, name: str) -> None:
         """Show everything by day, by night, or as the system wants it."""

@@ -1,14 +1,19 @@
 """The whole window, driven by mouse and keys."""
 
+import gc
+import weakref
 from collections.abc import Callable
 
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QPointF, Qt
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import Verdict
 from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.settings import Settings
+from enclosure_app.window.apart.working import Working
 
 Opened = Callable[..., MainWindow]
 
@@ -118,3 +123,18 @@ def test_a_file_that_cannot_be_read_is_told_in_the_window(window: MainWindow, tm
     assert not window.filing.open(bad)
     assert window.messages.isVisible()
     assert "bad.dxf" in window.messages.words.text()
+
+
+def test_a_window_that_went_for_another_language_is_forgotten(
+    settings: Settings, qapp: QApplication
+) -> None:
+    window = MainWindow(settings, Working(apart=False))
+    window.show()
+    window.close()
+    window.deleteLater()
+    gone = weakref.ref(window)
+    del window
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    gc.collect()
+    assert gone() is None
+    qapp.styleHints().colorSchemeChanged.emit(Qt.ColorScheme.Dark)  # and follows nothing any more
