@@ -153,7 +153,7 @@ def _project(file: Path) -> "HandedOver":
     from enclosure_app.files.opening import limits_of
     from enclosure_app.files.project.file import load_project
     from enclosure_app.model.project import drawing_of
-    from enclosure_app.model.verdicts import with_verdicts
+    from enclosure_app.model.standing.verdicts import with_verdicts
     from enclosure_app.reports.handed_over import HandedOver
 
     project = load_project(file)

@@ -13,9 +13,9 @@ from enum import StrEnum
 
 from enclosure_app.drawing.shapes import circle, verdict_shape
 from enclosure_app.drawing.theme import Pen
-from enclosure_app.model.decision import State
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
+from enclosure_app.model.said.decision import State
 from enclosure_app.model.underlay import Underlay
 
 BADGE = 1.35  # mm: the radius of the disc on a flag that tells the verdict

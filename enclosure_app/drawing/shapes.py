@@ -3,8 +3,8 @@
 from math import cos, pi, sin
 
 from enclosure_app.drawing.polylines import left_of, moved, unit
-from enclosure_app.model.decision import State
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.said.decision import State
 
 
 def circle(centre: Point, radius: float, corners: int = 24) -> Points:

@@ -1,7 +1,7 @@
 """What was decided about a finding, in words: on the sheet and on the screen the same."""
 
 from enclosure_app.language import later, say
-from enclosure_app.model.decision import Decision, State
+from enclosure_app.model.said.decision import Decision, State
 
 _WORDS = {
     State.OPEN: later("Open"),

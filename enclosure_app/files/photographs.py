@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.photograph import Photograph
+from enclosure_app.model.said.photograph import Photograph
 
 if TYPE_CHECKING:
     from PIL import Image

@@ -5,17 +5,17 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from uuid import uuid4
 
-from enclosure_app.model.carried import Carried
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow
-from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.question import Question
-from enclosure_app.model.remark import Remark
+from enclosure_app.model.said.carried import Carried
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.question import Question
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.said.site_check import SiteCheck
 from enclosure_app.model.section import Section
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.site_check import SiteCheck
 from enclosure_app.model.underlay import Underlay
 
 

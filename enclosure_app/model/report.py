@@ -6,11 +6,11 @@ from enum import StrEnum
 from math import dist
 from types import MappingProxyType
 
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.section import Section
 from enclosure_app.model.underlay import Underlay
 

@@ -9,11 +9,11 @@ from types import MappingProxyType
 from enclosure_app.drawing.sheet.title_block import CAUTION
 from enclosure_app.language import say
 from enclosure_app.model.limits import Limits
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import DrawingResult
-from enclosure_app.model.site_checks import seen_in
-from enclosure_app.model.verdicts import history_of
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.standing.site_checks import seen_in
+from enclosure_app.model.standing.verdicts import history_of
 from enclosure_app.planning.site_list import site_list
 from enclosure_app.reports.bcf.archive import BcfJob
 from enclosure_app.reports.bcf.topics import Said

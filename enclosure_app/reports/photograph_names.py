@@ -8,7 +8,7 @@ from pathlib import Path, PurePath
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
 from enclosure_app.language import say
-from enclosure_app.model.photograph import Photograph
+from enclosure_app.model.said.photograph import Photograph
 
 _UNSAFE = re.compile(r'[\x00-\x1f<>:"/\\|?*]')  # what one file system or another refuses
 

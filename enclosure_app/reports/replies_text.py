@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from itertools import groupby
 
 from enclosure_app.files.replies.replies import Proposal
-from enclosure_app.model.moment import shown
+from enclosure_app.model.said.moment import shown
 
 
 def replies_text(proposals: Sequence[Proposal], *, width: int) -> str:

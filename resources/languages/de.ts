@@ -9975,7 +9975,7 @@
    <translation>{count} Umrisse aus „{product}“ schließen sich nicht und werden als Linien gelesen: {names}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/model/photograph.py" />
+   <location filename="../../enclosure_app/model/said/photograph.py" />
    <source>{count} photographs are not in the project: take them in again.</source>
    <translation>{count} Fotos sind nicht im Projekt: noch einmal aufnehmen.</translation>
   </message>

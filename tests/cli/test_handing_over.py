@@ -15,8 +15,8 @@ from enclosure_app.cli import FAULTS, NOTHING_WRONG, UNUSABLE, main
 from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.project.file import save_project
 from enclosure_app.files.reading import ReadOptions, read_drawing
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.project import project_from
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.reports.dxf.layers import FLAGS
 from enclosure_app.resources import sample
 from enclosure_app.rules import RULES

@@ -16,9 +16,9 @@ from enclosure_app.drawing.marks import (
 )
 from enclosure_app.drawing.section.flags import Site, flag_at
 from enclosure_app.drawing.theme import Pen, load_theme
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
+from enclosure_app.model.said.decision import State
 
 PEN = Pen("black", 0.25)
 

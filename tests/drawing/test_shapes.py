@@ -14,7 +14,7 @@ from enclosure_app.drawing.shapes import (
     smooth,
     verdict_shape,
 )
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 
 
 def test_a_circle_is_round() -> None:

@@ -3,7 +3,7 @@
 import pytest
 
 from enclosure_app.drawing.verdict_words import gone_line, state_word, verdict_line
-from enclosure_app.model.decision import Decision, State
+from enclosure_app.model.said.decision import Decision, State
 
 WHEN = "2026-03-02T08:15:00+00:00"
 

@@ -6,20 +6,20 @@ from hypothesis import strategies as st
 
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.rule_book import books, limit_units
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Note, NoteLevel, Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow, Role
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.project import Project
-from enclosure_app.model.question import Question
-from enclosure_app.model.remark import Remark
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.question import Question
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.site_check import Seen, SiteCheck
 from enclosure_app.model.underlay import Underlay
 
 texts = st.text(max_size=8)

@@ -2,9 +2,9 @@
 
 from types import MappingProxyType
 
-from enclosure_app.model.decision import Decision, State
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.report import DrawingResult
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.photograph import Photograph
 from tests.drawing import eave
 
 SILL = Photograph(b"jpeg one", (4, 3), "IMG_0042.JPG")

@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.reports.handed_over import HandedOver, tables_of
 from tests.drawing import eave
 from tests.reports.decided import GONE, MENDED, PHOTOGRAPHS, result

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.photograph import Photograph
+from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.reports.photograph_names import file_names, write_photographs
 from tests.reports.decided import AGAIN, NAMELESS, PHOTOGRAPHS, SILL
 

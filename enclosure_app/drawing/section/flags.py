@@ -17,9 +17,9 @@ from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.polylines import moved, unit
 from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.theme import Theme
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.place import Point, Points
+from enclosure_app.model.said.decision import State
 
 FLAG_WIDTH, FLAG_HEIGHT = 6.2, 5.0
 LANE = 10.0  # the breadth of a margin lane, mm

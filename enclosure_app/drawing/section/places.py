@@ -6,10 +6,10 @@ from dataclasses import dataclass
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.polylines import distinct
 from enclosure_app.drawing.section.section_marks import ring_radius
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import Decision
 
 _AREAS = frozenset({"ponding"})  # what is found there has an extent all round
 RIM = 1.0  # mm on paper that the box reaches beyond what it holds

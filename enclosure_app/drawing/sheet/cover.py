@@ -23,11 +23,11 @@ from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import shorten
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.language import say, say_count
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult, Verdict
-from enclosure_app.model.sign_offs import Signed
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.standing.sign_offs import Signed
 
 _LOUD = (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
 _JUDGED = (Verdict.CONTINUOUS, Verdict.BROKEN, Verdict.UNSURE, Verdict.ABSENT)

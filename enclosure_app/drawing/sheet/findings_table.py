@@ -16,11 +16,11 @@ from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width, wrap
 from enclosure_app.drawing.verdict_words import gone_line, verdict_line
 from enclosure_app.language import say
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.product import layer_words
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import Decision, State
 
 LINE = 1.78  # line distance, in heights of capitals
 _MARGIN = FLAG_WIDTH + ICON_WIDTH + 4.0  # from the left edge to the words: flag and picture

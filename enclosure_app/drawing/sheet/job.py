@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enclosure_app.drawing.placement import Box
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.sign_offs import Signed
+from enclosure_app.model.standing.sign_offs import Signed
 
 # ISO 216 and ASME Y14.1, landscape, mm.
 PAPERS: dict[str, tuple[float, float]] = {

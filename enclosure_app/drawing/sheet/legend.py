@@ -14,11 +14,11 @@ from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.language import say
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control, layer_words
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import State
 
 _ROW = 5.2
 _SWATCH = 9.0

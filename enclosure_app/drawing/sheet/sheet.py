@@ -43,11 +43,11 @@ from enclosure_app.drawing.sheet.title_block import (
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import DrawingResult, SectionResult
+from enclosure_app.model.said.decision import Decision
 from enclosure_app.progress import gone_through
 
 RIBBONS = (Control.WATER, Control.AIR)  # that every sheet has

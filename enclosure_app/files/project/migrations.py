@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import Any
 
-from enclosure_app.model.standing import new_id
+from enclosure_app.model.standing.standing import new_id
 
 FORMAT = 2
 """The format that this program writes."""

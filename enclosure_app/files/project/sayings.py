@@ -6,14 +6,14 @@ from typing import Any
 from enclosure_app.files.project import forms as form
 from enclosure_app.files.project.forms import Form, Place, brief, record, several
 from enclosure_app.language import say
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import Decision, State
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.question import Question
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.question import Question
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 
 
 def _read_subject(value: object) -> Subject:

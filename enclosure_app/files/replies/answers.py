@@ -11,14 +11,14 @@ from pathlib import PurePath
 
 from enclosure_app.files.replies.replies import Proposal
 from enclosure_app.language import say
-from enclosure_app.model.carried import Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.edits import add_remark, set_decision
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.moment import instant
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.whereabouts import Trail, Whereabouts, subject_of
+from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.moment import instant
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.standing.whereabouts import Trail, Whereabouts, subject_of
 
 
 def answers_for(

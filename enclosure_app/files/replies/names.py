@@ -12,7 +12,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 from urllib.parse import quote, unquote
 
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 
 _PROGRAM = "enclosure"
 _FINDING, _VERDICT = "finding", "verdict"

@@ -17,7 +17,7 @@ from enclosure_app.files.replies.comments import Comment, Identity, read_comment
 from enclosure_app.files.replies.names import About, NoteName, named
 from enclosure_app.files.replies.words import Said, said_by
 from enclosure_app.language import say
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 
 _NEAR = 45.0  # points on paper (16 mm) within which a free note stands at a finding
 

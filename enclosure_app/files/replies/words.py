@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enclosure_app.files.replies.comments import Comment
 from enclosure_app.files.replies.names import VERDICTS, NoteName, digest_of, named
 from enclosure_app.language import say
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 
 _END = re.compile(r"[ ]*(?:[.:,;!–—\n]|-\s|$)\s*")  # what may follow a verdict that begins a reply
 _USUAL = "Unmarked"  # the state of every note that nobody marked

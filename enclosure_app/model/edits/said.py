@@ -5,13 +5,13 @@ from dataclasses import replace
 from types import MappingProxyType
 from typing import TypeVar
 
-from enclosure_app.model.carried import Carried
-from enclosure_app.model.decision import Decision
-from enclosure_app.model.photograph import Photograph, missing
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.site_check import SiteCheck
+from enclosure_app.model.said.carried import Carried
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.photograph import Photograph, missing
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.said.site_check import SiteCheck
 
 S = TypeVar("S", Decision, Remark, SiteCheck, SignOff)
 

@@ -5,15 +5,15 @@ from dataclasses import astuple, replace
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.carried import WHOLE, Subject
 from enclosure_app.model.edits.looking_up import Which, section_of
 from enclosure_app.model.edits.said import named_photographs, with_photographs
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.sign_off import SignOff, fingerprint
-from enclosure_app.model.site_check import SiteCheck
-from enclosure_app.model.standing import new_id, standing
-from enclosure_app.model.whereabouts import Trail, subject_of
+from enclosure_app.model.said.carried import WHOLE, Subject
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.sign_off import SignOff, fingerprint
+from enclosure_app.model.said.site_check import SiteCheck
+from enclosure_app.model.standing.standing import new_id, standing
+from enclosure_app.model.standing.whereabouts import Trail, subject_of
 
 
 def tick(project: Project, check: SiteCheck, photographs: Iterable[Photograph] = ()) -> Project:

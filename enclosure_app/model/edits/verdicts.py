@@ -5,14 +5,14 @@ from dataclasses import astuple, replace
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.edits.said import named_photographs, with_photographs
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.standing import new_id, standing
-from enclosure_app.model.whereabouts import Trail, subject_of
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.standing.standing import new_id, standing
+from enclosure_app.model.standing.whereabouts import Trail, subject_of
 
 
 def keep_photographs(project: Project, photographs: Iterable[Photograph]) -> Project:

@@ -11,8 +11,8 @@ from types import MappingProxyType
 from typing import Any
 
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Section
-from enclosure_app.model.sign_off import fingerprint
 from enclosure_app.model.underlay import Underlay
 
 

@@ -6,8 +6,8 @@ from itertools import count
 
 from enclosure_app.model import edits
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Section
-from enclosure_app.model.sign_off import fingerprint
 from enclosure_app.planning.merging.differences import (
     UNKNOWN,
     Difference,

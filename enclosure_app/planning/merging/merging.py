@@ -6,12 +6,12 @@ from types import MappingProxyType
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.carried import WHOLE, Carried, Subject
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.project import Project
-from enclosure_app.model.sign_off import fingerprint
-from enclosure_app.model.standing import new_id
-from enclosure_app.model.verdicts import contested_in
+from enclosure_app.model.said.carried import WHOLE, Carried, Subject
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.sign_off import fingerprint
+from enclosure_app.model.standing.standing import new_id
+from enclosure_app.model.standing.verdicts import contested_in
 from enclosure_app.planning.merging.differences import (
     Chosen,
     Difference,

@@ -8,14 +8,14 @@ import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.site_check import SiteCheck
 from enclosure_app.model.section import Section
-from enclosure_app.model.site_check import SiteCheck
-from enclosure_app.model.standing import new_id
-from enclosure_app.model.whereabouts import Said, Trail, subject_of
+from enclosure_app.model.standing.standing import new_id
+from enclosure_app.model.standing.whereabouts import Said, Trail, subject_of
 
 _STEPS = re.compile(r"[:+]")
 _COUNT = re.compile(r"#\d+$")

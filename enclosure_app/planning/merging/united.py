@@ -11,16 +11,16 @@ from itertools import chain
 from types import MappingProxyType
 from typing import TypeVar
 
-from enclosure_app.model.carried import Carried
-from enclosure_app.model.decision import Decision
-from enclosure_app.model.moment import instant
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.question import Question
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.site_check import SiteCheck
-from enclosure_app.model.standing import in_order
+from enclosure_app.model.said.carried import Carried
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.moment import instant
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.question import Question
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.said.site_check import SiteCheck
+from enclosure_app.model.standing.standing import in_order
 
 S = TypeVar("S", Decision, Remark, SiteCheck, SignOff, Carried)
 T = TypeVar("T", Decision, SiteCheck, SignOff, Carried)

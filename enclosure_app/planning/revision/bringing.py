@@ -12,9 +12,9 @@ from types import MappingProxyType
 
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Break, Piece, Section
-from enclosure_app.model.sign_off import fingerprint
-from enclosure_app.model.standing import new_id
+from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.revision.outlines import Motion, moved_shape
 from enclosure_app.planning.revision.pieces import PiecesMatched, pieces_matched

@@ -3,13 +3,13 @@
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from enclosure_app.model.carried import WHOLE, Carried, Subject
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import Project
-from enclosure_app.model.question import Question
 from enclosure_app.model.report import SectionResult
-from enclosure_app.model.standing import new_id
-from enclosure_app.model.whereabouts import Said, Trail, subject_of
+from enclosure_app.model.said.carried import WHOLE, Carried, Subject
+from enclosure_app.model.said.question import Question
+from enclosure_app.model.standing.standing import new_id
+from enclosure_app.model.standing.whereabouts import Said, Trail, subject_of
 from enclosure_app.planning.revision.matching import spots_matched
 from enclosure_app.planning.revision.pieces import PiecesMatched, pieces_matched
 from enclosure_app.planning.revision.sections import SectionPair, Sheet, section_pairs, sheet

@@ -3,8 +3,8 @@
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from enclosure_app.model.carried import Carried, Subject
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.carried import Carried, Subject
 from enclosure_app.planning.revision.comparing import (
     GONE,
     Revision,

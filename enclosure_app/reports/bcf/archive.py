@@ -13,8 +13,8 @@ from types import MappingProxyType
 from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
 from enclosure_app.files.atomic import write_atomically
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.report import DrawingResult
+from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.progress import gone_through
 from enclosure_app.reports.bcf import markup
 from enclosure_app.reports.bcf.topics import History, Said, Topic, all_labels, topics_of

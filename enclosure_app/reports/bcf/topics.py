@@ -15,13 +15,13 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.sheet.findings_table import title
 from enclosure_app.drawing.verdict_words import gone_line, verdict_line
 from enclosure_app.language import say
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
-from enclosure_app.model.moment import instant
 from enclosure_app.model.product import Control
-from enclosure_app.model.remark import Remark
 from enclosure_app.model.report import DrawingResult, SectionResult
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.moment import instant
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.reports.finding_words import lines_about
 from enclosure_app.reports.names import finding_guid, guid
 

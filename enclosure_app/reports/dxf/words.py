@@ -9,10 +9,10 @@ from enclosure_app.drawing.sheet.findings_table import title
 from enclosure_app.drawing.sheet.title_block import CAUTION
 from enclosure_app.drawing.verdict_words import verdict_line
 from enclosure_app.language import say
-from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import State
 from enclosure_app.reports.dxf.entities import Told, Words
 from enclosure_app.reports.dxf.layers import WORDS
 from enclosure_app.reports.dxf.room import LETTER, Room

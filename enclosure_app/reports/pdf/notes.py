@@ -17,10 +17,10 @@ from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.verdict_words import verdict_line
 from enclosure_app.files.replies.names import REVIEW, About, note_name
 from enclosure_app.language import say
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Points
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.reports.pdf.text import plain
 
 PROGRAM = "Enclosure continuity check"

@@ -6,11 +6,11 @@ from types import MappingProxyType
 
 from enclosure_app.drawing.verdict_words import gone_line, state_word
 from enclosure_app.language import say
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, begun
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.report import DrawingResult, SectionResult
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.reports.photograph_names import file_names
 from enclosure_app.reports.tables.table import (
     Column,

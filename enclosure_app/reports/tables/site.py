@@ -6,8 +6,8 @@ from types import MappingProxyType
 
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.planning.site_list import SiteList
 from enclosure_app.planning.site_list_places import SitePlace
 from enclosure_app.planning.site_list_questions import LIMITS, Question

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.moment import instant
+from enclosure_app.model.said.moment import instant
 
 Value = str | float | int | datetime | None
 _DECIMALS = {Units.MM: 1, Units.CM: 2, Units.M: 4, Units.IN: 3, Units.FT: 4}

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.files.replies.replies import Proposal
-from enclosure_app.model.moment import shown
+from enclosure_app.model.said.moment import shown
 
 
 class AnswerRow(QFrame):

@@ -16,11 +16,11 @@ from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, f
 from enclosure_app.drawing.section.rain_marks import STREAMS
 from enclosure_app.drawing.section.section_marks import View, marks_in_turn, ring_radius
 from enclosure_app.drawing.verdict_words import state_word
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Area, Point, Points
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import State
 from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.look import DOTS, Look, legible
 from enclosure_app.window.canvas.near_view import joints_of, pieces_near, rain_near

@@ -8,9 +8,9 @@ from enclosure_app.drawing.marks import Flag
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH
 from enclosure_app.drawing.verdict_words import verdict_line
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import State
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.canvas import Canvas
 from enclosure_app.window.canvas.composition import flags_of, numbers_of, only_control

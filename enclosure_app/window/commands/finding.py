@@ -7,10 +7,10 @@ from PySide6.QtWidgets import QDialog, QTextBrowser, QVBoxLayout
 
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.decision import State
 from enclosure_app.model.edits import set_decision
-from enclosure_app.model.moment import now
-from enclosure_app.model.verdicts import verdict_on
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.moment import now
+from enclosure_app.model.standing.verdicts import verdict_on
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.findings.findings_model import AnyRow, Row
 from enclosure_app.window.menus.about_page import about_html

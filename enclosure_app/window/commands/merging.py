@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.project.file import SUFFIX, load_project
-from enclosure_app.model import moment
+from enclosure_app.model.said import moment
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.parts import Parts

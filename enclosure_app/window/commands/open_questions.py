@@ -4,8 +4,9 @@ from PySide6.QtCore import QObject
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.opening import limits_of
-from enclosure_app.model import edits, moment
-from enclosure_app.model.questions import open_questions
+from enclosure_app.model import edits
+from enclosure_app.model.said import moment
+from enclosure_app.model.standing.questions import open_questions
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.checking import Checked, judge
 from enclosure_app.window.commands.parts import Parts

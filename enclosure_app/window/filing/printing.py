@@ -24,8 +24,8 @@ from enclosure_app.drawing.theme import load_theme
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import DrawingResult, SectionResult
-from enclosure_app.model.sign_offs import signed
-from enclosure_app.model.verdicts import with_verdicts
+from enclosure_app.model.standing.sign_offs import signed
+from enclosure_app.model.standing.verdicts import with_verdicts
 from enclosure_app.progress import Progress, gone_through, listening, part
 from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.reports.pdf.report import COMPOSED, nothing_to_draw, write_sheets

@@ -5,8 +5,8 @@ from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPalette, QPen,
 from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, flag_shape
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.said.decision import State
 from enclosure_app.window.findings.findings_model import ROW, AnyRow, Row
 from enclosure_app.window.findings.verdict_box import paint_badge
 

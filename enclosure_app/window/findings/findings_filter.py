@@ -4,8 +4,8 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from enclosure_app.drawing.verdict_words import state_word
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.said.decision import State
 from enclosure_app.window.findings.findings_model import FindingsModel
 from enclosure_app.window.words.labels import rule_name, severity_count
 

@@ -15,11 +15,11 @@ from PySide6.QtCore import (
 
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.verdict_words import gone_line, verdict_line
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.words.labels import control_word, rule_name, severity_word
 from enclosure_app.window.words.trade import explained
 

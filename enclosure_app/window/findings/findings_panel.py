@@ -13,9 +13,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import State
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.findings.advice_box import AdviceBox
 from enclosure_app.window.findings.findings_delegate import FindingsDelegate

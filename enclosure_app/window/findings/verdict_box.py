@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
 
 from enclosure_app.drawing.marks import badge
 from enclosure_app.drawing.verdict_words import state_word, verdict_line
-from enclosure_app.model.decision import Decision, State
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.reports.pdf.painter import MarkPainter
 
 CHOICES = (State.TO_BE_MENDED, State.MENDED, State.ACCEPTED, State.NO_FAULT)

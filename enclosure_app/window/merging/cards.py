@@ -6,9 +6,9 @@ from typing import Generic, TypeVar
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.section import Section
 from enclosure_app.planning.merging import Difference, Part, Side
 from enclosure_app.window.canvas.look import Look

@@ -5,10 +5,10 @@ from dataclasses import dataclass, replace
 
 from enclosure_app.files.opening import limits_of
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.place import Area, Point, Points, Shape
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.section import Section
 from enclosure_app.planning.merging import Merged, Part, Side, merged
 from enclosure_app.window.checking import judge

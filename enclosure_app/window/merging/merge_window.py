@@ -12,7 +12,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from enclosure_app.model.decision import Decision
+from enclosure_app.model.said.decision import Decision
 from enclosure_app.planning.merging import Part, Side
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.merging.cards import ContestCard, DifferenceCard

@@ -5,9 +5,9 @@ from typing import Any
 from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.drawing.verdict_words import state_word
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.finding import Severity
-from enclosure_app.model.moment import shown
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.moment import shown
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.merging import Difference, Part
 from enclosure_app.window.merging.joining import Counts

@@ -9,10 +9,10 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.writing import map_of
 from enclosure_app.files.opening import Wish, limits_of
 from enclosure_app.model import edits
-from enclosure_app.model.carried import Subject
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Revision, brought_over, compared, looks_carried
 from enclosure_app.planning.site_list import site_list
 from enclosure_app.progress import Progress

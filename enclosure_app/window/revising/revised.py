@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from enclosure_app.model.carried import Subject
+from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.frame.flow_layout import FlowLayout

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
-from enclosure_app.model.carried import Subject
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate, FindingMatch, SectionRevision
 from enclosure_app.window.revising.laying import Laid
 

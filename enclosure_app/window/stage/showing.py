@@ -6,7 +6,7 @@ from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
-from enclosure_app.model.verdicts import with_verdicts
+from enclosure_app.model.standing.verdicts import with_verdicts
 from enclosure_app.window.canvas.flag_hand import FlagHand
 from enclosure_app.window.canvas.layer_preview import Lit
 from enclosure_app.window.canvas.look import Look

@@ -6,9 +6,9 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.rule_examples import EXAMPLES
 from enclosure_app.drawing.sheet.findings_table import title
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
+from enclosure_app.model.said.decision import Decision
 from enclosure_app.window.findings.verdict_box import VerdictBox
 
 

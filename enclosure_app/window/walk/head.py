@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from enclosure_app.model.sign_offs import Signed
+from enclosure_app.model.standing.sign_offs import Signed
 from enclosure_app.window.frame.elided_label import ElidedLabel
 from enclosure_app.window.walk.overview import Overview
 from enclosure_app.window.walk.stops import Round, Which

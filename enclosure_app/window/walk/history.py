@@ -3,14 +3,14 @@
 from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.drawing.verdict_words import state_word
-from enclosure_app.model.decision import Decision
-from enclosure_app.model.moment import shown
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.site_check import SiteCheck
-from enclosure_app.model.site_checks import looks_at
-from enclosure_app.model.verdicts import contested_in, history_of
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.moment import shown
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.site_check import SiteCheck
+from enclosure_app.model.standing.site_checks import looks_at
+from enclosure_app.model.standing.verdicts import contested_in, history_of
 from enclosure_app.window.walk.looks import seen_word
 from enclosure_app.window.walk.stops import Stop
 

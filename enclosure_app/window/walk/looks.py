@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.planning.site_list_places import SitePlace
 from enclosure_app.planning.site_list_questions import Question
 

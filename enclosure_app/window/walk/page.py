@@ -11,7 +11,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from enclosure_app.model.photograph import Photograph
+from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.window.findings.rule_page import RulePage
 from enclosure_app.window.walk.dress import WALK
 from enclosure_app.window.walk.foot import Foot

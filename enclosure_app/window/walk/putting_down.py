@@ -10,14 +10,14 @@ from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.photographs import load_photograph
 from enclosure_app.language import say
-from enclosure_app.model.decision import State
 from enclosure_app.model.edits import add_remark, set_decision, sign, tick, withdraw
-from enclosure_app.model.moment import now
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.verdicts import remark_on, verdict_on
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.moment import now
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.said.site_check import Seen, SiteCheck
+from enclosure_app.model.standing.verdicts import remark_on, verdict_on
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.walk.page import WalkPage

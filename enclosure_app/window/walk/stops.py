@@ -5,11 +5,11 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from types import MappingProxyType
 
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import SectionResult
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.planning.site_list import SiteList
 from enclosure_app.planning.site_list_places import SitePlace
 from enclosure_app.window.canvas.composition import numbers_of

@@ -6,8 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QLineEdit, QScrollArea, QScroller, QVBoxLayout, QWidget
 
 from enclosure_app.language import say
-from enclosure_app.model.photograph import Photograph
-from enclosure_app.model.sign_offs import Signed
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.standing.sign_offs import Signed
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.site_list_questions import HEIGHT
 from enclosure_app.window.canvas.look import Look

@@ -11,8 +11,8 @@ from enclosure_app.drawing.section.places import FindingPlace, finding_places
 from enclosure_app.drawing.sheet.job import SheetJob
 from enclosure_app.drawing.sheet.sheet import compose_sheets
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.finding import Finding
+from enclosure_app.model.said.decision import Decision, State
 from tests.drawing import eave
 
 HALF = Placement(20.0, (0.0, 0.0), (100.0, 100.0))

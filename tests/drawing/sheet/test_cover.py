@@ -11,10 +11,10 @@ from enclosure_app.drawing.sheet.job import PAPERS, SheetJob, border, paper_size
 from enclosure_app.drawing.sheet.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.report import SectionResult
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.sign_offs import Signed
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.standing.sign_offs import Signed
 from tests.drawing import eave
 
 THEME = load_theme()

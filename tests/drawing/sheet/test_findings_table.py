@@ -15,10 +15,10 @@ from enclosure_app.drawing.sheet.findings_table import (
 )
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import Decision, State
 from tests.drawing import eave
 
 THEME = load_theme()

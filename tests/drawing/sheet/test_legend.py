@@ -6,9 +6,9 @@ from enclosure_app.drawing.marks import Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.sheet.legend import entries, layer_entries, legend_height, legend_marks
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.said.decision import Decision, State
 from tests.drawing import eave
 
 THEME = load_theme()

@@ -17,10 +17,10 @@ from enclosure_app.drawing.sheet.sheet import Page, compose_sheets, ribbons_on
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import DrawingResult
+from enclosure_app.model.said.decision import Decision, State
 from tests.drawing import eave
 
 THEME = load_theme()

@@ -17,8 +17,8 @@ from enclosure_app.drawing.sheet.title_block import (
     title_marks,
 )
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.said.decision import Decision, State
 from tests.drawing import eave
 
 THEME = load_theme()

@@ -17,14 +17,14 @@ from enclosure_app.files.project.file import (
     save_project,
 )
 from enclosure_app.files.reading import ReadOptions, read_drawing
-from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Project, drawing_of, project_from
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.site_check import Seen
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.model.sign_offs import signed
-from enclosure_app.model.site_check import Seen
-from enclosure_app.model.verdicts import history_of, verdicts_in
+from enclosure_app.model.standing.sign_offs import signed
+from enclosure_app.model.standing.verdicts import history_of, verdicts_in
 from enclosure_app.resources import sample
 
 MANY = "ENCLOSURE_MANY" in os.environ

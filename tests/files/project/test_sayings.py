@@ -6,12 +6,12 @@ from enclosure_app.errors import ListedError
 from enclosure_app.files.project.file import project_bytes, project_of
 from enclosure_app.files.project.sayings import DECISION, PHOTOGRAPH, SIGN_OFF
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.sign_off import SignOff
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.sign_off import SignOff
 
 PICTURE = Photograph(b"jpeg", (4, 3), "IMG_1.jpg", "2026-03-02T10:15:00+02:00")
 SAID = Decision("gap:a", State.MENDED, "Ida", "2026-03-02T10:15:00+02:00")

@@ -7,12 +7,12 @@ import pytest
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.replies.answers import answers_for, taken_over
 from enclosure_app.files.replies.replies import Proposal
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.verdicts import history_of, verdicts_in
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.standing.verdicts import history_of, verdicts_in
 from tests.drawing import eave
 
 NAME, GAP, SHORT = eave.section().name, eave.GAP.key, eave.SHORT.key

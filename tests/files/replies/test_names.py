@@ -13,7 +13,7 @@ from enclosure_app.files.replies.names import (
     named,
     note_name,
 )
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 
 WORDS = st.text(max_size=30)
 

@@ -6,7 +6,7 @@ from enclosure_app.files.replies.comments import Comment
 from enclosure_app.files.replies.names import About, note_name
 from enclosure_app.files.replies.words import Said, in_plain_words, said_by
 from enclosure_app.language import ENGLISH, Language, speak
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 
 ABOUT = About("eave.dxf", "Eave", "gap:a.end+b.start")
 TOLD = "The sheet stops.\nTo do: Carry it on."

@@ -4,14 +4,14 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from enclosure_app.model import edits
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.sign_offs import signed
-from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.site_checks import seen_in
-from enclosure_app.model.verdicts import history_of, verdicts_in
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.site_check import Seen, SiteCheck
+from enclosure_app.model.standing.sign_offs import signed
+from enclosure_app.model.standing.site_checks import seen_in
+from enclosure_app.model.standing.verdicts import history_of, verdicts_in
 
 
 def test_everything_said_of_a_section_is_said_of_its_new_name(

@@ -7,10 +7,10 @@ import pytest
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.sign_off import fingerprint
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.sign_off import fingerprint
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 
 WHEN = "2026-03-02T10:15:00+02:00"
 PICTURE = Photograph(b"jpeg", (4, 3), "IMG_1.jpg")

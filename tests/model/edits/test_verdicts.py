@@ -6,14 +6,14 @@ import pytest
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
-from enclosure_app.model.carried import Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.verdicts import history_of, verdicts_in
-from enclosure_app.model.whereabouts import homeless
+from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.standing.verdicts import history_of, verdicts_in
+from enclosure_app.model.standing.whereabouts import homeless
 
 PROJECT = Project("House", Units.MM, (), id="p")
 FIRST = Decision("gap:a", State.TO_BE_MENDED, "Ida", "2026-03-02T08:15:00+00:00", "Tape it.")

@@ -6,11 +6,11 @@ from dataclasses import replace
 from hypothesis import strategies as st
 
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision, State
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from tests.planning.revision.walls import project, wall
 
 Step = tuple[int, int, int, int]

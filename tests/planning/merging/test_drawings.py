@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from enclosure_app.model.carried import Carried, Subject
+from enclosure_app.model.said.carried import Carried, Subject
 from enclosure_app.planning.merging.differences import Part, Side, Weighing
 from enclosure_app.planning.merging.drawings import (
     Copies,

@@ -8,14 +8,14 @@ from hypothesis import given, settings
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.project import Project
-from enclosure_app.model.questions import open_questions
-from enclosure_app.model.sign_offs import signed
-from enclosure_app.model.standing import standing
-from enclosure_app.model.verdicts import verdicts_in
-from enclosure_app.model.whereabouts import homeless
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.standing.questions import open_questions
+from enclosure_app.model.standing.sign_offs import signed
+from enclosure_app.model.standing.standing import standing
+from enclosure_app.model.standing.verdicts import verdicts_in
+from enclosure_app.model.standing.whereabouts import homeless
 from enclosure_app.planning.merging import Part, Side, merged
 from enclosure_app.planning.parts import part
 from tests.planning.merging.histories import copies

@@ -5,10 +5,10 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.model import edits
-from enclosure_app.model.carried import Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.project import Project
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.planning.merging.subjects import Version, doubtful, links_over, subjects
 from tests.planning.revision.walls import BOARD, GAP, WALL, line, project, wall
 

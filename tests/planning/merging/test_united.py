@@ -4,10 +4,10 @@ from dataclasses import replace
 
 from hypothesis import given, settings
 
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import Decision, State
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.planning.merging import united
 from tests.planning.merging.histories import copies
 from tests.planning.revision.walls import project, wall

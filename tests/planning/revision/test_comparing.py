@@ -3,16 +3,16 @@
 from dataclasses import replace
 
 from enclosure_app.model import edits
-from enclosure_app.model.carried import Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Project
-from enclosure_app.model.questions import open_questions
-from enclosure_app.model.remark import Remark
+from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.section import Section
-from enclosure_app.model.sign_offs import signed
-from enclosure_app.model.verdicts import history_of, verdicts_in
-from enclosure_app.model.whereabouts import Whereabouts, homeless
+from enclosure_app.model.standing.questions import open_questions
+from enclosure_app.model.standing.sign_offs import signed
+from enclosure_app.model.standing.verdicts import history_of, verdicts_in
+from enclosure_app.model.standing.whereabouts import Whereabouts, homeless
 from enclosure_app.planning.revision import Fate, FindingMatch, Revision
 from enclosure_app.planning.revision.comparing import GONE
 from tests.planning.revision.test_sections import EAVE, elsewhere

@@ -15,12 +15,12 @@ from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Drawing, Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import Project, drawing_of, project_from
-from enclosure_app.model.verdicts import verdicts_in
-from enclosure_app.model.whereabouts import homeless
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.standing.verdicts import verdicts_in
+from enclosure_app.model.standing.whereabouts import homeless
 from enclosure_app.planning.revision import Fate, Revision, brought_over, compared
 from enclosure_app.resources import sample
 

@@ -4,10 +4,10 @@ from dataclasses import replace
 
 from enclosure_app.model import edits
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.model.section import Section
-from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.site_checks import looks_at, seen_in
-from enclosure_app.model.whereabouts import homeless
+from enclosure_app.model.standing.site_checks import looks_at, seen_in
+from enclosure_app.model.standing.whereabouts import homeless
 from enclosure_app.planning.revision import Revision, looks_carried
 from enclosure_app.planning.revision.comparing import GONE
 from enclosure_app.planning.revision.site_lists import spots_of

@@ -19,9 +19,9 @@ from lxml import etree
 from PySide6.QtGui import QImage
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.decision import Decision
-from enclosure_app.model.remark import Remark
 from enclosure_app.model.report import DrawingResult
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.progress import Progress, StoppedError, listening
 from enclosure_app.reports.bcf.archive import BcfJob, bcf_bytes, write_bcf
 from enclosure_app.reports.names import finding_guid

@@ -3,8 +3,8 @@
 from dataclasses import replace
 from datetime import UTC, datetime
 
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.reports.bcf.topics import (
     GONE,
     STATES,

@@ -5,9 +5,9 @@ from types import MappingProxyType
 
 from enclosure_app.drawing.placement import box_around
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.verdicts import verdict_on
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.standing.verdicts import verdict_on
 from enclosure_app.reports.dxf.layers import WORDS
 from enclosure_app.reports.dxf.room import Room
 from enclosure_app.reports.dxf.section import Look

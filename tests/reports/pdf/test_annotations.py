@@ -11,7 +11,7 @@ from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.sheet.job import SheetJob
 from enclosure_app.drawing.sheet.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import Pen, load_theme
-from enclosure_app.model.decision import Decision, State
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.reports.pdf.annotations import pdf_date
 from enclosure_app.reports.pdf.document import write_document
 from enclosure_app.reports.pdf.notes import Note, PageLink, StateNote, notes_on

@@ -6,9 +6,9 @@ from enclosure_app.drawing.sheet.job import SheetJob
 from enclosure_app.drawing.sheet.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.files.replies.names import About, named
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.report import DrawingResult
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.reports.pdf.notes import Note, bookmarks, notes_on
 from tests.drawing import eave
 

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.replies.replies import Proposal
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 from enclosure_app.window.answers.answer_row import AnswerRow
 
 MENDED = Proposal(

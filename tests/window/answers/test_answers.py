@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.replies.replies import Proposal
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 from enclosure_app.window.answers.answers import Answers
 
 MENDED = Proposal("gap:a+b", State.MENDED, "Zoë", "2026-12-01", "Taped.", "Eave", "eave.dxf")

@@ -9,10 +9,10 @@ from enclosure_app.drawing.marks import Fill, Flag, Label, Stroke
 from enclosure_app.drawing.placement import Box, Placement
 from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH
 from enclosure_app.drawing.section.section_marks import frame_box
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.section import Text
 from enclosure_app.window.canvas.composition import (
     composed,

@@ -3,9 +3,9 @@
 from enclosure_app.drawing.marks import Stroke
 from enclosure_app.drawing.section.flags import Site, flag_at
 from enclosure_app.drawing.theme import Pen
-from enclosure_app.model.decision import State
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
+from enclosure_app.model.said.decision import State
 from enclosure_app.window.canvas.look import Look, legible, screen_theme
 
 

@@ -8,8 +8,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import State
-from enclosure_app.model.verdicts import verdicts_in
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.standing.verdicts import verdicts_in
 from enclosure_app.window.main_window import MainWindow
 from tests.files.pdf_reviewer import Reviewer
 

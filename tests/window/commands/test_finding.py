@@ -10,9 +10,9 @@ from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.project.file import load_project, save_project
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.filing.printing import drawn
 from enclosure_app.window.main_window import MainWindow
 

@@ -13,9 +13,9 @@ from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.project.file import save_project
-from enclosure_app.model.decision import State
 from enclosure_app.model.edits import set_decision
-from enclosure_app.model.verdicts import verdict_on
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.standing.verdicts import verdict_on
 from enclosure_app.reports.dxf.layers import FLAGS
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow

@@ -11,9 +11,9 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.project.file import project_bytes
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.project import Project
-from enclosure_app.model.verdicts import contested_in, verdicts_in
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.standing.verdicts import contested_in, verdicts_in
 from enclosure_app.window.main_window import MainWindow
 from tests.planning.revision.walls import WALL, project
 

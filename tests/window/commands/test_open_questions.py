@@ -3,7 +3,7 @@
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.questions import open_questions
+from enclosure_app.model.standing.questions import open_questions
 from enclosure_app.window.main_window import MainWindow
 from tests.window.revising.walls_laid import laid
 

@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QFileDialog, QPushButton
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision, State
-from enclosure_app.model.verdicts import verdicts_in
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.standing.verdicts import verdicts_in
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
 

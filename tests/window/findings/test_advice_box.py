@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import Decision, State
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.findings.advice_box import AdviceBox
 from enclosure_app.window.findings.findings_model import GoneRow, Row
 from tests.drawing import eave

@@ -6,9 +6,9 @@ from PySide6.QtGui import QColor, QImage, QPainter
 from PySide6.QtWidgets import QListView, QStyle, QStyleOptionViewItem
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.findings.findings_delegate import FindingsDelegate
 from enclosure_app.window.findings.findings_model import FindingsModel
 from enclosure_app.window.look import dress

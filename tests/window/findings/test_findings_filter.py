@@ -5,10 +5,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.findings.findings_filter import FindingsFilter
 from enclosure_app.window.findings.findings_model import FindingsModel
 from tests.drawing import eave

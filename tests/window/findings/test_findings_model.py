@@ -6,10 +6,10 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.findings.findings_model import ROW, FindingsModel, GoneRow, Row
 from tests.drawing import eave
 

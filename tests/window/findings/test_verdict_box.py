@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPalette
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import Decision, State
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.findings.verdict_box import CHOICES, VerdictBox, badge_icon
 
 _LEFT = Qt.MouseButton.LeftButton

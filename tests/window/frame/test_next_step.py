@@ -5,11 +5,11 @@ from types import MappingProxyType
 
 import pytest
 
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Line
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.report import LayerResult, SectionResult, Verdict
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.window.frame.next_step import next_step
 

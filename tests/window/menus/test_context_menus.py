@@ -7,8 +7,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import State
 from enclosure_app.model.place import Line
+from enclosure_app.model.said.decision import State
 from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.menus import context_menus as menus

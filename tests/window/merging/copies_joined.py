@@ -1,8 +1,8 @@
 """Two copies of a wall: Ida and Jon decided differently; what else differs is asked for by name."""
 
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.merging.joining import Joined, joined
 from tests.planning.revision.walls import GAP, WALL, WIDE, line, project, wall
 

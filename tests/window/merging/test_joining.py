@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.decision import State
-from enclosure_app.model.verdicts import contested_in, verdicts_in
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.standing.verdicts import contested_in, verdicts_in
 from enclosure_app.planning.merging import Part, Side
 from enclosure_app.window.merging.joining import Counts, as_chosen, differing, joined
 from tests.planning.revision.walls import GAP, WALL, WIDE, project, wall

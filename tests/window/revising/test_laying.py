@@ -7,11 +7,11 @@ import pytest
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.opening import read_project
-from enclosure_app.model.carried import Subject
-from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.verdicts import verdicts_in
-from enclosure_app.model.whereabouts import homeless
+from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.standing.verdicts import verdicts_in
+from enclosure_app.model.standing.whereabouts import homeless
 from enclosure_app.planning.revision import Fate
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.orders import Order

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.carried import Subject
+from enclosure_app.model.said.carried import Subject
 from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.revising.left_open import LeftOpen, left_open_words
 from tests.planning.revision.walls import GAP

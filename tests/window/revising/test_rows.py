@@ -1,6 +1,6 @@
 """Rows of what became of each finding: what is asked first, then what changed."""
 
-from enclosure_app.model.carried import Subject
+from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate
 from enclosure_app.window.revising.rows import (
     ORDER,

@@ -3,8 +3,8 @@
 from dataclasses import replace
 
 from enclosure_app.model import edits
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.revising.laying import Laid, laid_over
 from tests.planning.revision.walls import GAP, WALL, line, project, wall
 

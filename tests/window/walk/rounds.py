@@ -1,7 +1,7 @@
 """A round of stops made by hand: the boathouse's findings, a tape before them, a lap after them."""
 
 from enclosure_app.model.product import Control
-from enclosure_app.model.site_check import SiteCheck
+from enclosure_app.model.said.site_check import SiteCheck
 from enclosure_app.planning.site_list import SiteList
 from enclosure_app.planning.site_list_places import SitePlace, said
 from enclosure_app.planning.site_list_questions import CENTRED, LAP_WIDTH, PRESSED

@@ -4,8 +4,8 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.walk.finding_card import FindingCard
 from tests.drawing import eave
 

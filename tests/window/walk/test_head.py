@@ -3,8 +3,8 @@
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.sign_offs import Signed
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.standing.sign_offs import Signed
 from enclosure_app.window.walk.head import Head
 from enclosure_app.window.walk.stops import Which
 from tests.window.walk.rounds import LAP, eave_round

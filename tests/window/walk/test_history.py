@@ -3,13 +3,13 @@
 from dataclasses import replace
 from types import MappingProxyType
 
-from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import add_remark, set_decision, tick
-from enclosure_app.model.photograph import Photograph
 from enclosure_app.model.project import Project
-from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.verdicts import remark_on, verdict_on
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.site_check import Seen, SiteCheck
+from enclosure_app.model.standing.verdicts import remark_on, verdict_on
 from enclosure_app.window.walk.history import contest, photographs_of, said_lines, said_of
 from enclosure_app.window.walk.stops import Stop
 from tests.drawing import eave

@@ -5,8 +5,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import State
-from enclosure_app.model.site_check import Seen
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.site_check import Seen
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.walk.page import WalkPage
 

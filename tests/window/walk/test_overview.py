@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.window.walk.overview import Overview
 from enclosure_app.window.walk.stops import Which
 from tests.window.walk.rounds import TAPE, eave_round

@@ -82,7 +82,7 @@ def test_only_what_is_wrong_is_walked_when_it_is_wished(page: WalkPage) -> None:
 
 
 def test_what_is_done_stays_until_one_goes_on(page: WalkPage) -> None:
-    from enclosure_app.model.site_check import Seen, SiteCheck  # noqa: PLC0415
+    from enclosure_app.model.said.site_check import Seen, SiteCheck  # noqa: PLC0415
 
     page.choose(Which.LEFT)
     seen = {key: SiteCheck(key, Seen.IN_ORDER, "Ida") for key, _ in TAPE.items}

@@ -7,7 +7,7 @@ from PIL import Image
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.photograph import Photograph
+from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.window.walk.photo_strip import PhotoPage, PhotoStrip, pixmap_of
 
 

@@ -8,11 +8,11 @@ from PIL import Image
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.decision import State
 from enclosure_app.model.edits import move_point
-from enclosure_app.model.sign_offs import signed
-from enclosure_app.model.site_check import Seen
-from enclosure_app.model.verdicts import history_of
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.site_check import Seen
+from enclosure_app.model.standing.sign_offs import signed
+from enclosure_app.model.standing.verdicts import history_of
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.walk.page import WalkPage
 

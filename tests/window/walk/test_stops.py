@@ -3,8 +3,8 @@
 from dataclasses import replace
 from types import MappingProxyType
 
-from enclosure_app.model.decision import Decision, State
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.planning.site_list import SiteList
 from enclosure_app.window.walk.stops import Which, round_of
 from tests.drawing import eave

@@ -12,11 +12,11 @@ from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.project.file import load_project, save_project
-from enclosure_app.model.decision import State
-from enclosure_app.model.sign_offs import signed
-from enclosure_app.model.site_check import Seen
-from enclosure_app.model.site_checks import seen_in
-from enclosure_app.model.verdicts import verdicts_in
+from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.site_check import Seen
+from enclosure_app.model.standing.sign_offs import signed
+from enclosure_app.model.standing.site_checks import seen_in
+from enclosure_app.model.standing.verdicts import verdicts_in
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.walk.page import WalkPage
 

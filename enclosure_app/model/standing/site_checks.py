@@ -3,10 +3,10 @@
 from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
-from enclosure_app.model.moment import instant
 from enclosure_app.model.project import Project
-from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.whereabouts import Trail, Whereabouts, standing_in, subject_of
+from enclosure_app.model.said.moment import instant
+from enclosure_app.model.said.site_check import Seen, SiteCheck
+from enclosure_app.model.standing.whereabouts import Trail, Whereabouts, standing_in, subject_of
 
 _CAUTION = (Seen.NOT_IN_ORDER, Seen.NOT_LOOKED_AT, Seen.HIDDEN, Seen.IN_ORDER)
 

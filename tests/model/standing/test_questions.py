@@ -3,12 +3,12 @@
 from dataclasses import replace
 
 from enclosure_app.model import edits
-from enclosure_app.model.carried import Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
-from enclosure_app.model.question import Question
-from enclosure_app.model.questions import open_questions
+from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.question import Question
+from enclosure_app.model.standing.questions import open_questions
 
 EARLIER = Subject("", "Eave", "gap:a")
 SAID = Decision("gap:a", State.MENDED, "Ida", section="Eave", about="A gap.")

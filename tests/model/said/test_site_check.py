@@ -1,6 +1,6 @@
 """What can be seen of an item, in words of our own."""
 
-from enclosure_app.model.site_check import Seen, SiteCheck
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 
 
 def test_an_item_that_nobody_can_see_is_neither_right_nor_wrong() -> None:

@@ -2,13 +2,13 @@
 
 from dataclasses import replace
 
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.whereabouts import (
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.site_check import Seen, SiteCheck
+from enclosure_app.model.standing.whereabouts import (
     Trail,
     Whereabouts,
     homeless,

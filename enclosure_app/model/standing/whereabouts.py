@@ -5,13 +5,13 @@ from dataclasses import replace
 from enum import StrEnum
 from typing import TypeVar
 
-from enclosure_app.model.carried import WHOLE, Carried, Subject
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.sign_off import SignOff
-from enclosure_app.model.site_check import SiteCheck
-from enclosure_app.model.standing import standing
+from enclosure_app.model.said.carried import WHOLE, Carried, Subject
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.said.sign_off import SignOff
+from enclosure_app.model.said.site_check import SiteCheck
+from enclosure_app.model.standing.standing import standing
 
 Said = Decision | Remark | SiteCheck | SignOff
 D = TypeVar("D", Decision, SiteCheck)

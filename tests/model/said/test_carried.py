@@ -1,6 +1,6 @@
 """A subject is a key in a section of one revision."""
 
-from enclosure_app.model.carried import Carried, Subject
+from enclosure_app.model.said.carried import Carried, Subject
 
 
 def test_a_link_by_the_program_bears_no_name() -> None:

@@ -4,14 +4,14 @@ from dataclasses import replace
 from types import MappingProxyType
 
 from enclosure_app.model import edits
-from enclosure_app.model.carried import Carried, Subject
-from enclosure_app.model.decision import State
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
+from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.decision import State
 from enclosure_app.model.section import Section
-from enclosure_app.model.verdicts import (
+from enclosure_app.model.standing.verdicts import (
     contested_in,
     history_of,
     remark_on,

@@ -6,7 +6,7 @@ from random import Random
 from hypothesis import given
 from hypothesis import strategies as st
 
-from enclosure_app.model.standing import in_order, new_id, standing
+from enclosure_app.model.standing.standing import in_order, new_id, standing
 
 
 @dataclass(frozen=True)

@@ -11,13 +11,13 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from types import MappingProxyType
 
-from enclosure_app.model.decision import Decision, State
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.moment import instant
 from enclosure_app.model.project import Project
-from enclosure_app.model.remark import Remark
 from enclosure_app.model.report import SectionResult
-from enclosure_app.model.whereabouts import Trail, Whereabouts, standing_in, subject_of
+from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.moment import instant
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.standing.whereabouts import Trail, Whereabouts, standing_in, subject_of
 
 _CAUTION = (State.OPEN, State.TO_BE_MENDED, State.MENDED, State.ACCEPTED, State.NO_FAULT)
 

@@ -1,11 +1,11 @@
 """The questions that a revised drawing left open: one for each finding that nobody can place."""
 
-from enclosure_app.model.carried import Subject
-from enclosure_app.model.decision import Decision
 from enclosure_app.model.project import Project
-from enclosure_app.model.question import Question
-from enclosure_app.model.remark import Remark
-from enclosure_app.model.whereabouts import homeless
+from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.question import Question
+from enclosure_app.model.said.remark import Remark
+from enclosure_app.model.standing.whereabouts import homeless
 
 
 def open_questions(project: Project) -> tuple[Question, ...]:

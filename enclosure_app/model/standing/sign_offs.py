@@ -2,12 +2,12 @@
 
 from dataclasses import dataclass
 
-from enclosure_app.model.carried import WHOLE, Subject
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.carried import WHOLE, Subject
+from enclosure_app.model.said.sign_off import SignOff, fingerprint
 from enclosure_app.model.section import Section
-from enclosure_app.model.sign_off import SignOff, fingerprint
-from enclosure_app.model.standing import standing
-from enclosure_app.model.whereabouts import Trail, subject_of
+from enclosure_app.model.standing.standing import standing
+from enclosure_app.model.standing.whereabouts import Trail, subject_of
 
 
 @dataclass(frozen=True, slots=True)

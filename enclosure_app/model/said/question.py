@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from enclosure_app.model.carried import Subject
 from enclosure_app.model.place import Point
+from enclosure_app.model.said.carried import Subject
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,7 @@ from graphlib import CycleError, TopologicalSorter
 from typing import Protocol, TypeVar
 from uuid import UUID, uuid5
 
-from enclosure_app.model.moment import instant
+from enclosure_app.model.said.moment import instant
 
 _OURS = UUID("6f0e9a52-3b5c-4d7e-9a61-58c1f7d2b904")  # any one will do, as long as it stays
 

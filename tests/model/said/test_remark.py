@@ -2,8 +2,8 @@
 
 from dataclasses import fields
 
-from enclosure_app.model.decision import Decision
-from enclosure_app.model.remark import Remark
+from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.remark import Remark
 
 
 def test_a_remark_has_the_fields_of_a_verdict_without_a_state() -> None:

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from enclosure_app.model import edits
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Project
-from enclosure_app.model.sign_offs import signed
+from enclosure_app.model.standing.sign_offs import signed
 
 WHEN = "2026-03-02T10:15:00+02:00"
 

@@ -5,8 +5,8 @@ from dataclasses import replace
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
-from enclosure_app.model.site_check import Seen, SiteCheck
-from enclosure_app.model.site_checks import contested_looks_in, looks_at, seen_in
+from enclosure_app.model.said.site_check import Seen, SiteCheck
+from enclosure_app.model.standing.site_checks import contested_looks_in, looks_at, seen_in
 
 HOUSE = Project("House", Units.MM, ())
 WRONG = SiteCheck("lap:a+b", Seen.NOT_IN_ORDER, "Ida", "2026-03-02T10:00:00+02:00", section="Eave")

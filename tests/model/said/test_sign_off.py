@@ -8,8 +8,8 @@ import pytest
 
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Area, Line
+from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
-from enclosure_app.model.sign_off import fingerprint
 
 FRAME = ((0.0, 0.0), (500.0, 0.0), (500.0, 2500.0), (0.0, 2500.0))
 WALL = Piece("2F", "housewrap", Line(((10.0, 0.0), (10.0, 2400.0))), ("2F",), "A-WALL")

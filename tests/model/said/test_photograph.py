@@ -2,7 +2,7 @@
 
 from hashlib import sha256
 
-from enclosure_app.model.photograph import Photograph, missing
+from enclosure_app.model.said.photograph import Photograph, missing
 
 
 def test_the_same_picture_has_the_same_key_whatever_the_file_was_called() -> None:

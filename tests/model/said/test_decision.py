@@ -1,6 +1,6 @@
 """What a person decided, and which of it needs a reason."""
 
-from enclosure_app.model.decision import State
+from enclosure_app.model.said.decision import State
 
 
 def test_a_verdict_that_lets_stand_needs_a_reason() -> None:

@@ -4,7 +4,7 @@ from datetime import UTC, datetime, timedelta, timezone
 
 import pytest
 
-from enclosure_app.model.moment import instant, moment, now, shown
+from enclosure_app.model.said.moment import instant, moment, now, shown
 
 HELSINKI = timezone(timedelta(hours=2))
 
