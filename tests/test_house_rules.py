@@ -30,7 +30,7 @@ DRAWN = ("drawing", "reports", "window")  # the only places where a colour may s
 # Modules without a test file of their own, each with the one that tries it.
 TESTED_ELSEWHERE = {
     "__main__": "test_main.py",
-    "files.raw": "files/dxf/test_content.py",
+    "files.dxf.raw": "files/dxf/test_content.py",
     "model.finding": "reports/test_json_report.py",
     "model.place": "model/test_section.py",
 }

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from types import MappingProxyType
 
-from enclosure_app.files.layers_said import guessed_rows
+from enclosure_app.files.framing.layers_said import guessed_rows
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.layer_map import LayerMap
 from enclosure_app.files.maps.rule_book import load_limits

@@ -8,7 +8,7 @@ from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files.dxf.content import Content, content
 from enclosure_app.files.dxf.document import Document, open_document
 from enclosure_app.files.dxf.memory import kept_in_use
-from enclosure_app.files.evidence import evidence_of
+from enclosure_app.files.dxf.raw import Raw, RawLeader, RawPath, RawText
 from enclosure_app.files.framing.chains import Drawn, pieces_from
 from enclosure_app.files.framing.gaps import KINDS, break_lines_at, gaps_in
 from enclosure_app.files.framing.marks import Marks, missing
@@ -16,8 +16,8 @@ from enclosure_app.files.framing.sections import Material, sections_of
 from enclosure_app.files.maps.guesses import mark_of
 from enclosure_app.files.maps.layer_map import LayerMap
 from enclosure_app.files.maps.meaning import Meaning, layers_named
-from enclosure_app.files.raw import Raw, RawLeader, RawPath, RawText
-from enclosure_app.files.units import HEADER, judge_units, told_units
+from enclosure_app.files.units.evidence import evidence_of
+from enclosure_app.files.units.units import HEADER, judge_units, told_units
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.place import Points

@@ -14,7 +14,7 @@ from enclosure_app.model.report import DrawingResult
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.model.standing.site_checks import seen_in
 from enclosure_app.model.standing.verdicts import history_of
-from enclosure_app.planning.site_list import site_list
+from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.reports.bcf.archive import BcfJob
 from enclosure_app.reports.bcf.topics import Said
 from enclosure_app.reports.tables.findings import findings_table, units_of

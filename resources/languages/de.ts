@@ -4304,7 +4304,7 @@
   <name>Words</name>
   <message>
    <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source> and </source>
    <translation> und </translation>
   </message>
@@ -4457,17 +4457,17 @@
    <translation>; möglich sind {words}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A bare staple makes a hole that grows.</source>
    <translation>Eine blanke Klammer macht ein Loch, das wächst.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A bead that is only laid on does not stick to both sides.</source>
    <translation>Eine nur aufgelegte Raupe haftet nicht an beiden Seiten.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A bead that sticks to the back as well tears when the joint moves.</source>
    <translation>Eine Raupe, die auch hinten haftet, reißt, wenn sich die Fuge bewegt.</translation>
   </message>
@@ -4482,7 +4482,7 @@
    <translation>Eine Bruchlinie braucht zwei Stellen, die auseinander liegen: noch einmal zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A coat alone cracks over a joint that moves.</source>
    <translation>Eine Beschichtung allein reißt über einer Fuge, die sich bewegt.</translation>
   </message>
@@ -4497,7 +4497,7 @@
    <translation>Eine Koordinate ist keine endliche Zahl: die Stelle noch einmal angeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A cut that reaches the fold is a hole the size of a finger.</source>
    <translation>Ein Schnitt bis in den Knick ist ein fingergroßes Loch.</translation>
   </message>
@@ -4517,7 +4517,7 @@
    <translation>Ein Blech, wo ein Dach an eine höhere Wand stößt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A fold at the edge is a funnel for water. Cut it open, press it down, patch it.</source>
    <translation>Eine Falte am Rand ist ein Trichter für Wasser. Aufschneiden, andrücken, überkleben.</translation>
   </message>
@@ -4527,7 +4527,7 @@
    <translation>Ein Rahmen braucht drei oder mehr Ecken und darf sich nicht kreuzen: noch einmal zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A gap of a finger's width lets out more warmth than it looks.</source>
    <translation>Eine fingerbreite Lücke lässt mehr Wärme hinaus, als man meint.</translation>
   </message>
@@ -4567,7 +4567,7 @@
    <translation>Eine nicht abgedichtete Überlappung der Wasserschutzschicht auf einer Fläche, die flacher ist als die Grenze für waagerecht (1:48, wenn das Projekt nichts anderes sagt), mit der Außenseite oben. Ein Randblech über der Unterdeckung eines steilen Daches wird übergangen: Am Ortgang fällt das Dach aus der Zeichnung heraus.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A lap that runs out of its mark is short somewhere.</source>
    <translation>Eine Überlappung, die aus ihrer Markierung läuft, ist irgendwo zu kurz.</translation>
   </message>
@@ -4642,7 +4642,7 @@
    <translation>Ein Foto.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A pipe that moves tears its collar.</source>
    <translation>Ein Rohr, das sich bewegt, reißt seine Manschette ab.</translation>
   </message>
@@ -4707,7 +4707,7 @@
    <translation>Eine Einstellung: die flachste Neigung, die der IBC für eine Dachbahn auf flacher Neigung erlaubt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A sheet that spans a corner tears when somebody leans on it.</source>
    <translation>Eine Bahn, die eine Ecke überspannt, reißt, wenn sich jemand dagegen lehnt.</translation>
   </message>
@@ -4727,7 +4727,7 @@
    <translation>Klebeband über dem Stoß, eine Dichtstoffraupe oder Dichtung dazwischen oder eine verklebte Bahn über beide. Ist der Anschluss auf eine Weise abgedichtet, die die Zeichnung nicht zeigen kann, das an diesem Anschluss angeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A tape that grips one side by a few millimetres lets go there first.</source>
    <translation>Ein Klebeband, das eine Seite nur um wenige Millimeter fasst, löst sich dort zuerst.</translation>
   </message>
@@ -4823,7 +4823,7 @@
    <translation>Ein Ende am Rahmen: Die Schicht geht in der nächsten Zeichnung weiter.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>An end that faces up catches the water that runs down the wall.</source>
    <translation>Ein nach oben offenes Ende fängt das Wasser, das an der Wand herabläuft.</translation>
   </message>
@@ -4838,7 +4838,7 @@
    <translation>Brustblech</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Are its ends turned up or dammed, so that nothing runs off sideways into the wall?</source>
    <translation>Sind seine Enden aufgekantet oder geschlossen, so dass nichts seitlich in die Wand läuft?</translation>
   </message>
@@ -4969,8 +4969,8 @@
    <translation>Mauerwerk aus Blocksteinen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/guiding.py" />
-   <location filename="../../enclosure_app/planning/tracing.py" />
+   <location filename="../../enclosure_app/planning/tracing/guiding.py" />
+   <location filename="../../enclosure_app/planning/tracing/tracing.py" />
    <source>Both clicks lie on one place: click where the sheet starts and where it ends.</source>
    <translation>Beide Klicks liegen auf einer Stelle: anklicken, wo die Bahn anfängt und wo sie endet.</translation>
   </message>
@@ -5273,67 +5273,67 @@
    <translation>Tiefe des Fensterrahmens</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Do its lengths lap each other, and is the lap sealed where it is to be?</source>
    <translation>Überlappen sich die einzelnen Längen, und ist die Überlappung abgedichtet, wo sie es sein soll?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Do the fasteners have caps or washers, flush and none torn through?</source>
    <translation>Haben die Befestigungen Kappen oder Scheiben, bündig und keine durchgerissen?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Do the fasteners sit in studs or battens, as close as the maker says?</source>
    <translation>Sitzen die Befestigungen in Ständern oder Latten, so dicht, wie der Hersteller es verlangt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Do the two lie tight against each other, with every gap filled?</source>
    <translation>Liegen beide dicht aneinander, und ist jede Lücke gefüllt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does it fall to the outside all along, with no place where water stands?</source>
    <translation>Hat es durchgehend Gefälle nach außen, ohne eine Stelle, an der Wasser steht?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does it sit in the middle, with about the same width on each side of the joint?</source>
    <translation>Sitzt es mittig, mit etwa gleicher Breite auf beiden Seiten der Fuge?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does its back stand up behind the frame, and is the front edge left open?</source>
    <translation>Steht die Rückseite hinter dem Rahmen hoch, und ist die Vorderkante offen geblieben?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does its lower edge stand clear of the face below and bend to a drip?</source>
    <translation>Steht die Unterkante frei von der Fläche darunter, mit einer Tropfkante?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does the edge lie flat, with no wrinkle and no fishmouth that leads in?</source>
    <translation>Liegt der Rand flach, ohne Falte und ohne Fischmaul, das nach innen führt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does the sheet above lap over the collar's upper edge, or is that edge sealed?</source>
    <translation>Überlappt die Bahn darüber den oberen Rand der Manschette, oder ist dieser Rand abgedichtet?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does the sheet lie tight in the fold, with no hollow behind it?</source>
    <translation>Liegt die Bahn satt im Knick, ohne Hohlraum dahinter?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does {over} lie over {under}, as drawn?</source>
    <translation>Liegt {over} über {under}, wie gezeichnet?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does {over} lie over {under}, so that water runs off over the joint?</source>
    <translation>Liegt {over} über {under}, so dass Wasser über die Fuge abläuft?</translation>
   </message>
@@ -5415,7 +5415,7 @@
    <translation>Kanal</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Dust, frost and damp keep it from sticking, and nobody sees it later.</source>
    <translation>Staub, Frost und Feuchte verhindern das Haften, und später sieht es niemand.</translation>
   </message>
@@ -5425,7 +5425,7 @@
    <translation>EN 1745 übliche Verblendziegel, aus dem Gedächtnis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Each is a hole; look across it against the light.</source>
    <translation>Jede ist ein Loch; gegen das Licht darüber hinwegsehen.</translation>
   </message>
@@ -5525,7 +5525,7 @@
    <translation>Mangel</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Feel it with a finger or use a mirror; the far side is the one left out.</source>
    <translation>Mit dem Finger fühlen oder einen Spiegel nehmen; vergessen wird die abgewandte Seite.</translation>
   </message>
@@ -5617,7 +5617,7 @@
    <translation>Kaschierte Dämmplatte, Stöße verklebt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_folds.py" />
+   <location filename="../../enclosure_app/planning/site_list/folds.py" />
    <source>Fold of {sheet}</source>
    <translation>Knick: {sheet}</translation>
   </message>
@@ -6059,72 +6059,72 @@
    <translation>International Residential Code R905.1.2: 24 in innerhalb der Wandflucht, auf steilen Dächern 36 in in der Schräge (aus dem Gedächtnis); National Building Code of Canada 9.26.5.1: 900 mm die Schräge hinauf bis zu einer Linie 300 mm innerhalb der Innenseite der Wand (gelesen).</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is it pressed down with a roller over its whole width?</source>
    <translation>Ist es mit der Rolle auf ganzer Breite angedrückt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is it sealed all round, also below and behind, where one cannot see?</source>
    <translation>Ist es rundum abgedichtet, auch unten und hinten, wo man es nicht sieht?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is no cut left open at the corner, and is each patched with a piece of its own?</source>
    <translation>Ist an der Ecke kein Schnitt offen, und ist jeder mit einem eigenen Stück überklebt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the bead as wide as drawn, and about half as deep as it is wide?</source>
    <translation>Ist die Raupe so breit wie gezeichnet und etwa halb so tief wie breit?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the bead tooled against both sides, with no break, bubble or skin?</source>
    <translation>Ist die Raupe an beide Seiten angedrückt und geglättet, ohne Lücke, Blase oder Haut?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the coat free of pinholes, thin spots and bare edges?</source>
    <translation>Ist die Beschichtung frei von Poren, dünnen Stellen und bloßen Kanten?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the gasket squeezed all along, and whole at corners and ends?</source>
    <translation>Ist das Dichtband durchgehend zusammengedrückt und an Ecken und Enden ganz?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the joint filled or reinforced first, and the coat carried on over both sides?</source>
    <translation>Ist die Fuge zuerst gefüllt oder verstärkt und die Beschichtung über beide Seiten geführt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the joint sealed all along, as the drawing says?</source>
    <translation>Ist die Fuge durchgehend abgedichtet, wie es die Zeichnung sagt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the lap wide enough all along? Look for the line marked on the sheet.</source>
    <translation>Ist die Überlappung durchgehend breit genug? Auf die Markierung auf der Bahn achten.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the sheet whole, and is every tear or spare hole taped over?</source>
    <translation>Ist die Bahn ganz und jeder Riss, jedes überzählige Loch überklebt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is there a backing rod or bond breaker behind the bead where the joint needs one?</source>
    <translation>Liegt hinter der Raupe eine Hinterfüllschnur oder ein Trennstreifen, wo die Fuge es braucht?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is what goes through held firm, so that it does not work loose?</source>
    <translation>Ist befestigt, was hindurchgeht, so dass es sich nicht lockert?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is what is about to be covered dry?</source>
    <translation>Ist trocken, was nun verdeckt wird?</translation>
   </message>
@@ -6134,7 +6134,7 @@
    <translation>Sie antwortet auf einen anderen Stand der Zeichnung.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>It catches what gets past the frame and has to let it out.</source>
    <translation>Sie fängt auf, was am Rahmen vorbeikommt, und muss es hinauslassen.</translation>
   </message>
@@ -6164,12 +6164,12 @@
    <translation>Über {count} Layer sagt sie nichts: {names}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>It seals only where it is pressed together.</source>
    <translation>Es dichtet nur, wo es zusammengedrückt ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>It sticks by pressure; a hand alone leaves channels of air and water.</source>
    <translation>Es haftet durch Druck; die Hand allein lässt Kanäle für Luft und Wasser.</translation>
   </message>
@@ -6445,7 +6445,7 @@
    <translation>Diese Schicht bitte selbst ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Look only from where you stand safely: guard rails, boards and a harness where one is needed. Local rules on working at height go before this list.</source>
    <translation>Nur von dort nachsehen, wo man sicher steht: Geländer, Beläge und, wo nötig, ein Gurt. Örtliche Regeln für Arbeiten in der Höhe gehen dieser Liste vor.</translation>
   </message>
@@ -6587,7 +6587,7 @@
    <translation>Keine Mindestlänge in der Schräge.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/guiding.py" />
+   <location filename="../../enclosure_app/planning/tracing/guiding.py" />
    <source>No line is drawn here: click on the line that the sheet follows.</source>
    <translation>Hier ist keine Linie gezeichnet: auf die Linie klicken, der die Bahn folgt.</translation>
   </message>
@@ -6659,7 +6659,7 @@
    <translation>Über {layers} ist nichts gesagt: nur Linienwerk.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Nothing shows afterwards which of the two went on first.</source>
    <translation>Hinterher zeigt nichts mehr, was von beiden zuerst kam.</translation>
   </message>
@@ -7248,7 +7248,7 @@
    <translation>Untersicht</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Soft or stained wood, or mould? Leave it open, keep others away from it, and have it judged by a qualified person before anything is covered.</source>
    <translation>Weiches oder verfärbtes Holz, oder Schimmel? Offen lassen, andere fernhalten und von einer Fachperson beurteilen lassen, bevor etwas verdeckt wird.</translation>
   </message>
@@ -7386,7 +7386,7 @@
    <translation>So, wie es gezeichnet ist, lässt es sich nicht bauen. Auf dem Gerüst wird dann eine der Überlappungen untergeschoben, geschlitzt oder umgedreht, und niemand entscheidet, welche.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>The drawing counts on it, and the products alone do not do it.</source>
    <translation>Die Zeichnung rechnet damit, und die Produkte allein leisten es nicht.</translation>
   </message>
@@ -7396,7 +7396,7 @@
    <translation>Die Zeichnung hat kein Layout „{name}“: eines von {names} wählen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>The drawing has {over} over {under}, against the run of the water. How is it built, and does a third sheet cover the edge that faces up?</source>
    <translation>Die Zeichnung hat {over} über {under}, gegen den Lauf des Wassers. Wie ist es gebaut, und deckt eine dritte Bahn die nach oben offene Kante?</translation>
   </message>
@@ -7406,7 +7406,7 @@
    <translation>Die Zeichnung ist in {units} gelesen. Wirklich gezeichnet ist sie in:</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>The drawing shows one cut; the joints of its lengths are beside it.</source>
    <translation>Die Zeichnung zeigt einen Schnitt; die Stöße der Längen liegen daneben.</translation>
   </message>
@@ -7451,17 +7451,17 @@
    <translation>Die Datei hat keine Endmarke: Was da ist, wurde gelesen, doch kann mehr fehlen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>The file names no units; read in {units}: {shown}.</source>
    <translation>Die Datei nennt keine Einheiten; gelesen in {units}: {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>The file says {header}, but is read in {units}: {shown}, and {odd}.</source>
    <translation>Die Datei sagt {header}, wird aber in {units} gelesen: {shown}, und {odd}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>The file says {header}; it is read in {units}, as told.</source>
    <translation>Die Datei sagt {header}; sie wird in {units} gelesen, wie angegeben.</translation>
   </message>
@@ -7586,7 +7586,7 @@
    <translation>Die Bahn auf der Schalung unter der Dachdeckung.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>The sheet that goes on uphill goes on later, and over the one below.</source>
    <translation>Die Bahn, die bergauf weitergeht, kommt später und über die untere.</translation>
   </message>
@@ -7606,7 +7606,7 @@
    <translation>Nach dem Verlauf ist die breiteste Lücke {bottleneck:.1f} mm breit, nach der Öffnung {opening:.1f} mm: Eines von beiden stimmt nicht, also diese Schicht bitte selbst ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/tracing.py" />
+   <location filename="../../enclosure_app/planning/tracing/tracing.py" />
    <source>The traced line turns too tightly for a sheet {distance} off it on that side: choose the other side, or a smaller distance.</source>
    <translation>Die nachgezogene Linie biegt für eine Bahn {distance} daneben auf dieser Seite zu eng ab: die andere Seite wählen oder einen kleineren Abstand.</translation>
   </message>
@@ -7691,7 +7691,7 @@
    <translation>Die Marke „{word}“ steht jenseits der Schnittenden; sie zählt bei {x:.0f},{y:.0f}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/tracing.py" />
+   <location filename="../../enclosure_app/planning/tracing/tracing.py" />
    <source>There are no drawn lines to follow here: import a drawing, or sketch the sheet.</source>
    <translation>Hier sind keine gezeichneten Linien, denen man folgen könnte: eine Zeichnung laden oder die Bahn skizzieren.</translation>
   </message>
@@ -7756,7 +7756,7 @@
    <translation>Diese Bahnen lassen sich in keiner Reihenfolge anbringen: {chain}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/tracing.py" />
+   <location filename="../../enclosure_app/planning/tracing/tracing.py" />
    <source>These two places are not joined by drawn lines: the lines at the first place come no nearer to those at the second than {gap}. Trace up to there and begin again on the other side, or draw the missing line.</source>
    <translation>Diese beiden Stellen sind nicht durch gezeichnete Linien verbunden: Die Linien an der ersten kommen denen an der zweiten nicht näher als {gap}. Bis dorthin nachziehen und auf der anderen Seite neu anfangen, oder die fehlende Linie zeichnen.</translation>
   </message>
@@ -7786,7 +7786,7 @@
    <translation>Das ist eine eigene Notiz, die bei einem Befund steht und auf keinen antwortet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>This list reminds; it replaces neither the makers' instructions nor local codes nor the judgement of licensed people.</source>
    <translation>Diese Liste erinnert; sie ersetzt weder die Angaben der Hersteller noch örtliche Vorschriften noch das Urteil zugelassener Fachleute.</translation>
   </message>
@@ -7796,7 +7796,7 @@
    <translation>Dieses Blatt ist eine Hilfe zur Beurteilung. Es zeigt, was ein Programm in einer Zeichnung gefunden hat, nicht, was gebaut ist. Örtliche Vorschriften, die Angaben der Hersteller und die Entscheidung zugelassener Fachleute gehen vor. Arbeiten in der Höhe verlangen Absturzsicherung. Wo Fäulnis oder Schimmel verborgen sein können, das Tragwerk untersuchen lassen und sich schützen, bevor etwas geöffnet wird.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Three sheets meet there; one in the wrong order leads water in.</source>
    <translation>Dort treffen drei Bahnen zusammen; eine in falscher Reihenfolge führt Wasser hinein.</translation>
   </message>
@@ -7827,12 +7827,12 @@
    <translation>Zu tun: {advice}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Too thin a coat has holes when it dries; afterwards it can hardly be measured.</source>
    <translation>Eine zu dünne Beschichtung hat nach dem Trocknen Löcher; danach lässt sie sich kaum noch messen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Too thin it tears, too deep it cannot stretch.</source>
    <translation>Zu dünn reißt sie, zu tief kann sie sich nicht dehnen.</translation>
   </message>
@@ -8050,12 +8050,12 @@
    <translation>Wandfuß</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Was the ground dry, clean and, where the maker asks for it, primed?</source>
    <translation>War der Untergrund trocken, sauber und, wo der Hersteller es verlangt, grundiert?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Was the thickness measured wet, and written down?</source>
    <translation>Wurde die Dicke nass gemessen und aufgeschrieben?</translation>
   </message>
@@ -8071,22 +8071,22 @@
    <translation>Auf {sheets} steht hier Wasser und kann nicht abfließen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Water that is built in stays in.</source>
    <translation>Eingebautes Wasser bleibt drin.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Water that runs down gets in behind an edge that faces up.</source>
    <translation>Herablaufendes Wasser gelangt hinter eine nach oben offene Kante.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Water that runs down the sheet goes in behind an edge that lies on top.</source>
    <translation>Wasser, das an der Bahn herabläuft, gelangt hinter einen Rand, der obenauf liegt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Water that stands finds the next screw hole or joint.</source>
    <translation>Stehendes Wasser findet das nächste Schraubenloch oder die nächste Fuge.</translation>
   </message>
@@ -8126,7 +8126,7 @@
    <translation>Was hinter die Wasserschutzschicht gelangt, nässt Beplankung und Tragwerk, wo nichts es bald trocknet. Fäulnis und Schimmel kommen lange, bevor innen ein Fleck zu sehen ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>What is fixed to boards alone flaps in the wind and tears.</source>
    <translation>Was nur an Platten befestigt ist, flattert im Wind und reißt.</translation>
   </message>
@@ -8136,7 +8136,7 @@
    <translation>Das Ausgewählte ist auf {layers}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>What it collects leaves at its ends.</source>
    <translation>Was es sammelt, läuft an seinen Enden ab.</translation>
   </message>
@@ -8232,12 +8232,12 @@
    <translation>Wo Stöße vorkommen, mindestens 6 in.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Where the fold comes to a corner, was it folded in the right order, the piece that sheds the water last?</source>
    <translation>Wo der Knick auf eine Ecke trifft: Ist in der richtigen Reihenfolge gefaltet, das wasserführende Stück zuletzt?</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Where two lengths meet, does the upper one lap over the lower one?</source>
    <translation>Wo zwei Längen zusammentreffen: Überlappt die obere die untere?</translation>
   </message>
@@ -8299,7 +8299,7 @@
    <translation>Fensterbank</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Without one the drop runs back under the edge and down the wall.</source>
    <translation>Ohne sie läuft der Tropfen unter der Kante zurück und an der Wand herab.</translation>
   </message>
@@ -8324,7 +8324,7 @@
    <translation>Holzfaserplatte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Work that follows makes holes, and the next trade covers them.</source>
    <translation>Die folgenden Arbeiten machen Löcher, und das nächste Gewerk verdeckt sie.</translation>
   </message>
@@ -8522,7 +8522,7 @@
    <translation>Manschette</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_questions.py" />
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <location filename="../../resources/limits.toml" />
    <location filename="../../resources/products.toml" />
    <source>common practice, no source</source>
@@ -8962,12 +8962,12 @@
    <translation>herausgegeben von {who}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>its dimensions read as millimetres ({says})</source>
    <translation>ihre Bemaßungen lesen sich als Millimeter ({says})</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>its dimensions read as {units} ({measured:g} is dimensioned {says})</source>
    <translation>ihre Bemaßungen lesen sich als {units} ({measured:g} ist mit {says} bemaßt)</translation>
   </message>
@@ -8977,7 +8977,7 @@
    <translation>ihr Name ist ungültig</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>its texts would be {high} mm high</source>
    <translation>ihre Texte wären {high} mm hoch</translation>
   </message>
@@ -9303,7 +9303,7 @@
    <translation>aus</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>only so are its texts ({tall:.0f} mm high) and its extent usual</source>
    <translation>nur so sind ihre Texte ({tall:.0f} mm hoch) und ihre Ausdehnung üblich</translation>
   </message>
@@ -9644,7 +9644,7 @@
    <translation>die Wasserschutzschicht des Daches reicht an der Wand nicht hoch genug hinauf.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>the section would be {across:.4g} m across</source>
    <translation>der Schnitt wäre {across:.4g} m groß</translation>
   </message>
@@ -9835,12 +9835,12 @@
    <translation>Weg des Regens nach innen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>what it draws is as thick as its products are in {units}</source>
    <translation>was sie zeichnet, ist in {units} so dick wie seine Produkte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_joints.py" />
+   <location filename="../../enclosure_app/planning/site_list/joints.py" />
    <source>{bead} at {others}</source>
    <translation>{bead} an {others}</translation>
   </message>
@@ -9865,7 +9865,7 @@
    <translation>{both} überlappen sich in der Waagerechten, und nichts dichtet die Überlappung ab.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_joints.py" />
+   <location filename="../../enclosure_app/planning/site_list/joints.py" />
    <source>{both} meet</source>
    <translation>{both} stoßen aneinander</translation>
   </message>
@@ -10136,12 +10136,12 @@
    <translation>{count} Element „{kind}“</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>{file} does not say in which units it is drawn ({shown}, but {across}): say so with --units mm, cm, m, in or ft.</source>
    <translation>{file} sagt nicht, in welchen Einheiten sie gezeichnet ist ({shown}, aber {across}): bitte angeben mit --units mm, cm, m, in oder ft.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>{file} does not say in which units it is drawn: say so with --units mm, cm, m, in or ft.</source>
    <translation>{file} sagt nicht, in welchen Einheiten sie gezeichnet ist: bitte angeben mit --units mm, cm, m, in oder ft.</translation>
   </message>
@@ -10191,7 +10191,7 @@
    <translation>{file} ist die Zeichnung selbst: die markierte unter einem anderen Namen schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units.py" />
+   <location filename="../../enclosure_app/files/units/units.py" />
    <source>{file} says {header}, but {why}: say which with --units {other} or --units {units}.</source>
    <translation>{file} sagt {header}, aber {why}: bitte angeben, was gilt, mit --units {other} oder --units {units}.</translation>
   </message>
@@ -10418,7 +10418,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/network/network.py" />
-   <location filename="../../enclosure_app/planning/site_list_places.py" />
+   <location filename="../../enclosure_app/planning/site_list/places.py" />
    <source>{first} and {second}</source>
    <translation>{first} und {second}</translation>
   </message>
@@ -10504,7 +10504,7 @@
    <translation>{others} haben anders entschieden.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_joints.py" />
+   <location filename="../../enclosure_app/planning/site_list/joints.py" />
    <source>{over} over {under}</source>
    <translation>{over} über {under}</translation>
   </message>
@@ -10534,7 +10534,7 @@
    <translation>{path} ist kein lesbares PDF: neu speichern und noch einmal versuchen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_metal.py" />
+   <location filename="../../enclosure_app/planning/site_list/metal.py" />
    <source>{pipe} through {sheet}</source>
    <translation>{pipe} durch {sheet}</translation>
   </message>
@@ -10600,7 +10600,7 @@
    <translation>{state} von {who}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list_joints.py" />
+   <location filename="../../enclosure_app/planning/site_list/joints.py" />
    <source>{tape} on {others}</source>
    <translation>{tape} auf {others}</translation>
   </message>

@@ -19,7 +19,7 @@ from ezdxf.path import from_hatch
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf.content import Content, content
 from enclosure_app.files.dxf.document import Document, open_document
-from enclosure_app.files.raw import RawPath
+from enclosure_app.files.dxf.raw import RawPath
 
 SAGITTA = 0.01
 DRAWN = {

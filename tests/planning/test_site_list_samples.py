@@ -10,7 +10,7 @@ from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.report import Joint, SectionResult
 from enclosure_app.network.joints import joined_in_works
-from enclosure_app.planning.site_list import site_list
+from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.resources import sample
 
 LIMITS = load_limits()

@@ -19,7 +19,7 @@ from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Points
 from enclosure_app.model.section import Section
-from enclosure_app.planning.notes_read import proposals
+from enclosure_app.planning.notes.reading import proposals
 from enclosure_app.window.main_window import MainWindow
 
 SCALE = 20.0

@@ -24,8 +24,8 @@ from enclosure_app.files.dxf.curves import (
     without_repeats,
 )
 from enclosure_app.files.dxf.placement import Placement, Plane
+from enclosure_app.files.dxf.raw import RawPath, Tag
 from enclosure_app.files.dxf.regions import Vertex, regions, run_points
-from enclosure_app.files.raw import RawPath, Tag
 from enclosure_app.model.place import Point, Points
 
 _SLACK = 1e-6

@@ -24,8 +24,8 @@ from enclosure_app.files.dxf.curves import (
 )
 from enclosure_app.files.dxf.hatches import hatch_paths
 from enclosure_app.files.dxf.placement import Placement, Plane
+from enclosure_app.files.dxf.raw import RawPath, Tag
 from enclosure_app.files.dxf.regions import Vertex, outline, ring_size, run_points
-from enclosure_app.files.raw import RawPath, Tag
 from enclosure_app.model.place import Point
 
 # Each converter takes entities of its own type; the table below holds them all.

@@ -18,11 +18,11 @@ from enclosure_app.files.dxf.inserts import attribute_placements, children, is_c
 from enclosure_app.files.dxf.own_marks import APPLICATION
 from enclosure_app.files.dxf.paths import CONVERTERS
 from enclosure_app.files.dxf.placement import Placement
+from enclosure_app.files.dxf.raw import Raw, RawDimension, RawPath, RawText, Tag
 from enclosure_app.files.dxf.styles import Style, Styles
 from enclosure_app.files.dxf.tally import MOST_INSERTS, Group, Tally
 from enclosure_app.files.dxf.texts import READERS, dimension_kind
 from enclosure_app.files.dxf.words import printable
-from enclosure_app.files.raw import Raw, RawDimension, RawPath, RawText, Tag
 from enclosure_app.model.drawing import Note
 from enclosure_app.model.place import Point
 from enclosure_app.progress import gone_through

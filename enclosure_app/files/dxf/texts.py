@@ -16,8 +16,8 @@ from ezdxf.math import Vec3
 from ezdxf.tools.text import fast_plain_mtext
 
 from enclosure_app.files.dxf.placement import Placement
+from enclosure_app.files.dxf.raw import Raw, RawDimension, RawLeader, RawText, Tag
 from enclosure_app.files.dxf.words import printable
-from enclosure_app.files.raw import Raw, RawDimension, RawLeader, RawText, Tag
 
 Reader = Callable[[Any, Tag, Placement], Iterable[Raw]]
 

@@ -6,10 +6,10 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
+from enclosure_app.files.dxf.raw import RawPath
 from enclosure_app.files.dxf.words import listed
 from enclosure_app.files.framing.outlines import Region, encloses, shape_of, without_twins
 from enclosure_app.files.framing.symbols import symbols_among
-from enclosure_app.files.raw import RawPath
 from enclosure_app.geometry.chaining import chain, tidy
 from enclosure_app.language import later, say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel

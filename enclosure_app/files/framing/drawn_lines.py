@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterator, Sequence
 from itertools import groupby
 
-from enclosure_app.files.raw import RawPath, Tag
+from enclosure_app.files.dxf.raw import RawPath, Tag
 from enclosure_app.model.place import Area, Points
 from enclosure_app.model.section import Piece, Section, Stroke
 

@@ -4,11 +4,11 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from enclosure_app.files.dxf.raw import RawPath
 from enclosure_app.files.dxf.words import listed
 from enclosure_app.files.framing.chains import handle_order
 from enclosure_app.files.framing.marks import NO_MARKS, Marks
 from enclosure_app.files.framing.outlines import Region, encloses, without_twins
-from enclosure_app.files.raw import RawPath
 from enclosure_app.geometry.chaining import canonical_ring, chain, signed_area, tidy
 from enclosure_app.geometry.clipping import within
 from enclosure_app.language import later, say

@@ -9,8 +9,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import product as every
 from math import atan2, degrees, dist, floor, inf
 
+from enclosure_app.files.dxf.raw import RawPath
 from enclosure_app.files.framing.breaks import is_break_line
-from enclosure_app.files.raw import RawPath
 from enclosure_app.geometry.chaining import chain
 from enclosure_app.geometry.touching import near_lines
 from enclosure_app.model.place import Line, Point, Points

@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.dxf.raw import RawPath, RawText, Tag
 from enclosure_app.files.framing.breaks import cut_off, ended_on, find_breaks
 from enclosure_app.files.framing.drawn_lines import drawn_of, paths_of
 from enclosure_app.files.framing.extents import around_all, frame_around
@@ -12,7 +13,6 @@ from enclosure_app.files.framing.gaps import around, break_lines_at, gaps_in, me
 from enclosure_app.files.framing.marks import Marks
 from enclosure_app.files.framing.sections import Material, sections_of
 from enclosure_app.files.maps.guesses import mark_of
-from enclosure_app.files.raw import RawPath, RawText, Tag
 from enclosure_app.geometry.chaining import chain
 from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import runs_of

@@ -6,13 +6,13 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.dxf.raw import RawPath, RawText
 from enclosure_app.files.dxf.words import listed
 from enclosure_app.files.framing.breaks import cut_off, ended_on, find_breaks
 from enclosure_app.files.framing.extents import around_all, frame_around
 from enclosure_app.files.framing.frames import Frame, drawn_frames
 from enclosure_app.files.framing.marks import NO_MARKS, Marks, written
 from enclosure_app.files.framing.titles import named
-from enclosure_app.files.raw import RawPath, RawText
 from enclosure_app.geometry.chaining import chain
 from enclosure_app.geometry.clipping import (
     Boxes,

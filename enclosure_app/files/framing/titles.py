@@ -6,9 +6,9 @@ from dataclasses import replace
 
 import numpy as np
 
+from enclosure_app.files.dxf.raw import RawText
 from enclosure_app.files.framing.extents import Box, box_of
 from enclosure_app.files.framing.frames import Frame
-from enclosure_app.files.raw import RawText
 
 TITLE = 80  # letters: a longer text is a note, not a title
 

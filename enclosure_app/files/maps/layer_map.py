@@ -8,13 +8,13 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
+from enclosure_app.files.dxf.raw import Tag
 from enclosure_app.files.maps import tables as wants
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.products import own_products
 from enclosure_app.files.maps.rule_book import books, limit_units
 from enclosure_app.files.maps.tables import Check, Complaints, meant
 from enclosure_app.files.maps.toml_lines import read_toml
-from enclosure_app.files.raw import Tag
 from enclosure_app.language import say
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow, Role

@@ -2,8 +2,8 @@
 
 from collections.abc import Mapping, Sequence
 
+from enclosure_app.files.dxf.raw import Tag
 from enclosure_app.files.maps.layer_map import LayerMap
-from enclosure_app.files.raw import Tag
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Product
 from enclosure_app.model.section import Stroke

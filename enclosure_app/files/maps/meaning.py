@@ -3,11 +3,11 @@
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping, Sequence
 
+from enclosure_app.files.dxf.raw import Tag
 from enclosure_app.files.dxf.words import listed
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.guesses import guess_row
 from enclosure_app.files.maps.layer_map import LayerMap
-from enclosure_app.files.raw import Tag
 from enclosure_app.language import say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.layer import LayerRow, Role

@@ -14,7 +14,7 @@ from enclosure_app.planning.revision.comparing import (
 )
 from enclosure_app.planning.revision.matching import spots_matched
 from enclosure_app.planning.revision.spots import Fate, Spot
-from enclosure_app.planning.site_list import SiteList
+from enclosure_app.planning.site_list.listing import SiteList
 
 
 def looks_carried(

@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from enclosure_app.drawing.placement import Box
-from enclosure_app.files.raw import Raw, RawLeader, RawPath, RawText
+from enclosure_app.files.dxf.raw import Raw, RawLeader, RawPath, RawText
 from enclosure_app.model.place import Points
 
 LETTER = 0.9  # of the height of a text: the breadth of a letter of a usual line font

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from math import dist
 from pathlib import Path, PureWindowsPath
 
-from enclosure_app.files.raw import Raw, RawPath
+from enclosure_app.files.dxf.raw import Raw, RawPath
 from enclosure_app.model.place import Area, Points
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Piece

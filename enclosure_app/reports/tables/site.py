@@ -8,9 +8,9 @@ from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.planning.site_list import SiteList
-from enclosure_app.planning.site_list_places import SitePlace
-from enclosure_app.planning.site_list_questions import LIMITS, Question
+from enclosure_app.planning.site_list.listing import SiteList
+from enclosure_app.planning.site_list.places import SitePlace
+from enclosure_app.planning.site_list.questions import LIMITS, Question
 from enclosure_app.reports.photograph_names import file_names
 from enclosure_app.reports.tables.table import (
     Column,

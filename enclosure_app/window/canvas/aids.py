@@ -9,7 +9,7 @@ from math import atan2, degrees
 from enclosure_app.geometry.editing import turned
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Point
-from enclosure_app.planning.guiding import Lay
+from enclosure_app.planning.tracing.guiding import Lay
 
 STEP = 15.0  # degrees
 

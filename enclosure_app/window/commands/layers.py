@@ -7,7 +7,7 @@ from functools import partial
 from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.layers_said import Said, said
+from enclosure_app.files.framing.layers_said import Said, said
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.guesses import guess_of
 from enclosure_app.language import say, say_count

@@ -7,7 +7,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.layers_said import Said, guessed_rows, layers_of, mapped
+from enclosure_app.files.framing.layers_said import Said, guessed_rows, layers_of, mapped
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.layer_map import LayerMap, load_layer_map
 from enclosure_app.files.maps.writing import map_of, save_layer_map

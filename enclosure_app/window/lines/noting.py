@@ -7,7 +7,7 @@ from PySide6.QtCore import QObject, Signal
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
-from enclosure_app.planning.notes_read import Proposal, proposals
+from enclosure_app.planning.notes.reading import Proposal, proposals
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.lines.giving import given_product
 

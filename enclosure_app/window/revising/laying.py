@@ -14,7 +14,7 @@ from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Revision, brought_over, compared, looks_carried
-from enclosure_app.planning.site_list import site_list
+from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.orders import Order
 from enclosure_app.window.checking import judge

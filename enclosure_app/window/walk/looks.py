@@ -16,8 +16,8 @@ from PySide6.QtWidgets import (
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.planning.site_list_places import SitePlace
-from enclosure_app.planning.site_list_questions import Question
+from enclosure_app.planning.site_list.places import SitePlace
+from enclosure_app.planning.site_list.questions import Question
 
 ANSWERS = (Seen.IN_ORDER, Seen.NOT_IN_ORDER, Seen.HIDDEN)
 

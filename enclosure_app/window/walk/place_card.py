@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.said.site_check import SiteCheck
-from enclosure_app.planning.site_list_places import SitePlace
+from enclosure_app.planning.site_list.places import SitePlace
 from enclosure_app.window.walk.looks import Looks
 from enclosure_app.window.words.labels import control_word
 

@@ -9,7 +9,7 @@ from enclosure_app.language import say
 from enclosure_app.model.said.moment import shown
 from enclosure_app.model.said.sign_off import SignOff
 from enclosure_app.model.standing.sign_offs import Signed
-from enclosure_app.planning.site_list_questions import LIMITS
+from enclosure_app.planning.site_list.questions import LIMITS
 from enclosure_app.window.walk.stops import Round, Stop
 from enclosure_app.window.walk.summary import open_words, summary
 

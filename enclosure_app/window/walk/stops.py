@@ -10,8 +10,8 @@ from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.decision import State
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.planning.site_list import SiteList
-from enclosure_app.planning.site_list_places import SitePlace
+from enclosure_app.planning.site_list.listing import SiteList
+from enclosure_app.planning.site_list.places import SitePlace
 from enclosure_app.window.canvas.composition import numbers_of
 
 

@@ -9,7 +9,7 @@ from ezdxf.document import Drawing
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf.content import Content, content
 from enclosure_app.files.dxf.document import Document
-from enclosure_app.files.raw import RawPath
+from enclosure_app.files.dxf.raw import RawPath
 
 Reread = Callable[..., Content]
 

@@ -12,7 +12,7 @@ from ezdxf.document import Drawing
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf.content import content
 from enclosure_app.files.dxf.document import Document, open_document
-from enclosure_app.files.raw import RawPath, RawText
+from enclosure_app.files.dxf.raw import RawPath, RawText
 from enclosure_app.model.drawing import NoteLevel
 
 WALL = ((100.0, 200.0), (100.0, 2700.0))

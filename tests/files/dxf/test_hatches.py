@@ -9,7 +9,7 @@ from ezdxf.document import Drawing
 from ezdxf.entities import Hatch
 
 from enclosure_app.files.dxf.content import Content
-from enclosure_app.files.raw import RawPath
+from enclosure_app.files.dxf.raw import RawPath
 from enclosure_app.model.place import Points
 
 Reread = Callable[..., Content]

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 
 from enclosure_app.files.dxf.content import Content, content
 from enclosure_app.files.dxf.document import Document
-from enclosure_app.files.raw import RawPath, RawText
+from enclosure_app.files.dxf.raw import RawPath, RawText
 
 Reread = Callable[..., Content]
 FACTORS = st.sampled_from([1.0, 2.0, -1.0, 0.5, -3.0])

@@ -9,7 +9,7 @@ import pytest
 from ezdxf.document import Drawing
 
 from enclosure_app.files.dxf.content import Content
-from enclosure_app.files.raw import RawPath
+from enclosure_app.files.dxf.raw import RawPath
 from enclosure_app.model.place import Points
 
 Reread = Callable[..., Content]

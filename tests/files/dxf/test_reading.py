@@ -8,7 +8,7 @@ from ezdxf.document import Drawing
 
 from enclosure_app.files.dxf.content import Content, content
 from enclosure_app.files.dxf.document import Document
-from enclosure_app.files.raw import RawPath, RawText, Tag
+from enclosure_app.files.dxf.raw import RawPath, RawText, Tag
 
 Reread = Callable[..., Content]
 

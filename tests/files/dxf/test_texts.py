@@ -10,7 +10,7 @@ from ezdxf.math import Vec2
 from ezdxf.render.mleader import ConnectionSide
 
 from enclosure_app.files.dxf.content import Content
-from enclosure_app.files.raw import RawDimension, RawLeader, RawText
+from enclosure_app.files.dxf.raw import RawDimension, RawLeader, RawText
 
 Reread = Callable[..., Content]
 

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from enclosure_app.files.dxf.raw import RawPath, Tag
 from enclosure_app.files.framing.chains import Drawn, handle_order, pieces_from
-from enclosure_app.files.raw import RawPath, Tag
 from enclosure_app.model.drawing import NoteLevel
 from enclosure_app.model.place import Area, Line, Points
 from enclosure_app.model.product import Bond, Control, Kind, Product

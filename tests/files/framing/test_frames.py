@@ -1,7 +1,7 @@
 """Frames are the closed outlines on the layers that the map calls so."""
 
+from enclosure_app.files.dxf.raw import RawPath, Tag
 from enclosure_app.files.framing.frames import Frame, drawn_frames
-from enclosure_app.files.raw import RawPath, Tag
 from enclosure_app.model.place import Points
 
 

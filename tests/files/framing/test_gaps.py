@@ -2,8 +2,8 @@
 
 from time import process_time
 
+from enclosure_app.files.dxf.raw import RawPath, Tag
 from enclosure_app.files.framing.gaps import break_lines_at, gaps_in
-from enclosure_app.files.raw import RawPath, Tag
 from enclosure_app.model.place import Line, Points
 from enclosure_app.model.section import Piece
 

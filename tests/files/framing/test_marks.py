@@ -1,8 +1,8 @@
 """Marks come from whole words, and from the person."""
 
+from enclosure_app.files.dxf.raw import RawText, Tag
 from enclosure_app.files.framing.marks import Marks, missing, written
 from enclosure_app.files.maps.guesses import mark_of
-from enclosure_app.files.raw import RawText, Tag
 from enclosure_app.model.section import Section
 
 RING = ((0, 0), (10, 0), (10, 10), (0, 10))

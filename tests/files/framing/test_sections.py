@@ -9,10 +9,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.dxf.raw import RawPath, RawText, Tag
 from enclosure_app.files.framing.marks import Marks
 from enclosure_app.files.framing.sections import Material, sections_of
 from enclosure_app.files.maps.guesses import mark_of
-from enclosure_app.files.raw import RawPath, RawText, Tag
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.product import Bond, Kind, Product
 from enclosure_app.model.section import DOWN, Break, Piece, Stroke

@@ -1,8 +1,8 @@
 """Sections are named by the title that stands by their frame."""
 
+from enclosure_app.files.dxf.raw import RawText, Tag
 from enclosure_app.files.framing.frames import Frame
 from enclosure_app.files.framing.titles import named
-from enclosure_app.files.raw import RawText, Tag
 from enclosure_app.model.place import Point
 
 LEFT = Frame(((0, 0), (1000, 0), (1000, 1000), (0, 1000)))

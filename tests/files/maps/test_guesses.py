@@ -7,10 +7,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from enclosure_app.files.dxf.raw import Tag
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.guesses import Sureness, guess_of, guess_row, mark_of
 from enclosure_app.files.maps.layer_map import LayerMap, LayerRow
-from enclosure_app.files.raw import Tag
 from enclosure_app.resources import resource
 
 PRODUCTS = load_products()

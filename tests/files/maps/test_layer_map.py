@@ -8,9 +8,9 @@ from time import process_time
 import pytest
 
 from enclosure_app.errors import EnclosureError, ListedError
+from enclosure_app.files.dxf.raw import Tag
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.layer_map import LayerMap, LayerRow, load_layer_map
-from enclosure_app.files.raw import Tag
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Bond, Control, Kind
 

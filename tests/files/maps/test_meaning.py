@@ -1,9 +1,9 @@
 """What a layer means comes from the map, or from its name."""
 
+from enclosure_app.files.dxf.raw import Tag
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.layer_map import LayerMap, LayerRow
 from enclosure_app.files.maps.meaning import Meaning, layers_named
-from enclosure_app.files.raw import Tag
 from enclosure_app.model.drawing import NoteLevel
 from enclosure_app.model.place import Line
 from enclosure_app.model.section import Piece

@@ -11,7 +11,7 @@ from enclosure_app.model.standing.whereabouts import homeless
 from enclosure_app.planning.revision import Revision, looks_carried
 from enclosure_app.planning.revision.comparing import GONE
 from enclosure_app.planning.revision.site_lists import spots_of
-from enclosure_app.planning.site_list import SiteList, site_list
+from enclosure_app.planning.site_list.listing import SiteList, site_list
 from tests.planning.revision.test_sections import EAVE, elsewhere
 from tests.planning.revision.walls import found_in, laid_over, limits, project
 

@@ -4,7 +4,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from enclosure_app.drawing.placement import Box
-from enclosure_app.files.raw import RawLeader, RawPath, RawText, Tag
+from enclosure_app.files.dxf.raw import RawLeader, RawPath, RawText, Tag
 from enclosure_app.reports.dxf.room import Room
 
 TAG = Tag("LINE", "1", "wall")

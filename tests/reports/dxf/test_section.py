@@ -7,7 +7,7 @@ import pytest
 
 from enclosure_app.drawing.placement import Box, box_around
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.files.raw import RawText, Tag
+from enclosure_app.files.dxf.raw import RawText, Tag
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.reports.dxf.entities import Ring, Shape, Way, Words

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from pathlib import Path
 
-from enclosure_app.files.raw import RawPath, RawText, Tag
+from enclosure_app.files.dxf.raw import RawPath, RawText, Tag
 from enclosure_app.model.place import Line
 from enclosure_app.model.section import Piece
 from enclosure_app.reports.dxf.source import (

@@ -5,7 +5,7 @@ from datetime import UTC, datetime
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.planning.site_list import site_list
+from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.reports.tables.site import SeenList, limits_of_the_list, site_table
 from enclosure_app.reports.tables.table import Value
 from tests.drawing import eave

@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.planning.notes_read import Proposal
+from enclosure_app.planning.notes.reading import Proposal
 from enclosure_app.window.lines.noting import tells_more, with_notes
 from enclosure_app.window.main_window import MainWindow
 

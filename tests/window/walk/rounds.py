@@ -2,9 +2,9 @@
 
 from enclosure_app.model.product import Control
 from enclosure_app.model.said.site_check import SiteCheck
-from enclosure_app.planning.site_list import SiteList
-from enclosure_app.planning.site_list_places import SitePlace, said
-from enclosure_app.planning.site_list_questions import CENTRED, LAP_WIDTH, PRESSED
+from enclosure_app.planning.site_list.listing import SiteList
+from enclosure_app.planning.site_list.places import SitePlace, said
+from enclosure_app.planning.site_list.questions import CENTRED, LAP_WIDTH, PRESSED
 from enclosure_app.window.walk.stops import Round, round_of
 from tests.drawing import eave
 

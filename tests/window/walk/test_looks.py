@@ -6,7 +6,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.planning.site_list_questions import Question
+from enclosure_app.planning.site_list.questions import Question
 from enclosure_app.window.walk.looks import Looks, figures, look_line
 from tests.window.walk.rounds import LAP, TAPE
 

@@ -95,7 +95,7 @@ def test_what_is_done_stays_until_one_goes_on(page: WalkPage) -> None:
 
 def test_a_stop_that_is_gone_leaves_one_near_where_one_was(page: WalkPage) -> None:
     page.go_to(eave.GAP.key)
-    from enclosure_app.planning.site_list import SiteList  # noqa: PLC0415
+    from enclosure_app.planning.site_list.listing import SiteList  # noqa: PLC0415
     from enclosure_app.window.walk.stops import round_of  # noqa: PLC0415
 
     without = eave.result(findings=(eave.SHORT, eave.STOPS))

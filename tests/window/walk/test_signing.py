@@ -8,7 +8,7 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.model.said.sign_off import SignOff
 from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.model.standing.sign_offs import Signed
-from enclosure_app.planning.site_list import SiteList
+from enclosure_app.planning.site_list.listing import SiteList
 from enclosure_app.window.walk.signing import SignPage
 from enclosure_app.window.walk.stops import Round, round_of
 from tests.drawing import eave

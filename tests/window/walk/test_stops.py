@@ -5,7 +5,7 @@ from types import MappingProxyType
 
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.planning.site_list import SiteList
+from enclosure_app.planning.site_list.listing import SiteList
 from enclosure_app.window.walk.stops import Which, round_of
 from tests.drawing import eave
 from tests.window.walk.rounds import LAP, TAPE, eave_round

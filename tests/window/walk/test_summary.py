@@ -5,7 +5,7 @@ from types import MappingProxyType
 
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.planning.site_list import SiteList
+from enclosure_app.planning.site_list.listing import SiteList
 from enclosure_app.window.walk.stops import round_of
 from enclosure_app.window.walk.summary import name_of, named, open_words, summary
 from tests.drawing import eave

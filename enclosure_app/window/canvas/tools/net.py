@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.files.dxf.memory import kept_in_use, set_aside
 from enclosure_app.model.section import Piece, Section, Stroke
-from enclosure_app.planning.tracing import LineworkGraph, followed, graph_of
+from enclosure_app.planning.tracing.tracing import LineworkGraph, followed, graph_of
 
 _SMALL = 1500  # points of lines up to which the net is made at once
 _KEPT = 4

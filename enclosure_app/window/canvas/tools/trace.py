@@ -16,8 +16,8 @@ from enclosure_app.model.edits import add_piece
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
-from enclosure_app.planning.guiding import Lay, laid, on_line, outer_left, run_of
-from enclosure_app.planning.tracing import LineworkGraph, NotJoinedError
+from enclosure_app.planning.tracing.guiding import Lay, laid, on_line, outer_left, run_of
+from enclosure_app.planning.tracing.tracing import LineworkGraph, NotJoinedError
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.tools.net import Net
 from enclosure_app.window.canvas.tools.tool import Pointer, say

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.place import Point
-from enclosure_app.planning.guiding import legs, on_line
-from enclosure_app.planning.tracing import LineworkGraph, Way
+from enclosure_app.planning.tracing.guiding import legs, on_line
+from enclosure_app.planning.tracing.tracing import LineworkGraph, Way
 
 REACH = 24.0  # dots from a click to the line that it means
 

@@ -8,7 +8,7 @@ from PySide6.QtGui import QPainter, QPolygonF
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Point, Points
-from enclosure_app.planning.guiding import Lay
+from enclosure_app.planning.tracing.guiding import Lay
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink import pen
 from enclosure_app.window.canvas.lettering import words

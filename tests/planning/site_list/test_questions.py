@@ -4,7 +4,7 @@ import pytest
 
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.product import Bond, Kind
-from enclosure_app.planning.site_list_questions import PRACTICE, QUESTIONS, of_product
+from enclosure_app.planning.site_list.questions import PRACTICE, QUESTIONS, of_product
 
 PRODUCTS = load_products()
 

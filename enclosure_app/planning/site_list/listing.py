@@ -14,11 +14,11 @@ from enclosure_app.model.limits import Limits
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control, Kind
 from enclosure_app.model.report import SectionResult
-from enclosure_app.planning.site_list_folds import folds
-from enclosure_app.planning.site_list_joints import beads, butts, laps
-from enclosure_app.planning.site_list_metal import metal, passing
-from enclosure_app.planning.site_list_places import Drawn, SitePlace, drawn
-from enclosure_app.planning.site_list_questions import DAMP, HEIGHT
+from enclosure_app.planning.site_list.folds import folds
+from enclosure_app.planning.site_list.joints import beads, butts, laps
+from enclosure_app.planning.site_list.metal import metal, passing
+from enclosure_app.planning.site_list.places import Drawn, SitePlace, drawn
+from enclosure_app.planning.site_list.questions import DAMP, HEIGHT
 
 _SAME = 60.0  # mm: what has one key this near to each other is one place of several controls
 _HIGH = frozenset({Kind.ROOFING, Kind.UNDERLAYMENT, Kind.EAVE_MEMBRANE, Kind.DRIP_EDGE})

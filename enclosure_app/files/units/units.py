@@ -15,7 +15,7 @@ from types import MappingProxyType
 import numpy as np
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.raw import RawDimension
+from enclosure_app.files.dxf.raw import RawDimension
 from enclosure_app.language import say, written
 from enclosure_app.model.drawing import Note, NoteLevel, Units
 

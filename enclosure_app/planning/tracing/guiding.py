@@ -17,7 +17,7 @@ from enclosure_app.geometry.offsetting import run_beside
 from enclosure_app.language import say
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.section import Section
-from enclosure_app.planning.tracing import NotJoinedError, no_room, nothing_to_follow
+from enclosure_app.planning.tracing.tracing import NotJoinedError, no_room, nothing_to_follow
 
 STRAIGHT = 600.0  # mm: what a leg may bridge at most, since that is clicked and seen
 ROUND = 4.0  # so many times the straight distance is a long way round

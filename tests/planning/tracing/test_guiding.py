@@ -7,8 +7,8 @@ import pytest
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.linework.graph import LineworkGraph
 from enclosure_app.model.section import Section
-from enclosure_app.planning.guiding import Lay, laid, legs, on_line, outer_left, run_of
-from enclosure_app.planning.tracing import NotJoinedError
+from enclosure_app.planning.tracing.guiding import Lay, laid, legs, on_line, outer_left, run_of
+from enclosure_app.planning.tracing.tracing import NotJoinedError
 
 WALL = ((0.0, 0.0), (0.0, 1000.0))
 ROOF = ((-300.0, 1100.0), (1500.0, 2000.0))

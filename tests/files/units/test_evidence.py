@@ -6,11 +6,11 @@ import ezdxf
 
 from enclosure_app.files.dxf.content import content
 from enclosure_app.files.dxf.document import open_document
-from enclosure_app.files.evidence import evidence_of
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.layer_map import LayerMap, LayerRow
 from enclosure_app.files.maps.meaning import Meaning
-from enclosure_app.files.units import Evidence
+from enclosure_app.files.units.evidence import evidence_of
+from enclosure_app.files.units.units import Evidence
 
 ROWS = (
     LayerRow("SHEET", product="housewrap"),

@@ -1,7 +1,7 @@
 """Leaders, whole and in single lines, from their note to their tip."""
 
 from enclosure_app.model.section import Stroke, Text
-from enclosure_app.planning.leaders import leaders_of, notes_of
+from enclosure_app.planning.notes.leaders import leaders_of, notes_of
 
 NOTE = Text("GYPSUM BOARD", (1000, 0), 25, layer="NOTE")
 TIP = (400.0, -200.0)

@@ -11,7 +11,7 @@ from hypothesis import settings
 from hypothesis import strategies as st
 
 from enclosure_app.files.framing.drawn_lines import drawn_of
-from enclosure_app.files.layers_said import guessed_rows, layers_of, said, with_products
+from enclosure_app.files.framing.layers_said import guessed_rows, layers_of, said, with_products
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.reading import ReadOptions, read_drawing

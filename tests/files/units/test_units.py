@@ -8,8 +8,8 @@ import pickle
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.raw import RawDimension, Tag
-from enclosure_app.files.units import (
+from enclosure_app.files.dxf.raw import RawDimension, Tag
+from enclosure_app.files.units.units import (
     Evidence,
     UnitsError,
     judge_units,

@@ -7,8 +7,8 @@ from math import atan2, degrees, dist, pi
 from enclosure_app.language import say
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.product import Bond, Control, Kind
-from enclosure_app.planning import site_list_questions as ask
-from enclosure_app.planning.site_list_places import Drawn, SitePlace, said, title
+from enclosure_app.planning.site_list import questions as ask
+from enclosure_app.planning.site_list.places import Drawn, SitePlace, said, title
 
 _SHEETS = frozenset({Kind.SHEET, Kind.UNDERLAYMENT, Kind.EAVE_MEMBRANE, Kind.ROOFING, Kind.FLUID})
 _SHEET = (ask.TIGHT_CORNER, ask.FOLD_ORDER, ask.NO_CUT_CORNER)

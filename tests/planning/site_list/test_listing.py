@@ -10,7 +10,7 @@ from enclosure_app.model.pose import settle
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.planning.site_list import SiteList, site_list
+from enclosure_app.planning.site_list.listing import SiteList, site_list
 from tests.faulty_wall import WALL
 from tests.rules.junctions import US, head, run, section, wall_lap
 

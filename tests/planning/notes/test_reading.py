@@ -12,7 +12,7 @@ from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section, Stroke, Text
-from enclosure_app.planning.notes_read import Proposal, all_notes, proposals
+from enclosure_app.planning.notes.reading import Proposal, all_notes, proposals
 from enclosure_app.resources import sample
 
 FIRST = ("balcony-ledger", "eave-overhang", "wall-base", "window")

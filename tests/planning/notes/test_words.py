@@ -5,7 +5,7 @@ import tomllib
 import pytest
 
 from enclosure_app.files.maps.catalogue import load_products
-from enclosure_app.planning.note_words import named_in
+from enclosure_app.planning.notes.words import named_in
 from enclosure_app.resources import resource
 
 NOTES = {

@@ -8,7 +8,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section, Stroke
-from enclosure_app.planning.tracing import NotJoinedError, beside, graph_of, traced
+from enclosure_app.planning.tracing.tracing import NotJoinedError, beside, graph_of, traced
 
 FRAME = ((-50, -50), (500, -50), (500, 500), (-50, 500))
 

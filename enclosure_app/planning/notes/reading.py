@@ -10,8 +10,8 @@ from enclosure_app.geometry.closest import foot
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.product import Product
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.planning.leaders import Leader, leaders_of, notes_of
-from enclosure_app.planning.note_words import named_in
+from enclosure_app.planning.notes.leaders import Leader, leaders_of, notes_of
+from enclosure_app.planning.notes.words import named_in
 
 SHEET = 5.0  # mm: a sheet this near to a tip is meant before the area that the tip lies in
 TOUCH = 1.0  # text heights between a tip and the line that it means

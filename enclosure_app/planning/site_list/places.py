@@ -18,7 +18,7 @@ from enclosure_app.model.report import Joint, LayerResult, SectionResult
 from enclosure_app.network.network import Network
 from enclosure_app.network.order import Order
 from enclosure_app.network.walk import along_walk
-from enclosure_app.planning.site_list_questions import Question
+from enclosure_app.planning.site_list.questions import Question
 
 
 @dataclass(frozen=True, slots=True)

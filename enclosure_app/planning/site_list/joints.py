@@ -10,8 +10,8 @@ from enclosure_app.model.report import Joint, JointKind
 from enclosure_app.network.drainage import METAL, required_lap
 from enclosure_app.network.joints import joined_in_works
 from enclosure_app.network.laps import Lap, Sheet
-from enclosure_app.planning import site_list_questions as ask
-from enclosure_app.planning.site_list_places import (
+from enclosure_app.planning.site_list import questions as ask
+from enclosure_app.planning.site_list.places import (
     Drawn,
     SitePlace,
     centre,

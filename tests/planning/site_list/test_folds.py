@@ -7,8 +7,8 @@ import pytest
 from enclosure_app.checker import check_section
 from enclosure_app.model.place import Point
 from enclosure_app.model.section import Section
-from enclosure_app.planning.site_list_folds import folds
-from enclosure_app.planning.site_list_places import drawn
+from enclosure_app.planning.site_list.folds import folds
+from enclosure_app.planning.site_list.places import drawn
 from tests.rules.junctions import US, run, section
 
 OPEN = "self-adhered-permeable"

@@ -6,7 +6,7 @@ import pytest
 
 from enclosure_app.checker import check_section
 from enclosure_app.model.product import Control
-from enclosure_app.planning.site_list_places import (
+from enclosure_app.planning.site_list.places import (
     SitePlace,
     centre,
     drawn,
@@ -15,7 +15,7 @@ from enclosure_app.planning.site_list_places import (
     middle,
     said,
 )
-from enclosure_app.planning.site_list_questions import CLEAN, LAP_ORDER, PRESSED
+from enclosure_app.planning.site_list.questions import CLEAN, LAP_ORDER, PRESSED
 from tests.faulty_wall import WALL
 from tests.rules.junctions import US, box, run, section, wall_lap
 

@@ -2,8 +2,8 @@
 
 from enclosure_app.checker import check_section
 from enclosure_app.model.section import Section
-from enclosure_app.planning.site_list_metal import metal, passing
-from enclosure_app.planning.site_list_places import SitePlace, drawn
+from enclosure_app.planning.site_list.metal import metal, passing
+from enclosure_app.planning.site_list.places import SitePlace, drawn
 from tests.faulty_wall import WALL
 from tests.rules.junctions import US, box, head, run, section
 

@@ -2,9 +2,9 @@
 
 from enclosure_app.checker import check_section
 from enclosure_app.model.section import Section
-from enclosure_app.planning.site_list import site_list
-from enclosure_app.planning.site_list_places import SitePlace
-from enclosure_app.planning.site_list_questions import Question
+from enclosure_app.planning.site_list.listing import site_list
+from enclosure_app.planning.site_list.places import SitePlace
+from enclosure_app.planning.site_list.questions import Question
 from tests.faulty_wall import WALL
 from tests.rules.junctions import US, box, run, section, wall_lap
 

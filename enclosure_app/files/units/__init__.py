@@ -1,0 +1,1 @@
+"""In what units a drawing is drawn."""

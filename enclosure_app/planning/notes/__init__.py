@@ -1,0 +1,1 @@
+"""The drawing's notes: what they name, and the lines that they mean."""

@@ -1,0 +1,1 @@
+"""What to look at on site, place by place, whether or not anything is wrong."""

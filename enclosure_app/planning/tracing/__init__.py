@@ -1,0 +1,1 @@
+"""Guided tracing: from clicks to a run along drawn lines."""
