@@ -8,7 +8,7 @@ from typing import TypeVar
 
 import numpy as np
 
-from enclosure_app.geometry.rows import unlike
+from enclosure_app.geometry.rims.rows import unlike
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.finding import Finding, Severity

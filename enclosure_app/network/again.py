@@ -11,21 +11,21 @@ from typing import TypeVar
 
 import numpy as np
 
-from enclosure_app.geometry.closed_curve import difference
-from enclosure_app.geometry.rims import Floats
-from enclosure_app.geometry.rows import unlike
+from enclosure_app.geometry.rims.closed_curve import difference
+from enclosure_app.geometry.rims.rims import Floats
+from enclosure_app.geometry.rims.rows import unlike
 from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.network.bodies import Bodies, bodies_again, bodies_of
-from enclosure_app.network.laps import Lap
+from enclosure_app.network.fabric.bodies import Bodies, bodies_again, bodies_of
+from enclosure_app.network.fabric.reweaving import Moved
+from enclosure_app.network.joints.laps import Lap
 from enclosure_app.network.layer import Layer, same_layer, trace_again, trace_layer
 from enclosure_app.network.network import Network, hides, over_whom, pairs_laid, rain_on
 from enclosure_app.network.order import building_order
 from enclosure_app.network.rain.ground_again import Sides
 from enclosure_app.network.rain.rain import Rain
 from enclosure_app.network.rain.rain_again import Pieces, rain_again
-from enclosure_app.network.reweaving import Moved
 
 _JUDGED_APART = {"name", "pieces", "products", "strokes", "taken", "texts", "by_name"}
 _GROUND = [field.name for field in fields(Section) if field.name not in _JUDGED_APART]

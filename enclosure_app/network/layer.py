@@ -8,23 +8,30 @@ from itertools import product
 import numpy as np
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.rims import Bools, Floats, Ints
-from enclosure_app.geometry.rows import unlike
+from enclosure_app.geometry.rims.rims import Bools, Floats, Ints
+from enclosure_app.geometry.rims.rows import unlike
 from enclosure_app.language import later, say
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control, layer_words
 from enclosure_app.model.report import Joint, Lift
 from enclosure_app.model.section import Section
-from enclosure_app.network.bodies import Bodies
-from enclosure_app.network.fabric import Fabric, break_strip, weave
-from enclosure_app.network.joints import Meetings, Seals, meetings, owners_of, seals_of
-from enclosure_app.network.laps import Lap, Laps, find_laps
-from enclosure_app.network.links import TOUCHES, Links, Meets, links_of, meets_again, meets_of
+from enclosure_app.network.fabric.bodies import Bodies
+from enclosure_app.network.fabric.fabric import Fabric, break_strip, weave
+from enclosure_app.network.fabric.links import (
+    TOUCHES,
+    Links,
+    Meets,
+    links_of,
+    meets_again,
+    meets_of,
+)
+from enclosure_app.network.fabric.reweaving import Moved, reweave
+from enclosure_app.network.joints.joints import Meetings, Seals, meetings, owners_of, seals_of
+from enclosure_app.network.joints.laps import Lap, Laps, find_laps
+from enclosure_app.network.joints.sealing import Joints, Seams, joints_of
 from enclosure_app.network.opening import Opening, find_opening
 from enclosure_app.network.opening_again import Drawn, Proof, closed_again
-from enclosure_app.network.reweaving import Moved, reweave
-from enclosure_app.network.sealing import Joints, Seams, joints_of
 from enclosure_app.network.trace import Trace, find_trace
 from enclosure_app.network.walk import Walk, along_walk, follow
 

@@ -7,13 +7,13 @@ from types import MappingProxyType
 
 import numpy as np
 
-from enclosure_app.geometry.polyline import within
+from enclosure_app.geometry.runs.polyline import within
 from enclosure_app.language import in_sentence, say
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.product import Control, Kind, Product, is_glued_on
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.network.bodies import Bodies, bodies_of
+from enclosure_app.network.fabric.bodies import Bodies, bodies_of
 from enclosure_app.network.layer import Layer, same_layer, trace_layer
 from enclosure_app.network.order import Order, building_order
 from enclosure_app.network.rain.rain import Rain, find_routes

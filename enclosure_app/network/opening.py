@@ -12,7 +12,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.openings.cavities import CrossingError
 from enclosure_app.geometry.openings.resealing import Rooms
 from enclosure_app.geometry.openings.widest_way import MarkError, way_and_rooms
-from enclosure_app.geometry.solids import Solid, area_solid, line_solid
+from enclosure_app.geometry.rims.solids import Solid, area_solid, line_solid
 from enclosure_app.language import say
 from enclosure_app.model.place import Area, Point, Points, Shape
 

@@ -11,9 +11,9 @@ from functools import cached_property
 import numpy as np
 
 from enclosure_app.geometry.openings.resealing import Core, still_closed
-from enclosure_app.geometry.rims import Floats, Ints
-from enclosure_app.geometry.rows import NEW, same_rows, unlike
-from enclosure_app.geometry.solids import Solid, extents_of
+from enclosure_app.geometry.rims.rims import Floats, Ints
+from enclosure_app.geometry.rims.rows import NEW, same_rows, unlike
+from enclosure_app.geometry.rims.solids import Solid, extents_of
 from enclosure_app.model.place import Point
 from enclosure_app.network.opening import Opening
 

@@ -13,12 +13,12 @@ from dataclasses import dataclass, replace
 import networkx as nx
 import numpy as np
 
-from enclosure_app.geometry.parity import Flips, Way, flips_along
-from enclosure_app.geometry.rims import Bools, Floats, Ints
+from enclosure_app.geometry.rims.parity import Flips, Way, flips_along
+from enclosure_app.geometry.rims.rims import Bools, Floats, Ints
 from enclosure_app.model.place import Point
-from enclosure_app.network.clusters import Clusters
-from enclosure_app.network.fabric import Fabric
-from enclosure_app.network.links import TOUCHES, Links, jumps_of
+from enclosure_app.network.fabric.clusters import Clusters
+from enclosure_app.network.fabric.fabric import Fabric
+from enclosure_app.network.fabric.links import TOUCHES, Links, jumps_of
 
 UNSEALED = 1e-4  # mm of lift that an unsealed joint counts for among equal traces
 STEP = 1e-7  # mm of lift that one more piece counts for

@@ -10,14 +10,14 @@ from typing import Any
 
 import numpy as np
 
-from enclosure_app.geometry.closed_curve import ClosedCurve
-from enclosure_app.geometry.parity import Way, flips_along
-from enclosure_app.geometry.polyline import around, as_points, nearest_positions, stretch
-from enclosure_app.geometry.rims import Bools, Floats, Ints
-from enclosure_app.geometry.rows import NEW, same_rows
+from enclosure_app.geometry.rims.closed_curve import ClosedCurve
+from enclosure_app.geometry.rims.parity import Way, flips_along
+from enclosure_app.geometry.rims.rims import Bools, Floats, Ints
+from enclosure_app.geometry.rims.rows import NEW, same_rows
+from enclosure_app.geometry.runs.polyline import around, as_points, nearest_positions, stretch
 from enclosure_app.model.place import Points
 from enclosure_app.model.report import Lift, Run
-from enclosure_app.network.fabric import Fabric
+from enclosure_app.network.fabric.fabric import Fabric
 from enclosure_app.network.trace import Trace
 
 

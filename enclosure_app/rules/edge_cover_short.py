@@ -26,7 +26,7 @@ from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
-from enclosure_app.network.eaves import Eave, eaves
+from enclosure_app.network.details.eaves import Eave, eaves
 from enclosure_app.network.network import Network
 from enclosure_app.rules.rule import Rule
 

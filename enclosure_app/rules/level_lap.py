@@ -24,8 +24,8 @@ from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
-from enclosure_app.network.drainage import is_level, is_rake, is_reversed, is_sheet_lap
-from enclosure_app.network.laps import Lap
+from enclosure_app.network.details.drainage import is_level, is_rake, is_reversed, is_sheet_lap
+from enclosure_app.network.joints.laps import Lap
 from enclosure_app.network.network import Network
 from enclosure_app.rules.rule import Rule
 

@@ -24,13 +24,13 @@ from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Control
-from enclosure_app.network.drainage import (
+from enclosure_app.network.details.drainage import (
     are_neighbours,
     is_reversed,
     is_sheet_lap,
     required_lap,
 )
-from enclosure_app.network.laps import Lap
+from enclosure_app.network.joints.laps import Lap
 from enclosure_app.network.network import Network
 from enclosure_app.rules.rule import Rule
 

@@ -23,9 +23,9 @@ from enclosure_app.language import say
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.limits import Limit, Limits
 from enclosure_app.model.product import Control
-from enclosure_app.network.drainage import DRAWN
+from enclosure_app.network.details.drainage import DRAWN
+from enclosure_app.network.details.upturns import Upturn, upturns
 from enclosure_app.network.network import Network
-from enclosure_app.network.upturns import Upturn, upturns
 from enclosure_app.rules.rule import Rule
 
 DRAFTING = 0.5  # mm

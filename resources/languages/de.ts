@@ -9027,7 +9027,7 @@
    <translation>Layer {names}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/network/drainage.py" />
+   <location filename="../../enclosure_app/network/details/drainage.py" />
    <source>least lap of {product}: {source}</source>
    <translation>Mindestüberlappung von „{product}“: {source}</translation>
   </message>

@@ -10,7 +10,7 @@ from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from shapely.geometry.base import BaseGeometry
 
-from enclosure_app.geometry.solids import area_solid, line_solid
+from enclosure_app.geometry.rims.solids import area_solid, line_solid
 from enclosure_app.model.place import Area, Line, Point, Points, Shape
 
 WIDTH, HEIGHT = 600.0, 400.0

@@ -7,7 +7,7 @@ from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.section import DOWN, Break, Piece, Section
-from enclosure_app.network.fabric import Fabric, weave
+from enclosure_app.network.fabric.fabric import Fabric, weave
 from enclosure_app.network.layer import Layer, trace_layer
 from enclosure_app.network.network import Network, question
 

@@ -14,13 +14,13 @@ from hypothesis import strategies as st
 from random_layers import HEIGHT, WIDTH, RandomLayer, clearance, layers, profile, solid
 from sections import PRODUCTS
 
-from enclosure_app.geometry.polyline import stretch
+from enclosure_app.geometry.runs.polyline import stretch
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Line, Point, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece, Section
-from enclosure_app.network.fabric import Fabric, weave
-from enclosure_app.network.links import links_of
+from enclosure_app.network.fabric.fabric import Fabric, weave
+from enclosure_app.network.fabric.links import links_of
 from enclosure_app.network.opening import Opening, find_opening
 from enclosure_app.network.trace import Trace, find_trace
 

@@ -16,7 +16,7 @@ from sections import FRAME, area, ring, sheet, woven
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.section import Piece
-from enclosure_app.network.links import links_of
+from enclosure_app.network.fabric.links import links_of
 from enclosure_app.network.trace import Trace, find_trace
 
 TOUCH = 2.0

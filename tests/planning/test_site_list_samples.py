@@ -9,7 +9,7 @@ from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.report import Joint, SectionResult
-from enclosure_app.network.joints import joined_in_works
+from enclosure_app.network.joints.joints import joined_in_works
 from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.resources import sample
 

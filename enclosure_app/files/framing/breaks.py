@@ -11,7 +11,7 @@ from math import dist, hypot, radians, sin
 import numpy as np
 from numpy.typing import NDArray
 
-from enclosure_app.geometry.clipping import sampled, without_strip
+from enclosure_app.geometry.outlines.clipping import sampled, without_strip
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Line, Point, Points

@@ -10,7 +10,7 @@ from enclosure_app.files.dxf.raw import RawPath
 from enclosure_app.files.dxf.words import listed
 from enclosure_app.files.framing.outlines import Region, encloses, shape_of, without_twins
 from enclosure_app.files.framing.symbols import symbols_among
-from enclosure_app.geometry.chaining import chain, tidy
+from enclosure_app.geometry.outlines.chaining import chain, tidy
 from enclosure_app.language import later, say, say_count
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Line, Shape

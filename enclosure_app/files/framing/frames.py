@@ -9,8 +9,8 @@ from enclosure_app.files.dxf.words import listed
 from enclosure_app.files.framing.chains import handle_order
 from enclosure_app.files.framing.marks import NO_MARKS, Marks
 from enclosure_app.files.framing.outlines import Region, encloses, without_twins
-from enclosure_app.geometry.chaining import canonical_ring, chain, signed_area, tidy
-from enclosure_app.geometry.clipping import within
+from enclosure_app.geometry.outlines.chaining import canonical_ring, chain, signed_area, tidy
+from enclosure_app.geometry.outlines.clipping import within
 from enclosure_app.language import later, say
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.place import Points

@@ -11,8 +11,8 @@ from math import atan2, degrees, dist, floor, inf
 
 from enclosure_app.files.dxf.raw import RawPath
 from enclosure_app.files.framing.breaks import is_break_line
-from enclosure_app.geometry.chaining import chain
-from enclosure_app.geometry.touching import near_lines
+from enclosure_app.geometry.outlines.chaining import chain
+from enclosure_app.geometry.rims.touching import near_lines
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.section import Piece
 

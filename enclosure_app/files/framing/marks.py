@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from enclosure_app.files.dxf.raw import RawText
-from enclosure_app.geometry.clipping import within
+from enclosure_app.geometry.outlines.clipping import within
 from enclosure_app.language import later, say
 from enclosure_app.model.place import Points
 from enclosure_app.model.section import Section

@@ -9,8 +9,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from math import floor, inf
 
-from enclosure_app.geometry.chaining import canonical_ring, signed_area
-from enclosure_app.geometry.outline import mean_thickness, same_ring, strip
+from enclosure_app.geometry.outlines.chaining import canonical_ring, signed_area
+from enclosure_app.geometry.outlines.outline import mean_thickness, same_ring, strip
 from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.product import Product
 

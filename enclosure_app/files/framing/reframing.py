@@ -13,7 +13,7 @@ from enclosure_app.files.framing.gaps import around, break_lines_at, gaps_in, me
 from enclosure_app.files.framing.marks import Marks
 from enclosure_app.files.framing.sections import Material, sections_of
 from enclosure_app.files.maps.guesses import mark_of
-from enclosure_app.geometry.chaining import chain
+from enclosure_app.geometry.outlines.chaining import chain
 from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import runs_of
 from enclosure_app.model.layer import Role

@@ -13,8 +13,8 @@ from enclosure_app.files.framing.extents import around_all, frame_around
 from enclosure_app.files.framing.frames import Frame, drawn_frames
 from enclosure_app.files.framing.marks import NO_MARKS, Marks, written
 from enclosure_app.files.framing.titles import named
-from enclosure_app.geometry.chaining import chain
-from enclosure_app.geometry.clipping import (
+from enclosure_app.geometry.outlines.chaining import chain
+from enclosure_app.geometry.outlines.clipping import (
     Boxes,
     boxes_of,
     clip_area,

@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Sequence
 from math import dist, floor
 
-from enclosure_app.geometry.clipping import standing
+from enclosure_app.geometry.outlines.clipping import standing
 from enclosure_app.model.place import Point, Points
 
 SAME = 1.0  # mm

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 
 from enclosure_app.files.underlay.marks import layer_of, pen_of
 from enclosure_app.files.underlay.pdfium import POINT_MM
-from enclosure_app.geometry.boxed import Box, bezier, box_of, boxed, common_box
+from enclosure_app.geometry.outlines.boxed import Box, bezier, box_of, boxed, common_box
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.section import Stroke
 

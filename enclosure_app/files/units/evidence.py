@@ -7,7 +7,7 @@ from enclosure_app.files.dxf.document import Document
 from enclosure_app.files.dxf.raw import Raw, RawDimension, RawPath, RawText
 from enclosure_app.files.maps.meaning import Meaning
 from enclosure_app.files.units.units import Evidence
-from enclosure_app.geometry.outline import mean_thickness
+from enclosure_app.geometry.outlines.outline import mean_thickness
 from enclosure_app.model.layer import Role
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Kind, Product

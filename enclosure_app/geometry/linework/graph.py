@@ -13,9 +13,9 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from enclosure_app.geometry.closest import crossings, foot
 from enclosure_app.geometry.in_turns import asked, listed, made, placed
-from enclosure_app.geometry.rims import Floats, Ints
+from enclosure_app.geometry.rims.closest import crossings, foot
+from enclosure_app.geometry.rims.rims import Floats, Ints
 
 Point = tuple[float, float]
 

@@ -9,8 +9,8 @@ from math import dist, hypot, inf
 import numpy as np
 import shapely
 
-from enclosure_app.geometry.chaining import tidy
 from enclosure_app.geometry.linework.graph import LineworkGraph, Point
+from enclosure_app.geometry.outlines.chaining import tidy
 
 Points = tuple[Point, ...]
 

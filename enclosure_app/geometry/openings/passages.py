@@ -10,9 +10,9 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
-from enclosure_app.geometry.closest import cross
 from enclosure_app.geometry.linework.linework import split
 from enclosure_app.geometry.openings.triangles import Mesh, triangulate
+from enclosure_app.geometry.rims.closest import cross
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]

@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 
-from enclosure_app.geometry.editing import moved
+from enclosure_app.geometry.runs.editing import moved
 from enclosure_app.model.edits.looking_up import Which, finite, section_of, with_section
 from enclosure_app.model.edits.pieces import add_pieces, copy_pieces
 from enclosure_app.model.place import Area, Line, Point, Shape

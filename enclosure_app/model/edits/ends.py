@@ -8,7 +8,7 @@ from dataclasses import replace
 from math import dist, isfinite
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry import editing
+from enclosure_app.geometry.runs import editing
 from enclosure_app.language import say
 from enclosure_app.model.edits.lines import End
 from enclosure_app.model.edits.looking_up import Which, line_of, runs_of, same_place, section_of

@@ -12,7 +12,7 @@ from itertools import pairwise
 from math import dist, isfinite
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry import editing
+from enclosure_app.geometry.runs import editing
 from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import (
     Which,

@@ -11,7 +11,7 @@ from functools import partial
 from math import isfinite
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.editing import mirrored, moved, sound_ring, tidy, turned
+from enclosure_app.geometry.runs.editing import mirrored, moved, sound_ring, tidy, turned
 from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import (
     Which,

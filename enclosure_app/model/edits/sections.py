@@ -12,7 +12,7 @@ from math import hypot
 from types import MappingProxyType
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.editing import sound_ring
+from enclosure_app.geometry.runs.editing import sound_ring
 from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import Which, finite, index_of, section_of, with_section
 from enclosure_app.model.edits.said import said_of_renamed

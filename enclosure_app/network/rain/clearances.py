@@ -4,8 +4,8 @@ from math import inf
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Floats, Ints
-from enclosure_app.geometry.falling import Surfaces
+from enclosure_app.geometry.surfaces.faces import Floats, Ints
+from enclosure_app.geometry.surfaces.falling import Surfaces
 
 _LOOK = 100.0  # how far to the side and down a wall is looked for, mm
 _WALL = 0.5  # a face whose normal leans by no more than this is a wall, no roof

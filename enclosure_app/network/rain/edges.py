@@ -10,8 +10,8 @@ from math import atan2, dist, pi
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Ints, Point
-from enclosure_app.geometry.falling import PARALLEL, Drops, floor_below
+from enclosure_app.geometry.surfaces.faces import Ints, Point
+from enclosure_app.geometry.surfaces.falling import PARALLEL, Drops, floor_below
 from enclosure_app.network.rain.runs import FEET, LEVEL, Flank, Foot, Ground
 
 _BLUNT = 0.1  # rad; directions closer than this are one sheet on another, not a corner

@@ -6,7 +6,7 @@ from typing import Any
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Floats, Ints
+from enclosure_app.geometry.surfaces.faces import Floats, Ints
 from enclosure_app.model.place import Shape
 from enclosure_app.network.rain.runs import Ground, IsOutside
 from enclosure_app.network.rain.surfaces import SurfacesAgain, surfaces_again

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Point
+from enclosure_app.geometry.surfaces.faces import Point
 from enclosure_app.model.place import Points
 from enclosure_app.network.rain.edges import Off, Spot, fall_from, next_face, side_of
 from enclosure_app.network.rain.runs import LEVEL, Bar, Ground

@@ -14,7 +14,7 @@ from types import MappingProxyType
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools, Floats, Point
+from enclosure_app.geometry.surfaces.faces import Bools, Floats, Point
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Points, Shape
 from enclosure_app.model.report import RainRoute, RouteEnd

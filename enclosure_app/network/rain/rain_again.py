@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Floats, Ints
+from enclosure_app.geometry.surfaces.faces import Floats, Ints
 from enclosure_app.model.place import Shape
 from enclosure_app.network.rain.courses import tell
 from enclosure_app.network.rain.ground_again import GroundAgain, Sides, ground_again, merged

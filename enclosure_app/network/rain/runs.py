@@ -13,8 +13,8 @@ from functools import cached_property
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools, Floats, Ints, Point
-from enclosure_app.geometry.falling import STEEP, Beside, near_ring, out_of_ring
+from enclosure_app.geometry.surfaces.faces import Bools, Floats, Ints, Point
+from enclosure_app.geometry.surfaces.falling import STEEP, Beside, near_ring, out_of_ring
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Points
 from enclosure_app.network.rain.surfaces import LayerSurfaces

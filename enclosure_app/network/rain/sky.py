@@ -13,7 +13,7 @@ from math import cos, radians, sin, tan
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools, Floats
+from enclosure_app.geometry.surfaces.faces import Bools, Floats
 from enclosure_app.model.place import Points
 from enclosure_app.network.rain.surfaces import LayerSurfaces
 

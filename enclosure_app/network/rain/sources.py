@@ -6,7 +6,7 @@ from math import inf
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools, Floats, Ints
+from enclosure_app.geometry.surfaces.faces import Bools, Floats, Ints
 from enclosure_app.network.rain.edges import Spot
 from enclosure_app.network.rain.landing import Landed
 from enclosure_app.network.rain.water import Node, Water

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from enclosure_app.geometry.clipping import clip_area, clip_run, standing
-from enclosure_app.geometry.faces import Floats, Ints, faces, ring_of_area, ring_of_line
-from enclosure_app.geometry.falling import Surfaces
+from enclosure_app.geometry.outlines.clipping import clip_area, clip_run, standing
+from enclosure_app.geometry.surfaces.faces import Floats, Ints, faces, ring_of_area, ring_of_line
+from enclosure_app.geometry.surfaces.falling import Surfaces
 from enclosure_app.model.place import Area, Line, Points, Shape
 
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools, Floats, Point
+from enclosure_app.geometry.surfaces.faces import Bools, Floats, Point
 from enclosure_app.model.place import Points
 from enclosure_app.network.rain.runs import IsOutside
 from enclosure_app.network.rain.water import Course, Place

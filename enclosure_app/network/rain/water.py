@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
-from enclosure_app.geometry.faces import Point
+from enclosure_app.geometry.surfaces.faces import Point
 from enclosure_app.model.report import RouteEnd
 from enclosure_app.network.rain.edges import Off, Spot, fall_from, lower_edges, offs, side_of
 from enclosure_app.network.rain.ponds import Basins, Low, Pond

@@ -6,7 +6,7 @@ from math import inf
 
 import numpy as np
 
-from enclosure_app.geometry.faces import Bools, Floats, Ints
+from enclosure_app.geometry.surfaces.faces import Bools, Floats, Ints
 from enclosure_app.network.rain.edges import Off, lower_edges, offs
 from enclosure_app.network.rain.ground_again import GroundAgain, merged
 from enclosure_app.network.rain.runs import Ground

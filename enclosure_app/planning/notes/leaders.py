@@ -13,8 +13,8 @@ from math import dist
 
 import numpy as np
 
-from enclosure_app.geometry.chaining import length
-from enclosure_app.geometry.rims import Floats
+from enclosure_app.geometry.outlines.chaining import length
+from enclosure_app.geometry.rims.rims import Floats
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.section import Stroke, Text
 

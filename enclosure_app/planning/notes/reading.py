@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from enclosure_app.geometry.clipping import within
-from enclosure_app.geometry.closest import foot
+from enclosure_app.geometry.outlines.clipping import within
+from enclosure_app.geometry.rims.closest import foot
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.product import Product
 from enclosure_app.model.section import Piece, Section

@@ -5,7 +5,7 @@ from dataclasses import replace
 from functools import partial
 from types import MappingProxyType
 
-from enclosure_app.geometry.editing import mirrored, moved
+from enclosure_app.geometry.runs.editing import mirrored, moved
 from enclosure_app.model.edits import Which, add_pieces, replace_section, section_of
 from enclosure_app.model.place import Area, Line, Point, Points, Shape
 from enclosure_app.model.project import Project

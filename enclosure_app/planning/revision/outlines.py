@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from enclosure_app.geometry.likeness import length, middle, same_run
+from enclosure_app.geometry.runs.likeness import length, middle, same_run
 from enclosure_app.model.place import Area, Point, Points, Shape
 from enclosure_app.model.section import Piece
 

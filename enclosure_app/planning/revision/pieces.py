@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from enclosure_app.geometry.likeness import lies_on
+from enclosure_app.geometry.runs.likeness import lies_on
 from enclosure_app.model.section import Piece
 from enclosure_app.planning.revision.motions import Fit, certain, fits
 from enclosure_app.planning.revision.outlines import SAME, Motion, Outline

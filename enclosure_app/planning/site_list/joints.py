@@ -7,9 +7,9 @@ from enclosure_app.language import say
 from enclosure_app.model.limits import Limit
 from enclosure_app.model.product import Bond, Control, Kind
 from enclosure_app.model.report import Joint, JointKind
-from enclosure_app.network.drainage import METAL, required_lap
-from enclosure_app.network.joints import joined_in_works
-from enclosure_app.network.laps import Lap, Sheet
+from enclosure_app.network.details.drainage import METAL, required_lap
+from enclosure_app.network.joints.joints import joined_in_works
+from enclosure_app.network.joints.laps import Lap, Sheet
 from enclosure_app.planning.site_list import questions as ask
 from enclosure_app.planning.site_list.places import (
     Drawn,

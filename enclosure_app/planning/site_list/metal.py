@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from enclosure_app.language import say
 from enclosure_app.model.product import Control, Kind
-from enclosure_app.network.drainage import METAL
+from enclosure_app.network.details.drainage import METAL
 from enclosure_app.planning.site_list import questions as ask
 from enclosure_app.planning.site_list.places import (
     Drawn,

@@ -7,7 +7,7 @@ from types import MappingProxyType
 
 import numpy as np
 
-from enclosure_app.geometry.polyline import as_array, as_points, point_at, positions
+from enclosure_app.geometry.runs.polyline import as_array, as_points, point_at, positions
 from enclosure_app.language import say
 from enclosure_app.model.finding import begun
 from enclosure_app.model.limits import Limits

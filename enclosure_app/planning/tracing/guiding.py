@@ -13,7 +13,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.linework.graph import SNAP, LineworkGraph
 from enclosure_app.geometry.linework.sides import side_of
 from enclosure_app.geometry.linework.ways import Way, cleaned, parting, ways_in_turn
-from enclosure_app.geometry.offsetting import run_beside
+from enclosure_app.geometry.runs.offsetting import run_beside
 from enclosure_app.language import say
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.section import Section

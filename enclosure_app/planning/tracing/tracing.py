@@ -11,7 +11,7 @@ from math import dist
 from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.linework.graph import LineworkGraph
 from enclosure_app.geometry.linework.ways import Way, parting, ways
-from enclosure_app.geometry.offsetting import offset_run
+from enclosure_app.geometry.runs.offsetting import offset_run
 from enclosure_app.language import say, written
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.section import Piece, Section

@@ -6,7 +6,7 @@ They belong to the view: they are neither undone nor saved with the project.
 from dataclasses import dataclass
 from math import atan2, degrees
 
-from enclosure_app.geometry.editing import turned
+from enclosure_app.geometry.runs.editing import turned
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Point
 from enclosure_app.planning.tracing.guiding import Lay

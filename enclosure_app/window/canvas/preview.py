@@ -6,7 +6,7 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QPen
 
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.geometry.editing import length_of
+from enclosure_app.geometry.runs.editing import length_of
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits.looking_up import run_of, runs_of
 from enclosure_app.model.place import Line, Point, Points

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.editing import turned
+from enclosure_app.geometry.runs.editing import turned
 from enclosure_app.model import edits
 from enclosure_app.model.place import Area, Line, Points, Shape
 from enclosure_app.model.project import Project

@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping
 import numpy as np
 import pytest
 
-from enclosure_app.geometry.faces import Bools, Floats
+from enclosure_app.geometry.surfaces.faces import Bools, Floats
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Line, Point, Points, Shape
 from enclosure_app.network.rain.rain import Rain, find_routes

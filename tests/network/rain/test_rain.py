@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from enclosure_app.geometry.faces import Bools, Floats
+from enclosure_app.geometry.surfaces.faces import Bools, Floats
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Area, Line, Point, Points, Shape
 from enclosure_app.model.report import RainRoute, RouteEnd

@@ -5,7 +5,7 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 
-from enclosure_app.geometry.faces import Bools, Floats
+from enclosure_app.geometry.surfaces.faces import Bools, Floats
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Area, Line, Point, Shape
 from enclosure_app.model.report import RouteEnd

@@ -12,7 +12,7 @@ from functools import cache
 from math import dist
 from random import Random
 
-from enclosure_app.geometry.likeness import length, middle
+from enclosure_app.geometry.runs.likeness import length, middle
 from enclosure_app.model.place import Area, Line, Point, Shape
 from enclosure_app.model.section import Section
 from tests.planning.revision.drafts import Draft, Made, drafted, fresh_name, mapped, points_of

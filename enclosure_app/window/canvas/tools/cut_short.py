@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter
 
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.geometry.editing import moved
+from enclosure_app.geometry.runs.editing import moved
 from enclosure_app.model.edits import add_break, remove_break
 from enclosure_app.model.place import Point
 from enclosure_app.model.section import Break

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter, QPolygonF
 
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.geometry.editing import offset_run
+from enclosure_app.geometry.runs.editing import offset_run
 from enclosure_app.model.place import Area, Points, Shape
 from enclosure_app.model.product import Product
 from enclosure_app.window.canvas.camera import Camera

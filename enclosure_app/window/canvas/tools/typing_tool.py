@@ -11,7 +11,7 @@ from PySide6.QtCore import QPointF, QSizeF, Qt
 from PySide6.QtGui import QKeyEvent, QKeySequence, QPainter
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.geometry.editing import turned
+from enclosure_app.geometry.runs.editing import turned
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.lettering import words

@@ -1,0 +1,1 @@
+"""Loose lines joined, and lines cut along outlines."""

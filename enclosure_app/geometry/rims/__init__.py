@@ -1,0 +1,1 @@
+"""Solids and the boundaries of many: what is near, what touches, which side is which."""

@@ -1,0 +1,1 @@
+"""Runs of points: along one, beside one, two side by side."""

@@ -1,0 +1,1 @@
+"""Both sides of surfaces, and what falls on them."""

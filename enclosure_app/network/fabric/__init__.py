@@ -1,0 +1,1 @@
+"""The pieces of one control as numbers, and where their rims meet."""

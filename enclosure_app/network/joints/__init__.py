@@ -1,0 +1,1 @@
+"""Joints: where pieces meet, how they lap, and whether they are sealed."""

@@ -1,0 +1,63 @@
+"""Which of several lines is beside a line."""
+
+import numpy as np
+import pytest
+
+from enclosure_app.geometry.rims.rims import rims_of
+from enclosure_app.geometry.rims.solids import line_solid
+from enclosure_app.geometry.runs.alongside import SideBySide, runs_between
+from enclosure_app.geometry.runs.foremost import foremost
+
+Points = tuple[tuple[float, float], ...]
+
+
+def beside(*lines: Points, hides: tuple[bool, ...] = ()) -> dict[tuple[int, int], list[float]]:
+    """Return the lengths of what is left of each run, by the two lines."""
+    rims = rims_of([line_solid(line) for line in lines])
+    runs = runs_between(rims, np.zeros(len(lines)), reach=15.0, least=2.0)
+    left: dict[tuple[int, int], list[float]] = {}
+    for run in foremost(rims, runs, np.array(hides or (True,) * len(lines))):
+        left.setdefault((run.a, run.b), []).append(round(run.length, 6))
+    return left
+
+
+def up(x: float, low: float, high: float) -> Points:
+    return ((x, low), (x, high))
+
+
+def test_two_lines_are_beside_each_other() -> None:
+    assert beside(up(0, 0, 100), up(5, 20, 200)) == {(0, 1): [80.0]}
+
+
+def test_the_outer_two_of_three_are_not_beside_each_other() -> None:
+    found = beside(up(0, 0, 100), up(4, 0, 100), up(8, 0, 100))
+    assert found == {(0, 1): [100.0], (1, 2): [100.0]}
+
+
+@pytest.mark.parametrize("turned", [False, True])
+def test_a_strip_over_an_edge_reaches_the_lower_sheet_only_below_it(turned: bool) -> None:
+    """The upper sheet ends at 60; below that the strip lies on the lower one."""
+    strip = up(8, 20, 120)
+    found = beside(up(0, 0, 100), up(4, 60, 300), strip[::-1] if turned else strip)
+    assert found == {(0, 1): [40.0], (0, 2): [40.0], (1, 2): [60.0]}
+
+
+def test_a_short_line_in_the_middle_cuts_a_run_in_two() -> None:
+    found = beside(up(0, 0, 100), up(4, 40, 60), up(8, 0, 100))
+    assert found[0, 2] == [40.0, 40.0]
+
+
+def test_a_bead_between_two_sheets_hides_nothing() -> None:
+    found = beside(up(0, 0, 100), up(4, 40, 60), up(8, 0, 100), hides=(True, False, True))
+    assert found[0, 2] == [100.0]
+
+
+def test_lines_on_the_other_side_hide_nothing() -> None:
+    found = beside(up(0, 0, 100), up(-3, 0, 100), up(9, 0, 100))
+    assert found == {(0, 1): [100.0], (0, 2): [100.0]}
+
+
+def test_one_run_is_kept_as_it_is() -> None:
+    rims = rims_of([line_solid(up(0, 0, 100)), line_solid(up(5, 0, 100))])
+    run = SideBySide(0, 1, 0.0, 100.0, 0.0, 100.0, 5.0)
+    assert foremost(rims, [run], np.array([True, True])) == [run]
