@@ -87,6 +87,8 @@ def _clip_segment(a: Point, b: Point, box: Box) -> tuple[Point, Point] | None:
 
 def clip_ring(ring: Points, box: Box) -> Points:
     """Return the part of a ring that lies in `box` (Sutherland and Hodgman); () if there is none."""
+    if all(box.holds(point, 0.0) for point in ring):
+        return ring if len(ring) > 2 else ()
     for axis, limit, sign in (
         (0, box.left, 1),
         (0, box.right, -1),

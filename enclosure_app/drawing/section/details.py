@@ -1,6 +1,6 @@
 """Enlarged details of the places of findings, in the paper that the drawing leaves free."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import dist
 
@@ -177,12 +177,23 @@ def detail_marks(
     detail: Detail, result: SectionResult, numbers: dict[str, int], view: View
 ) -> Iterator[Mark]:
     """Yield one detail: the same marks as the drawing's, larger, without rings, in a ruled square."""
-    theme, box = view.theme, detail.box
-    placement = Placement(detail.scale.ratio, detail.middle, box.centre)
-    window = _window(placement, box)
-    yield Fill((box.ring,), theme.paper, "detail")
+    placement = Placement(detail.scale.ratio, detail.middle, detail.box.centre)
     enlarged = replace(view, placement=placement, detail=True, elsewhere=frozenset())
-    for mark in clipped(list(section_marks(_trimmed(result, window), enlarged)), box):
+    part = trimmed(result, window_of(placement, detail.box))
+    yield from in_its_square(detail, section_marks(part, enlarged), result, numbers, view.theme)
+
+
+def in_its_square(
+    detail: Detail,
+    marks: Iterable[Mark],
+    result: SectionResult,
+    numbers: dict[str, int],
+    theme: Theme,
+) -> Iterator[Mark]:
+    """Yield what of `marks` lies in the square of a detail, ruled, with its flags and its scale."""
+    box = detail.box
+    yield Fill((box.ring,), theme.paper, "detail")
+    for mark in clipped(marks, box):
         if not isinstance(mark, Label):
             yield mark
         elif (
@@ -195,13 +206,14 @@ def detail_marks(
     yield Label(detail.scale.text, at, theme.small, theme.quiet)
 
 
-def _window(placement: Placement, box: Box) -> Box:
+def window_of(placement: Placement, box: Box) -> Box:
+    """Return the part of a section, in its mm, that stands in a box on the sheet."""
     return box_around(
         (placement.back((box.left, box.bottom)), placement.back((box.right, box.top)))
     )
 
 
-def _trimmed(result: SectionResult, window: Box) -> SectionResult:
+def trimmed(result: SectionResult, window: Box) -> SectionResult:
     """Leave out what lies outside the window, so that large drawings stay quick; sheets stay."""
     section = result.section
     pieces = tuple(

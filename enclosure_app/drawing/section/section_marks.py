@@ -143,9 +143,15 @@ def _loud(
             yield from on((Overlay.FINDINGS,), _ring(finding, radius, view))
     for finding in result.findings:
         if finding.key not in view.elsewhere:
-            spot, facts = _seen(finding, view, sides, shown)
-            drawn = glyph(finding.rule, spot, facts, view.theme)
-            yield from on((Overlay.FINDINGS,), drawn)
+            yield from glyph_marks(finding, view, sides, shown)
+
+
+def glyph_marks(
+    finding: Finding, view: View, sides: Sides, shown: Mapping[str, Points]
+) -> Iterator[Mark]:
+    """Yield the glyph of a finding; `shown` are the sheets with their laps spread."""
+    spot, facts = _seen(finding, view, sides, shown)
+    yield from on((Overlay.FINDINGS,), glyph(finding.rule, spot, facts, view.theme))
 
 
 def _side_words(result: SectionResult, view: View) -> Iterator[Mark]:

@@ -10,16 +10,21 @@ from datetime import datetime
 from io import BytesIO
 from pathlib import Path
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
 from enclosure_app.files.atomic import write_atomically
-from enclosure_app.model.report import DrawingResult
+from enclosure_app.model.finding import Finding
+from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.progress import gone_through
 from enclosure_app.reports.bcf import markup
 from enclosure_app.reports.bcf.topics import History, Said, Topic, all_labels, topics_of
 from enclosure_app.reports.names import guid
 from enclosure_app.reports.photograph_names import file_names
+
+if TYPE_CHECKING:
+    from enclosure_app.reports.bcf.snapshot import Pictures
 
 
 def _nothing_said(_key: str, _section: str) -> tuple[Said, ...]:
@@ -80,22 +85,24 @@ def _files(results: Sequence[DrawingResult], job: BcfJob) -> Iterator[tuple[str,
         folder = str(topic.guid)
         yield f"{folder}/markup.bcf", markup.markup(topic, names)
         if topic.finding:
-            yield f"{folder}/{markup.SNAPSHOT}", pictures.of(topic)
+            yield f"{folder}/{markup.SNAPSHOT}", pictures.of(topic, topic.finding)
         for key in markup.photographs_of(topic, names):
             yield f"{folder}/{names[key]}", job.photographs[key].data
 
 
 class _Pictures:
-    """Draws the pictures of topics, with Qt, which is loaded only here."""
+    """Draws the pictures of topics, with Qt, which is loaded only here; section by section."""
 
     def __init__(self, results: Sequence[DrawingResult]) -> None:
         self._units = {id(s): r.drawing.units for r in results for s in r.sections}
+        self._of: SectionResult | None = None
+        self._pictures: Pictures | None = None
 
-    def of(self, topic: Topic) -> bytes:
-        """Return the picture of a topic that has a finding, as a PNG."""
-        from enclosure_app.reports.bcf.snapshot import Picturing  # noqa: PLC0415
+    def of(self, topic: Topic, finding: Finding) -> bytes:
+        """Return the picture of a topic's finding, as a PNG."""
+        from enclosure_app.reports.bcf.snapshot import Pictures  # noqa: PLC0415
 
-        if topic.finding is None:
-            raise ValueError("what is no longer found cannot be shown")
-        how = Picturing.of(self._units[id(topic.section)])
-        return how.snapshot(topic.section, topic.finding, topic.index)
+        if self._pictures is None or self._of is not topic.section:
+            self._of = topic.section
+            self._pictures = Pictures(topic.section, self._units[id(topic.section)])
+        return self._pictures.of(finding, topic.index)
