@@ -17,7 +17,9 @@ from enclosure_app.reports.terminal import say, text_width, with_progress
 @click.command("sheet")
 @click.argument("files", type=FILE, nargs=-1, required=True, metavar="FILE...")
 @click.option("-o", "--output", type=FILE, required=True, metavar="PDF", help="File to write.")
-@click.option("--paper", default="A3", show_default=True, help="Paper: A4, A3, ANSI B, ANSI D.")
+@click.option(
+    "--paper", default="A3", show_default=True, help="Paper: A4 to A0, ANSI B to ANSI E."
+)
 @click.option("--scale", metavar="1:N", help="Scale; without it, the largest usual one that fits.")
 @click.option("--project", default="", help="Project, for the title block.")
 @click.option("--revision", default="", help="Revision, for the title block.")

@@ -4528,8 +4528,18 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>A frame that moves breaks its seals; a block right across keeps the water in.</source>
+   <translation>Ein Rahmen, der sich bewegt, reißt seine Dichtungen auf; ein Klotz quer über die Tiefe hält das Wasser zurück.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>A gap of a finger's width lets out more warmth than it looks.</source>
    <translation>Eine fingerbreite Lücke lässt mehr Wärme hinaus, als man meint.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>A gap round it is cold; the damp of the room settles there.</source>
+   <translation>Ein Spalt ringsum ist kalt; dort schlägt sich die Feuchte des Raums nieder.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/words/trade.py" />
@@ -4545,6 +4555,11 @@
    <location filename="../../enclosure_app/rules/open_penetration.py" />
    <source>A hole cut for a pipe is always larger than the pipe. Air leaks round it the whole winter, and water that runs down the sheet follows the pipe in.</source>
    <translation>Ein Loch für ein Rohr ist immer größer als das Rohr. Den ganzen Winter strömt Luft daran vorbei, und Wasser, das die Bahn hinabläuft, folgt dem Rohr nach innen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>A hole in the top lies where the water does, and metal that cannot move tears it wide.</source>
+   <translation>Ein Loch in der Oberseite liegt dort, wo das Wasser liegt, und Blech, das sich nicht bewegen kann, reißt es auf.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/unsealed_joint.py" />
@@ -4682,6 +4697,11 @@
    <translation>Eine abgedichtete Überlappung: verklebte Bahn, Klebeband über der Kante, Dichtstoffraupe dazwischen. Besser noch: der Fläche Gefälle geben.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>A seam that only looks closed opens with the first frost.</source>
+   <translation>Eine Naht, die nur geschlossen aussieht, öffnet sich beim ersten Frost.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model/edits/sections.py" />
    <source>A section needs a name: type one.</source>
    <translation>Ein Schnitt braucht einen Namen: bitte eingeben.</translation>
@@ -4798,6 +4818,11 @@
    <translation>Luftraum</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Air, vapour and water take the way that is left open, however narrow it is.</source>
+   <translation>Luft, Dampf und Wasser nehmen den Weg, der offen bleibt, und sei er noch so schmal.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/reports/pdf/layers.py" />
    <source>All layers</source>
    <translation>Alle Schichten</translation>
@@ -4836,6 +4861,11 @@
    <location filename="../../resources/products.toml" />
    <source>Apron flashing</source>
    <translation>Brustblech</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Are its drain holes open, and does what gets in at the sill find its way out?</source>
+   <translation>Sind seine Entwässerungsöffnungen frei, und läuft ab, was an der Brüstung eindringt?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -4932,6 +4962,11 @@
    <location filename="../../resources/products.toml" />
    <source>Beam through the layer</source>
    <translation>Balken durch die Schicht</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Below ground: go into no trench, and stand at no bank, that is not shored or sloped back as local rules say.</source>
+   <translation>Unter Gelände: keinen Graben betreten und an keiner Böschung stehen, die nicht nach den örtlichen Regeln verbaut oder abgeböscht ist.</translation>
   </message>
   <message>
    <location filename="../../resources/limits.toml" />
@@ -5188,6 +5223,11 @@
    <translation>Schicht</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <source>Control layer</source>
+   <translation>Schicht</translation>
+  </message>
+  <message>
    <location filename="../../resources/products.toml" />
    <source>Coping</source>
    <translation>Mauerabdeckung</translation>
@@ -5274,6 +5314,16 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Did the foam leave the frame straight, and does what opens in it still open freely?</source>
+   <translation>Ist der Rahmen trotz des Schaums gerade, und lässt sich noch leicht öffnen, was sich darin öffnen soll?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Do both its edges reach below what they cover, stand clear of it and bend to a drip?</source>
+   <translation>Reichen beide Ränder tiefer als das, was sie decken, stehen sie davon ab und sind sie zu einer Tropfkante gebogen?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Do its lengths lap each other, and is the lap sealed where it is to be?</source>
    <translation>Überlappen sich die einzelnen Längen, und ist die Überlappung abgedichtet, wo sie es sein soll?</translation>
   </message>
@@ -5281,6 +5331,11 @@
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Do the fasteners have caps or washers, flush and none torn through?</source>
    <translation>Haben die Befestigungen Kappen oder Scheiben, bündig und keine durchgerissen?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Do the fasteners hold in the deck, in the rows and as close as the maker says?</source>
+   <translation>Halten die Befestiger in der Schalung, in den Reihen und so dicht, wie der Hersteller es sagt?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -5294,6 +5349,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Do the two meet with no gap, and is the joint closed with what the drawing has for it?</source>
+   <translation>Treffen die beiden ohne Spalt aufeinander, und ist die Fuge mit dem geschlossen, was die Zeichnung dafür vorsieht?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does it fall to the outside all along, with no place where water stands?</source>
    <translation>Hat es durchgehend Gefälle nach außen, ohne eine Stelle, an der Wasser steht?</translation>
   </message>
@@ -5301,6 +5361,11 @@
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does it sit in the middle, with about the same width on each side of the joint?</source>
    <translation>Sitzt es mittig, mit etwa gleicher Breite auf beiden Seiten der Fuge?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Does it stand plumb and firm, on blocks that do not dam the water at the sill?</source>
+   <translation>Steht er lotrecht und fest, auf Klötzen, die das Wasser an der Brüstung nicht stauen?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -5314,8 +5379,23 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Does its top fall to the side that the drawing shows, with no place where water stands?</source>
+   <translation>Fällt die Oberseite zu der Seite, die die Zeichnung zeigt, ohne eine Stelle, an der Wasser steht?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does the edge lie flat, with no wrinkle and no fishmouth that leads in?</source>
    <translation>Liegt der Rand flach, ohne Falte und ohne Fischmaul, das nach innen führt?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Does the foam fill the gap all round, with no hollow and no crack along its edges?</source>
+   <translation>Füllt der Schaum die Fuge ringsum, ohne Hohlraum und ohne Riss an den Rändern?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Does the insulation lie tight all round it, with nothing left out below and behind?</source>
+   <translation>Liegt die Dämmung ringsum dicht an, auch unten und hinten ohne Lücke?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -5326,6 +5406,11 @@
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Does the sheet lie tight in the fold, with no hollow behind it?</source>
    <translation>Liegt die Bahn satt im Knick, ohne Hohlraum dahinter?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Does what seals it go on unbroken round all its corners: sill, both sides and head?</source>
+   <translation>Läuft die Abdichtung ohne Unterbrechung um alle Ecken: Brüstung, beide Seiten und Sturz?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -5605,6 +5690,16 @@
    <location filename="../../resources/products.toml" />
    <source>Foam bead round an opening</source>
    <translation>Schaumfuge um eine Öffnung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Foam goes on swelling and pushes a frame out of true.</source>
+   <translation>Schaum quillt nach und drückt einen Rahmen aus dem Lot.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Foam that did not stick leaves a crack one can see against the light.</source>
+   <translation>Schaum, der nicht haftet, hinterlässt einen Riss, den man gegen das Licht sieht.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -6060,6 +6155,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Is it held from its sides or by clips, with no screw through its top?</source>
+   <translation>Ist sie von den Seiten oder mit Haltern befestigt, ohne eine Schraube durch die Oberseite?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is it pressed down with a roller over its whole width?</source>
    <translation>Ist es mit der Rolle auf ganzer Breite angedrückt?</translation>
   </message>
@@ -6067,6 +6167,11 @@
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is it sealed all round, also below and behind, where one cannot see?</source>
    <translation>Ist es rundum abgedichtet, auch unten und hinten, wo man es nicht sieht?</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Is it straight, and fixed as close as the maker says?</source>
+   <translation>Ist es gerade und so dicht befestigt, wie der Hersteller es sagt?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -6107,6 +6212,16 @@
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
    <source>Is the lap wide enough all along? Look for the line marked on the sheet.</source>
    <translation>Ist die Überlappung durchgehend breit genug? Auf die Markierung auf der Bahn achten.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Is the lap wide enough all along? Measure at both ends and in the middle.</source>
+   <translation>Ist die Überlappung durchgehend breit genug? An beiden Enden und in der Mitte messen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Is the seam welded or stuck over its whole width, and was its edge tried all along?</source>
+   <translation>Ist die Naht auf ganzer Breite verschweißt oder verklebt, und wurde ihr Rand durchgehend geprüft?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -6320,11 +6435,6 @@
    <translation>Mindestens 100 mm überlappt und geklemmt oder abgedichtet. 50 mm sind aus früheren Ausgaben erinnert und gelten hier nicht.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
-   <source>Layer</source>
-   <translation>Layer</translation>
-  </message>
-  <message>
    <location filename="../../enclosure_app/window/lines/layer_maps.py" />
    <source>Layer maps</source>
    <translation>Layerzuordnungen</translation>
@@ -6525,6 +6635,11 @@
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
    <source>Mended</source>
    <translation>Behoben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Metal has no line to go by, and a bowed length is short in its middle.</source>
+   <translation>Blech hat keine Markierung, und eine verbogene Länge ist in der Mitte zu kurz.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -6955,7 +7070,7 @@
   <message>
    <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Revision {revision}</source>
-   <translation>Stand {revision}</translation>
+   <translation>Index {revision}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/parts" />
@@ -7143,6 +7258,11 @@
    <translation>Bahnen, von denen jede von der nächsten überlappt wird und die letzte von der ersten. Eine Bahn, die über einer anderen liegt, kommt nach ihr, also kann keine die erste sein.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <source>Sheets, continued</source>
+   <translation>Blätter, Fortsetzung</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/short_lap.py" />
    <source>Short lap</source>
    <translation>Überlappung zu kurz</translation>
@@ -7164,6 +7284,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>Signed off</source>
    <translation>Unterschrieben</translation>
   </message>
@@ -7404,6 +7525,11 @@
    <location filename="../../enclosure_app/window/filing/units_asking.py" />
    <source>The drawing is read in {units}. It is really drawn in:</source>
    <translation>Die Zeichnung ist in {units} gelesen. Wirklich gezeichnet ist sie in:</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>The drawing shows one cut; the corners are beside it, and the lower ones hold the water.</source>
+   <translation>Die Zeichnung zeigt einen Schnitt; die Ecken liegen daneben, und in den unteren steht das Wasser.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -8051,8 +8177,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
-   <source>Was the ground dry, clean and, where the maker asks for it, primed?</source>
-   <translation>War der Untergrund trocken, sauber und, wo der Hersteller es verlangt, grundiert?</translation>
+   <source>Was the ground dry, clean, warm enough and, where the maker asks for it, primed?</source>
+   <translation>War der Untergrund trocken, sauber, warm genug und, wo der Hersteller es verlangt, grundiert?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
@@ -8119,6 +8245,11 @@
    <location filename="../../enclosure_app/rules/wet_route.py" />
    <source>Wet route</source>
    <translation>Weg des Regens nach innen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>What gets in and cannot leave goes into the wall.</source>
+   <translation>Was eindringt und nicht ablaufen kann, geht in die Wand.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/wet_route.py" />
@@ -8279,9 +8410,24 @@
    <translation>Warum das wichtig ist</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Wind drives water up under a short edge, on either side.</source>
+   <translation>Wind treibt Wasser unter einen kurzen Rand, auf beiden Seiten.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/rules/short_lap.py" />
    <source>Wind drives water uphill under a lap, capillarity draws it in, and a sheet put up in a gale is never quite where it was drawn. The lap's length is the margin for all three.</source>
    <translation>Wind treibt Wasser unter einer Überlappung bergauf, Kapillarität zieht es hinein, und eine bei Sturm verlegte Bahn liegt nie ganz so, wie sie gezeichnet war. Die Länge der Überlappung ist die Reserve für alle drei.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Wind lifts a roof at its edges and corners first, and fewer hold there than are drawn.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/questions.py" />
+   <source>Wind takes a roof from its edge; a bowed edge lets the drops run where they like.</source>
+   <translation>Wind packt ein Dach am Rand; an einem verbogenen Rand laufen die Tropfen, wohin sie wollen.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
@@ -9274,6 +9420,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/signatures.py" />
+   <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <source>not signed</source>
    <translation>nicht unterschrieben</translation>
   </message>
@@ -10534,7 +10682,7 @@
    <translation>{path} ist kein lesbares PDF: neu speichern und noch einmal versuchen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/planning/site_list/metal.py" />
+   <location filename="../../enclosure_app/planning/site_list/passing.py" />
    <source>{pipe} through {sheet}</source>
    <translation>{pipe} durch {sheet}</translation>
   </message>
@@ -10564,7 +10712,7 @@
    <translation>{shown} und {count} weitere</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/sheet/cover.py" />
+   <location filename="../../enclosure_app/drawing/sheet/signatures.py" />
    <source>{signed} (changed since)</source>
    <translation>{signed} (seitdem geändert)</translation>
   </message>
@@ -10663,6 +10811,11 @@
    <location filename="../../enclosure_app/files/project/lock.py" />
    <source>{who} on {host} since {since} UTC</source>
    <translation>{who} an {host} seit {since} UTC</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/passing.py" />
+   <source>{window}: its corners</source>
+   <translation>{window}: die Ecken</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/words/labels.py" />

@@ -46,7 +46,7 @@ def test_a_cover_is_there_when_it_is_asked_for(out: Path, typed: list[str], coun
     main(["sheet", *typed, "-o", str(out), *LAYERS])
     first, *more = pages(out)
     assert 1 + len(more) == count
-    assert ("Signed off" in first) is ("--cover" in typed)
+    assert ("What was signed" in first) is ("--cover" in typed)
 
 
 def test_a_set_with_a_drawing_that_cannot_be_used_is_not_written(

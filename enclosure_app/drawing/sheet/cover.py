@@ -2,7 +2,7 @@
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import groupby
 from pathlib import PurePath
 
@@ -10,14 +10,18 @@ from enclosure_app.drawing.marks import Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.sheet.cover_tables import (
     Column,
+    SetRow,
     Table,
     column_for,
     row_boxes,
-    rows_in,
+    set_rows,
+    shared_out,
+    table_height,
     table_marks,
 )
 from enclosure_app.drawing.sheet.job import SheetJob, border, paper_size
 from enclosure_app.drawing.sheet.sheet import Page
+from enclosure_app.drawing.sheet.signatures import signatures, signed_of
 from enclosure_app.drawing.sheet.title_block import caution_height, caution_marks
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import shorten
@@ -70,10 +74,9 @@ def compose_cover(pages: Sequence[Page], job: SheetJob, theme: Theme) -> tuple[C
     Raises:
         EnclosureError: the paper is not known.
     """
-    entries = _entries(pages, job)
-    size = paper_size(job.paper)
-    left, covers = list(entries), list[Cover]()
-    while left or not covers:
+    entries, size = _entries(pages, job), paper_size(job.paper)
+    listed, covers = _Listed(entries, several=len(_drawings(pages)) > 1), list[Cover]()
+    while listed.left or not covers:
         box = border(size).inset(5.0)
         marks = [*_paper(size, theme), *_heading(pages, box, job, theme)]
         column = box.right - max(box.width * _COLUMN, _LEAST)
@@ -81,14 +84,42 @@ def compose_cover(pages: Sequence[Page], job: SheetJob, theme: Theme) -> tuple[C
         room = Box(box.left, box.bottom, right, box.top - _HEADING)
         if not covers:
             marks += _sums(entries, Box(column, box.bottom, box.right, room.top), theme)
-        shown = left[: max(rows_in(room.height, title=True), 1)]
-        left = left[len(shown) :]
-        table = _list(shown)
-        marks += table_marks(table, room, theme)
-        places = zip(row_boxes(table, room), shown, strict=True)
-        links = tuple((place, entry.first - 1) for place, entry in places)
-        covers.append(Cover(*size, tuple(marks), links))
+        more, links, listed = _list_marks(listed, room, theme)
+        covers.append(Cover(*size, (*marks, *more), links))
     return tuple(covers)
+
+
+@dataclass(frozen=True, slots=True)
+class _Listed:
+    """What of the list is still to be put onto a page; `over` is left of a row that was parted.
+
+    With `several` drawings, each row names its own.
+    """
+
+    left: tuple[_Entry, ...]
+    several: bool
+    over: SetRow | None = None
+    begun: bool = False
+
+
+def _list_marks(
+    listed: _Listed, room: Box, theme: Theme
+) -> tuple[list[Mark], tuple[tuple[Box, int], ...], _Listed]:
+    """Return the marks of as much of the list as `room` holds, what leads where, and what is left."""
+    table = _list(listed)
+    rows = set_rows(table, room.width, theme)
+    if listed.over:
+        rows = (listed.over, *rows[1:])
+    shown, rest = shared_out(table, rows, room.height)
+    places = zip(row_boxes(table, shown, room), listed.left, strict=False)
+    links = tuple((place, entry.first - 1) for place, entry in places)
+    parted = bool(rest) and rest[0] is not rows[-len(rest)]
+    left = listed.left[len(listed.left) - len(rest) :]
+    return (
+        list(table_marks(table, shown, room, theme)),
+        links,
+        replace(listed, left=left, over=rest[0] if parted else None, begun=True),
+    )
 
 
 def _entries(pages: Sequence[Page], job: SheetJob) -> tuple[_Entry, ...]:
@@ -98,8 +129,7 @@ def _entries(pages: Sequence[Page], job: SheetJob) -> tuple[_Entry, ...]:
         sheets = list(group)
         page = sheets[0][1]
         name = page.section.section.name
-        signed = tuple(each for section, each in job.signed if section == name)
-        made.append(_Entry(page, sheets[0][0], sheets[-1][0], signed))
+        made.append(_Entry(page, sheets[0][0], sheets[-1][0], signed_of(job, name)))
     return tuple(made)
 
 
@@ -112,8 +142,10 @@ def _heading(pages: Sequence[Page], box: Box, job: SheetJob, theme: Theme) -> It
     name = job.project or say("Marked-up sections of the enclosure")
     y = box.top - theme.large - 1.0
     yield Label(shorten(name, theme.large, box.width, bold=True), (box.left, y), theme.large, theme.ink, bold=True)  # fmt: skip
+    drawings = _drawings(pages)
     told = [
         say("Marked-up sections of the enclosure") if job.project else "",
+        *(drawings if len(drawings) == 1 and drawings != (job.project,) else ()),
         say_count(len(pages), "{count} sheet", "{count} sheets"),
         say("Revision {revision}", revision=job.revision) if job.revision else "",
         say("issued by {who}", who=job.who) if job.who else "",
@@ -124,50 +156,51 @@ def _heading(pages: Sequence[Page], box: Box, job: SheetJob, theme: Theme) -> It
     yield Label(shorten(words, theme.medium, box.width), (box.left, y), theme.medium, theme.quiet)
 
 
-def _list(entries: Sequence[_Entry]) -> Table:
+def _drawings(pages: Sequence[Page]) -> tuple[str, ...]:
+    """Return the names of the drawings of a set, in its order."""
+    each = {id(page.drawing): _drawing(page) for page in pages}
+    return tuple(each.values())
+
+
+def _drawing(page: Page) -> str:
+    return page.drawing.drawing.title or PurePath(page.drawing.drawing.file).name
+
+
+def _list(listed: _Listed) -> Table:
+    """Return the list of what is left; a set of one drawing has no column that names it."""
     columns = (
         Column(say("Sheet"), 0.07),
-        Column(say("Drawing"), 0.17),
-        Column(say("Section"), 0.23),
+        *((Column(say("Drawing"), 0.17),) if listed.several else ()),
+        Column(say("Section"), 0.22),
         Column(say("Scale"), 0.1),
         Column(say("faults"), 0.06, number=True),
         Column(say("doubts"), 0.065, number=True),
         Column(say("remarks"), 0.075, number=True),
         Column(say("open"), 0.06, number=True),
-        Column(say("Signed off"), 0.19),
+        Column(say("Signed off"), 0.25),
     )
-    return Table(say("Sheets"), columns, tuple(_row(entry) for entry in entries))
+    title = say("Sheets, continued") if listed.begun else say("Sheets")
+    return Table(title, columns, tuple(_row(entry, listed.several) for entry in listed.left))
 
 
-def _row(entry: _Entry) -> tuple[str, ...]:
+def _row(entry: _Entry, several: bool) -> tuple[str, ...]:
     page, result = entry.page, entry.result
     sheets = str(entry.first) if entry.first == entry.last else f"{entry.first}–{entry.last}"
-    drawing = PurePath(page.drawing.drawing.file).name
-    name = page.drawing.drawing.title or drawing
     loud = _loudness(result.findings)
     counts = (*(loud[each] for each in _LOUD), len(result.undecided))
     figures = tuple(str(count) if count else "–" for count in counts)
-    return (
-        sheets, name, result.section.name, page.titles.scale, *figures, _signed_words(entry.signed)
-    )  # fmt: skip
-
-
-def _signed_words(signed: Sequence[Signed]) -> str:
-    if not signed:
-        return say("not signed")
-    told = []
-    for each in signed:
-        words = ", ".join(filter(None, (each.sign_off.who, each.sign_off.when[:10])))
-        told.append(say("{signed} (changed since)", signed=words) if each.changed else words)
-    return "; ".join(told)
+    signed = "\n".join(signatures(entry.signed))
+    drawing = (_drawing(page),) if several else ()
+    return (sheets, *drawing, page.titles.section, page.titles.scale, *figures, signed)
 
 
 def _sums(entries: Sequence[_Entry], box: Box, theme: Theme) -> Iterator[Mark]:
     """Yield what the whole set comes to, one table below the other, and the caution at the foot."""
     top = box.top
     for table in (_by_control(entries, theme), _by_verdict(entries), _signatures(entries)):
-        yield from table_marks(table, Box(box.left, box.bottom, box.right, top), theme)
-        top -= table.height + _GUTTER
+        rows = set_rows(table, box.width, theme)
+        yield from table_marks(table, rows, Box(box.left, box.bottom, box.right, top), theme)
+        top -= table_height(table, rows) + _GUTTER
     height = caution_height(box.width, theme)
     yield from caution_marks(Box(box.left, box.bottom, box.right, box.bottom + height), theme)
 
@@ -185,7 +218,7 @@ def _by_control(entries: Sequence[_Entry], theme: Theme) -> Table:
         name = say(control.value.capitalize()) if control else say("no layer")
         rows.append((name, *(str(count) if count else "–" for count in counts)))
     heads = (*(say(each.value) for each in _JUDGED), say("faults"), say("doubts"), say("remarks"))
-    columns = Column(say("Layer"), 14.0), *(column_for(head, theme) for head in heads)
+    columns = Column(say("Control layer"), 14.0), *(column_for(head, theme) for head in heads)
     return Table(say("Sections and findings, by layer"), columns, tuple(rows))
 
 

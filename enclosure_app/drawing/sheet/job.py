@@ -11,8 +11,13 @@ from enclosure_app.model.standing.sign_offs import Signed
 PAPERS: dict[str, tuple[float, float]] = {
     "A4": (297.0, 210.0),
     "A3": (420.0, 297.0),
+    "A2": (594.0, 420.0),
+    "A1": (841.0, 594.0),
+    "A0": (1189.0, 841.0),
     "ANSI B": (431.8, 279.4),
+    "ANSI C": (558.8, 431.8),
     "ANSI D": (863.6, 558.8),
+    "ANSI E": (1117.6, 863.6),
 }
 _BINDING, _BORDER = 20.0, 10.0  # ISO 5457: 20 mm on the left for filing, 10 mm elsewhere
 _SMALL_BINDING, _SMALL_BORDER = 12.0, 7.0  # on A4, where paper is dear

@@ -31,6 +31,7 @@ from enclosure_app.drawing.sheet.job import SheetJob, paper_size
 from enclosure_app.drawing.sheet.layout import Areas, areas
 from enclosure_app.drawing.sheet.legend import legend_height, legend_marks
 from enclosure_app.drawing.sheet.pictures import picture_marks
+from enclosure_app.drawing.sheet.signatures import signatures, signed_of
 from enclosure_app.drawing.sheet.title_block import (
     Titles,
     caution_height,
@@ -156,9 +157,11 @@ class _Sheet:
     def titles(self) -> Titles:
         drawing = self.drawing.drawing
         file = PurePath(drawing.file).name
-        name = f"{drawing.title} ({file})" if drawing.title else file
+        name = f"{drawing.title} ({file})" if drawing.title and file else drawing.title or file
+        section = self.result.section.name
         units = say("feet and inches") if self.units.imperial else self.units.value
-        return Titles(self.job, name, self.result.section.name, self.scale.text, units)
+        signed = signatures(signed_of(self.job, section))
+        return Titles(self.job, name, section, self.scale.text, units, signed)
 
 
 def _scale(result: SectionResult, units: Units, job: SheetJob, room: Box) -> Scale:
@@ -281,7 +284,8 @@ def _ribbons(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
 def _column(sheet: _Sheet) -> tuple[list[Mark], Box]:
     """Return what stands at the foot of the column, and the box that is left for the table."""
     theme, column = sheet.theme, sheet.areas.column
-    caution = column.bottom + title_height() + caution_height(column.width, theme) + 1.0
+    title = title_height(sheet.titles, column.width, theme)
+    caution = column.bottom + title + caution_height(column.width, theme) + 1.0
     legend = caution + legend_height(sheet.result)
     marks = [*caution_marks(Box(column.left, column.bottom, column.right, caution), theme)]
     marks += legend_marks(sheet.result, Box(column.left, caution, column.right, legend), theme)

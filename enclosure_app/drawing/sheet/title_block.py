@@ -1,6 +1,6 @@
 """The title block, the caution above it, and the scale bar."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from math import floor, log10
 
@@ -24,55 +24,95 @@ CAUTION = later(
     "looked at and protect yourself before anything is opened."
 )
 ROW = 8.2
+_AIR = 1.6  # left and right of the words in a cell
+_SIGNED_LINES = 12  # of signatures at most; the cover of the set holds all of them
 
 
 @dataclass(frozen=True, slots=True)
 class Titles:
-    """What is written in the title block."""
+    """What is written in the title block; `signed` has a text for each sign-off of the section."""
 
     job: SheetJob
     drawing: str
     section: str
     scale: str
     units: str
+    signed: tuple[str, ...] = ()
     sheet: int = 1
     sheets: int = 1
 
 
-def title_height() -> float:
-    """Return the height of the title block."""
-    return 5 * ROW
+def title_height(titles: Titles, width: float, theme: Theme) -> float:
+    """Return the height of the title block in a column `width` mm wide."""
+    return 5 * ROW + _signed_height(titles, width, theme)
+
+
+def _signed_height(titles: Titles, width: float, theme: Theme) -> float:
+    size, lines = _signed_lines(titles, width, theme)
+    return ROW + (len(lines) - 1) * size * LINE
+
+
+def _signed_lines(titles: Titles, width: float, theme: Theme) -> tuple[float, tuple[str, ...]]:
+    """Return who signed as one line, or smaller and on several, and how high its capitals are."""
+    words, room = "; ".join(titles.signed) or say("not signed"), width - 2 * _AIR
+    if text_width(words, theme.medium, bold=True) <= room:
+        return theme.medium, (words,)
+    lines = wrap(words, theme.small, room, bold=True)
+    if len(lines) > _SIGNED_LINES:
+        kept = shorten(lines[_SIGNED_LINES - 1] + " …", theme.small, room, bold=True)
+        lines = (*lines[: _SIGNED_LINES - 1], kept)
+    return theme.small, lines
 
 
 def title_marks(box: Box, titles: Titles, theme: Theme) -> Iterator[Mark]:
     """Yield the title block at the foot of `box`, ruled in rows of cells."""
-    job = titles.job
+    job, top = titles.job, box.bottom + title_height(titles, box.width, theme)
+    signed = top - 3 * ROW
+    rest = signed - _signed_height(titles, box.width, theme)
     sheets = say("{sheet} of {sheets}", sheet=titles.sheet, sheets=titles.sheets)
-    table = (
-        ((say("Project"), job.project, 1.0),),
-        ((say("Drawing"), titles.drawing, 1.0),),
-        ((say("Section"), titles.section, 1.0),),
-        ((say("Scale"), titles.scale, 0.42), (say("Units"), titles.units, 0.33), (say("Revision"), job.revision, 0.25)),
-        ((say("By"), job.who, 0.42), (say("Date"), job.date, 0.33), (say("Sheet"), sheets, 0.25)),
-    )  # fmt: skip
-    top = box.bottom + title_height()
-    for i, cells in enumerate(table):
-        upper = top - i * ROW
-        yield Stroke(((box.left, upper), (box.right, upper)), theme.pen("rule" if i else "table"))
-        left = box.left
-        for k, (name, value, share) in enumerate(cells):
-            right = left + share * box.width
-            if k:
-                yield Stroke(((left, upper), (left, upper - ROW)), theme.pen("rule"))
-            yield from _cell(name, value, Box(left, upper - ROW, right, upper), theme)
-            left = right
+    whole = ((say("Project"), job.project), (say("Drawing"), titles.drawing), (say("Section"), titles.section))  # fmt: skip
+    how = ((say("Scale"), titles.scale, 0.42), (say("Units"), titles.units, 0.33), (say("Revision"), job.revision, 0.25))  # fmt: skip
+    who = ((say("By"), job.who, 0.42), (say("Date"), job.date, 0.33), (say("Sheet"), sheets, 0.25))
+    for k, (name, value) in enumerate(whole):
+        yield from _row(((name, value, 1.0),), box, top - k * ROW, theme, "rule" if k else "table")
+    yield from _signed_row(titles, Box(box.left, rest, box.right, signed), theme)
+    yield from _row(how, box, rest, theme)
+    yield from _row(who, box, rest - ROW, theme)
+
+
+def _row(
+    cells: Iterable[tuple[str, str, float]], box: Box, top: float, theme: Theme, pen: str = "rule"
+) -> Iterator[Mark]:
+    """Yield a row of cells: the name of each, what stands in it, and its share of the breadth."""
+    yield Stroke(((box.left, top), (box.right, top)), theme.pen(pen))
+    left = box.left
+    for name, value, share in cells:
+        right = left + share * box.width
+        if left > box.left:
+            yield Stroke(((left, top), (left, top - ROW)), theme.pen("rule"))
+        yield from _cell(name, value, Box(left, top - ROW, right, top), theme)
+        left = right
 
 
 def _cell(name: str, value: str, box: Box, theme: Theme) -> Iterator[Mark]:
-    left = box.left + 1.6
-    yield Label(name, (left, box.top - theme.small - 0.9), theme.small, theme.quiet)
+    left = box.left + _AIR
+    yield _cell_name(name, box, theme)
     text = shorten(value or "–", theme.medium, box.right - left - 0.8, bold=True)
     yield Label(text, (left, box.bottom + 1.3), theme.medium, theme.ink, bold=True)
+
+
+def _cell_name(name: str, box: Box, theme: Theme) -> Label:
+    at = (box.left + _AIR, box.top - theme.small - 0.9)
+    return Label(name, at, theme.small, theme.quiet)
+
+
+def _signed_row(titles: Titles, box: Box, theme: Theme) -> Iterator[Mark]:
+    yield Stroke(((box.left, box.top), (box.right, box.top)), theme.pen("rule"))
+    yield _cell_name(say("Signed off"), box, theme)
+    size, lines = _signed_lines(titles, box.width, theme)
+    for k, line in enumerate(reversed(lines)):
+        at = (box.left + _AIR, box.bottom + 1.3 + k * size * LINE)
+        yield Label(line, at, size, theme.ink, bold=True)
 
 
 def heading_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:

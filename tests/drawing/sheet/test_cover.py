@@ -121,6 +121,51 @@ def test_who_signed_is_said_and_whether_it_still_is_what_was_signed() -> None:
     assert row(found, "sums", "not signed") == ["1"]
 
 
+@pytest.mark.parametrize("paper", ["A4", "A3", "A1"])
+@pytest.mark.parametrize("count", [1, 4, 12, 40])
+def test_nobody_who_signed_is_cut_off_however_many_sections_there_are(
+    count: int, paper: str
+) -> None:
+    """Four names under each section; under the first one forty, with a remark each."""
+    (page,) = compose_sheets((eave.drawing(file="slip.dxf"),), JOB, THEME)
+    sections = [eave.result(section=eave.section(f"Wall {k}")) for k in range(count)]
+    several = [replace(page, section=each) for each in sections]
+    given = [
+        (f"Wall {k}", SignOff(f"Wall {k}", f"Signatory-{k}-{n}", f"2026-03-{n % 28 + 1:02}", told))
+        for k in range(count)
+        for n in range(4 if k else 40)
+        for told in ("" if k else "with the reveals still open to the weather on the west side",)
+    ]
+    signed = tuple((name, Signed(each, changed=False)) for name, each in given)
+    made = compose_cover(several, replace(JOB, paper=paper, signed=signed), THEME)
+    words = [m.text for page in made for m in page.marks if isinstance(m, Label)]
+    text = " ".join(words)
+    assert not any(word.endswith("…") for word in words)
+    for _, each in given:
+        assert f"{each.who}, {each.when}" in text
+    assert text.count("weather") == 40
+    assert {sheet for page in made for _, sheet in page.links} == set(range(count))
+    edge = border(paper_size(paper))
+    for page in made:
+        low = min(y for mark in page.marks for _, y in points_of(mark) if isinstance(mark, Label))
+        assert low >= edge.bottom
+
+
+def test_a_set_of_one_drawing_names_it_above_the_list_and_not_in_each_row() -> None:
+    single = compose_sheets((eave.drawing(file="slip.dxf"),), JOB, THEME)
+    (found,) = compose_cover(single, JOB, THEME)
+    assert row(found, "list", "1")[:2] == [NAME, "1:20"]
+    told = " ".join(text for line in lines(found, "list") for text in line)
+    assert "enclosure · slip.dxf · 1 sheet" in told
+    assert "slip.dxf" not in " ".join(
+        text
+        for line in lines(
+            compose_cover(single, replace(JOB, project="slip.dxf"), THEME)[0], "list"
+        )
+        for text in line[1:]
+    )
+
+
 def test_every_row_leads_to_the_first_sheet_of_its_section() -> None:
     found = cover(JOB, eave.crowded(60))
     assert [sheet for _, sheet in found.links] == [0, 4]
@@ -134,12 +179,12 @@ def test_every_row_leads_to_the_first_sheet_of_its_section() -> None:
 def test_nothing_leaves_the_border_and_a_long_list_goes_on(paper: str) -> None:
     job = replace(JOB, paper=paper)
     (page,) = compose_sheets((eave.drawing(file="slip.dxf"),), JOB, THEME)
-    several = [replace(page, section=eave.result()) for _ in range(91)]
+    several = [replace(page, section=eave.result()) for _ in range(131)]
     made = compose_cover(several, job, THEME)
     edge = border(paper_size(paper))
     assert len(made) > 1
-    assert sum(len(page.links) for page in made) == 91
-    assert len({sheet for page in made for _, sheet in page.links}) == 91
+    assert sum(len(page.links) for page in made) == 131
+    assert len({sheet for page in made for _, sheet in page.links}) == 131
     for page in made:
         for mark in page.marks:
             assert all(edge.holds(point, 0.01) for point in points_of(mark))

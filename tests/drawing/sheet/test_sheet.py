@@ -104,7 +104,7 @@ def test_a_scale_that_does_not_fit_is_refused_with_the_one_that_does() -> None:
 
 def test_an_unknown_paper_is_refused_with_the_known_ones() -> None:
     with pytest.raises(
-        EnclosureError, match=r"“A9” is not known; use one of A4, A3, ANSI B, ANSI D."
+        EnclosureError, match=r"“A9” is not known; use one of A4, A3, A2, A1, A0, ANSI B, ANSI C"
     ):
         pages(paper="A9")
 

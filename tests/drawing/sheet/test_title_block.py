@@ -17,6 +17,7 @@ from enclosure_app.drawing.sheet.title_block import (
     title_marks,
 )
 from enclosure_app.drawing.theme import load_theme
+from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.said.decision import Decision, State
 from tests.drawing import eave
@@ -30,18 +31,38 @@ def words(marks: list[Mark]) -> list[str]:
 
 
 def test_a_field_that_is_not_known_is_a_dash() -> None:
-    titles = Titles(SheetJob(), "a.dxf", "Eave", "1:10", "mm", 1, 2)
+    titles = Titles(SheetJob(), "a.dxf", "Eave", "1:10", "mm", (), 1, 2)
     found = words(list(title_marks(COLUMN, titles, THEME)))
     assert found.count("–") == 4  # project, revision, who, date
     assert found[found.index("Scale") + 1] == "1:10"
     assert found[found.index("Sheet") + 1] == "1 of 2"
 
 
-def test_the_title_block_stands_at_the_foot_of_its_column() -> None:
-    titles = Titles(SheetJob(project="x" * 300), "a.dxf", "Eave", "1:10", "mm")
-    foot = Box(COLUMN.left, COLUMN.bottom, COLUMN.right, COLUMN.bottom + title_height())
+@pytest.mark.parametrize("count", [0, 1, 4, 12, 40])
+def test_the_title_block_stands_at_the_foot_of_its_column(count: int) -> None:
+    signed = tuple(f"Ida Østby the {k}th, 2026-03-02" for k in range(count))
+    titles = Titles(SheetJob(project="x" * 300), "a.dxf", "Eave", "1:10", "mm", signed)
+    high = title_height(titles, COLUMN.width, THEME)
+    foot = Box(COLUMN.left, COLUMN.bottom, COLUMN.right, COLUMN.bottom + high)
     for mark in title_marks(COLUMN, titles, THEME):
         assert all(foot.holds(p) for p in points_of(mark))
+        if isinstance(mark, Label):
+            right = mark.at[0] + text_width(mark.text, mark.size, bold=mark.bold)
+            assert right <= COLUMN.right
+
+
+def test_everybody_who_signed_the_section_stands_in_its_title_block() -> None:
+    signed = tuple(f"Ida the {k}th, 2026-03-02" for k in range(12))
+    for names in (signed[:1], signed[:4], signed):
+        titles = Titles(SheetJob(), "a.dxf", "Eave", "1:10", "mm", names)
+        found = words(list(reversed(list(title_marks(COLUMN, titles, THEME)))))
+        assert "; ".join(names) in " ".join(found)
+    many = Titles(SheetJob(), "a.dxf", "Eave", "1:10", "mm", signed * 6)
+    assert any(text.endswith("…") for text in words(list(title_marks(COLUMN, many, THEME))))
+    none = words(
+        list(title_marks(COLUMN, Titles(SheetJob(), "a.dxf", "Eave", "1:10", "mm"), THEME))
+    )
+    assert none[none.index("Signed off") + 1] == "not signed"
 
 
 def test_the_caution_takes_the_height_it_says() -> None:
