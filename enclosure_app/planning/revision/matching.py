@@ -15,6 +15,7 @@ from enclosure_app.planning.revision.spots import Fate, Spot, SpotMatch, renamed
 
 _PLACE = 2.0 * SAME  # mm: what is found at two places this near to each other is one thing
 _FIGURE = 2.0 * SAME  # mm
+_CHANGED = 0.1  # of a figure: what is said of the one is said of the other
 _NEAR = 250.0  # mm: what is found this near may be the same thing
 _SURE = (How.IN_PLACE, How.MOVED)
 
@@ -97,10 +98,21 @@ def _is_one(a: Spot, b: Spot, motion: Motion, pieces: PiecesMatched) -> bool:
     """Whether two spots of one kind are one: the place, the pieces and the measure are the same."""
     return (
         dist(motion.place(a.at), b.at) <= _PLACE
-        and _near(a.measured, b.measured)
-        and _near(a.required, b.required)
         and _of_one_make(a, b, pieces)
+        and _of_one_measure(a, b, pieces)
     )
+
+
+def _of_one_measure(a: Spot, b: Spot, pieces: PiecesMatched) -> bool:
+    """Whether two spots measure the same; where no piece of them was changed, much the same.
+
+    What is beside them may have been: a gap that runs to the frame grows when that is widened.
+    """
+    if _near(a.measured, b.measured) and _near(a.required, b.required):
+        return True
+    if not all(pieces.exact(name) for name in a.pieces):
+        return False
+    return _much_the_same(a.measured, b.measured) and _much_the_same(a.required, b.required)
 
 
 def _of_one_make(a: Spot, b: Spot, pieces: PiecesMatched) -> bool:
@@ -113,6 +125,12 @@ def _near(one: float | None, other: float | None) -> bool:
     if one is None or other is None:
         return one is other
     return abs(one - other) <= _FIGURE
+
+
+def _much_the_same(one: float | None, other: float | None) -> bool:
+    if one is None or other is None:
+        return one is other
+    return abs(one - other) <= max(_FIGURE, _CHANGED * min(abs(one), abs(other)))
 
 
 def _unsure(spot: Spot, free: Iterable[Spot], pieces: PiecesMatched) -> SpotMatch:

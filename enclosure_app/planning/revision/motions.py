@@ -54,6 +54,12 @@ class Fit:
         """How many pieces it explains."""
         return len(self.pairs)
 
+    def gainsays(self, other: "Fit") -> bool:
+        """Whether it brings a piece elsewhere than another fit does, or another piece there."""
+        olds = {a.piece.name for a, _ in other.pairs}
+        news = {b.piece.name for _, b in other.pairs}
+        return any(a.piece.name in olds or b.piece.name in news for a, b in self.pairs)
+
 
 def fits(
     old: Sequence[Outline],
@@ -86,7 +92,8 @@ def certain(found: Sequence[Fit], *, least: float, whole: int) -> Fit | None:
     if not found or found[0].count < least:
         return None
     best, *others = found
-    rivals = (fit for fit in others if not _is_one(fit, best))
+    # what gainsays nothing may have happened, too: some pieces were moved so, others so
+    rivals = (fit for fit in others if fit.gainsays(best) and not _is_one(fit, best))
     return best if all(_is_beaten(fit, best, whole) for fit in rivals) else None
 
 
@@ -103,7 +110,7 @@ def _is_beaten(fit: Fit, best: Fit, whole: int) -> bool:
     """Whether a fit is clearly less likely than the best one."""
     if best.count == whole > fit.count and best.anchored == _ANCHORS > fit.anchored:
         return True  # nothing was changed at all
-    if fit.named >= 2 and fit.named > best.named and 2 * fit.named >= fit.count:
+    if fit.named >= 2 and fit.named > best.named and 2 * fit.named >= best.count:
         return False  # the handles say otherwise
     if fit.count < _RIVAL * best.count and fit.anchored <= best.anchored:
         return True

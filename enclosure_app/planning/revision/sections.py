@@ -10,6 +10,7 @@ from enclosure_app.planning.revision.outlines import Outline, outline
 
 _LIKENESS = 0.3  # of the pieces: sections that share fewer are not one
 _RIVAL = 0.75  # of the pieces shared with the best: less is no rival
+_ALL = 3  # handles with name or place: that outweighs how many pieces are alike
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +61,14 @@ def _fit(a: Sheet, b: Sheet) -> Fit | None:
     fewer, more = sorted((len(a.outlines), len(b.outlines)))
     found = fits(a.outlines, b.outlines, (a.anchors, b.anchors))
     whole = fewer if fewer == more else -1
-    return certain(found, least=max(min(2, fewer), _LIKENESS * fewer), whole=whole)
+    best = certain(found, least=max(min(2, fewer), _LIKENESS * fewer), whole=whole)
+    return best and _ground(best, found)
+
+
+def _ground(best: Fit, found: Sequence[Fit]) -> Fit:
+    """Return the fit that keeps frame and marks, if there is one beside the best: the rest moved."""
+    beside = (fit for fit in found if fit.anchored > best.anchored and not fit.gainsays(best))
+    return max(beside, key=lambda fit: (fit.anchored, fit.count), default=best)
 
 
 def _overlap(a: Sheet, b: Sheet) -> bool:
@@ -75,11 +83,12 @@ def _shares_one_side(row: SectionPair, other: SectionPair) -> bool:
 
 def _outdoes(row: SectionPair, other: SectionPair) -> bool:
     """Whether two sections are one far more likely than two others are."""
+    speaks = _evidence(row, other) - _evidence(other, row)
+    if abs(speaks) >= _ALL:
+        return speaks > 0
     if other.fit.count < _RIVAL * row.fit.count:
         return True
-    if row.fit.count < _RIVAL * other.fit.count:
-        return False
-    return _evidence(row, other) - _evidence(other, row) >= 2
+    return speaks >= 2 and row.fit.count >= _RIVAL * other.fit.count
 
 
 def _evidence(row: SectionPair, other: SectionPair) -> int:

@@ -41,6 +41,15 @@ def test_another_measure_or_another_requirement_is_asked_about() -> None:
         assert fate(other) == SpotMatch(Fate.NOT_SURE, OLD.key, asked=(other.key,))
 
 
+def test_where_no_piece_was_changed_a_little_more_or_less_is_the_same_finding() -> None:
+    """What is beside them was changed: a gap that runs to the frame grows when that is widened."""
+    assert fate(NEW._replace(measured=32.5)).fate is Fate.STILL_THERE
+    assert fate(NEW._replace(measured=34.0)).fate is Fate.NOT_SURE
+    half = replace(D, shape=Line(((0.0, 930.0), (0.0, 1400.0))))
+    split = PiecesMatched(Motion(), (STAYED.matches[0], PieceMatch(How.PART, B, half)))
+    assert fate(NEW._replace(measured=32.5), split).fate is Fate.NOT_SURE
+
+
 def test_another_rule_or_control_is_another_finding() -> None:
     other = NEW._replace(what=("gap", "water"))
     assert spots_matched([OLD], [other], STAYED) == (

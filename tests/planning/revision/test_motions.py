@@ -65,6 +65,30 @@ def test_frame_and_marks_tell_alike_motions_apart() -> None:
     assert (fit.motion, fit.anchored, fit.count) == (Motion(), 3, 7)
 
 
+def test_what_was_moved_beside_the_rest_gainsays_nothing() -> None:
+    """Half of the wall was moved so, half otherwise: both are believed, each of its own pieces."""
+    half = len(WALL.pieces) // 2
+    up, aside = Motion((0.0, 77.0)), Motion((33.0, 0.0))
+    new = [*moved(WALL.pieces[:half], up), *moved(WALL.pieces[half:], aside)]
+    one, other = fits(outlines(WALL.pieces), outlines(new))[:2]
+    assert {one.motion, other.motion} == {up, aside}
+    assert not one.gainsays(other)
+    assert best(WALL.pieces, unnamed(new)) is not None
+    on = fits(outlines(SHEETS), outlines(moved(SHEETS, Motion((0.0, 1000.0)))))
+    assert on[1].gainsays(on[0])
+
+
+def test_a_few_handles_given_out_again_do_not_gainsay_a_whole_wall() -> None:
+    again = unnamed(SHEETS)
+    again[2] = replace(again[2], name="1", handles=("1",))  # the handles of the sheets below
+    again[5] = replace(again[5], name="4", handles=("4",))
+    anchors = Anchors((WALL.frame,), (WALL.inside, WALL.outside))
+    found = fits(outlines(SHEETS), outlines(again), (anchors, anchors))
+    fit = certain(found, least=2, whole=-1)
+    assert fit is not None
+    assert fit.motion == Motion()
+
+
 def test_too_few_pieces_prove_nothing() -> None:
     assert best(WALL.pieces[:2], [WALL.pieces[0]]) is None
     assert best(WALL.pieces, []) is None

@@ -62,3 +62,21 @@ def test_and_are_asked_about_where_neither_tells() -> None:
         elsewhere(WALL, 5300.0, "Wall", renumbered=True),
     ]
     assert pairs([WALL, twin], new) == set()
+
+
+def test_where_most_was_moved_within_its_frame_the_frame_says_what_stayed() -> None:
+    up = Motion((0.0, 61.0))
+    moved = {"10", "11", "12", "20"}
+    pieces = tuple(
+        replace(p, shape=moved_shape(p.shape, up)) if p.name in moved else p for p in WALL.pieces
+    )
+    (pair,) = section_pairs([sheet(WALL)], [sheet(replace(WALL, pieces=pieces))])
+    assert (pair.fit.motion, pair.fit.count, pair.fit.anchored) == (Motion(), 2, 3)
+
+
+def test_handles_name_and_place_together_outweigh_how_much_is_alike() -> None:
+    """Half of a wall was drawn anew; its twin, untouched, looks more like it."""
+    twin = elsewhere(WALL, 5000.0, "Twin", renumbered=True)
+    anew = [p if n < 3 else replace(p, product="osb") for n, p in enumerate(WALL.pieces)]
+    new = [replace(WALL, pieces=tuple(anew)), twin]
+    assert pairs([WALL, twin], new) == {("Wall", "Wall"), ("Twin", "Twin")}
