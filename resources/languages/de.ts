@@ -8421,8 +8421,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
-   <source>Wind lifts a roof at its edges and corners first, and fewer hold there than are drawn.</source>
-   <translation type="unfinished" />
+   <source>Wind lifts a roof at its edges and corners first.</source>
+   <translation>Wind hebt ein Dach zuerst an Rändern und Ecken ab.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />

@@ -10,8 +10,9 @@ from enclosure_app.model.product import Bond, Control, Kind
 from enclosure_app.planning.site_list import questions as ask
 from enclosure_app.planning.site_list.places import Drawn, SitePlace, said, title
 
-_SHEETS = frozenset({Kind.SHEET, Kind.UNDERLAYMENT, Kind.EAVE_MEMBRANE, Kind.ROOFING, Kind.FLUID})
-_SHEET = (ask.TIGHT_CORNER, ask.FOLD_ORDER, ask.NO_CUT_CORNER)
+_SHEETS = frozenset(
+    {Kind.SHEET, Kind.UNDERLAYMENT, Kind.EAVE_MEMBRANE, Kind.ROOFING, Kind.FLUID, Kind.TAPE}
+)
 _COAT = (ask.COAT_OVER_JOINT, ask.WET_THICKNESS, ask.NO_PINHOLES)
 _TURN = 30.0  # degrees from which a sheet is folded
 _LEG = 25.0  # mm: what is shorter belongs to the rounding of a fold
@@ -37,8 +38,7 @@ def _followed(section: Drawn) -> dict[str, tuple[Control, ...]]:
 
 def _fold(section: Drawn, name: str, of: tuple[tuple[Control, ...], int], at: Point) -> SitePlace:
     controls, number = of
-    coat = section.product(name).bond is Bond.FLUID
-    asked = _COAT if coat else _SHEET
+    asked = _COAT if section.product(name).bond is Bond.FLUID else _of_sheet(controls)
     return SitePlace(
         key=f"fold:{name}.{number}",
         title=title(say("Fold of {sheet}", sheet=section.words(name))),
@@ -49,6 +49,13 @@ def _fold(section: Drawn, name: str, of: tuple[tuple[Control, ...], int], at: Po
         questions=said(asked),
         extent=((at, at),),
     )
+
+
+def _of_sheet(controls: tuple[Control, ...]) -> tuple[ask.Question, ...]:
+    """Return what to look at; in which order a corner is folded matters where water runs."""
+    if Control.WATER in controls:
+        return ask.TIGHT_CORNER, ask.FOLD_ORDER, ask.NO_CUT_CORNER
+    return ask.TIGHT_CORNER, ask.NO_CUT_CORNER
 
 
 def _fold_places(section: Drawn, line: Line) -> list[Point]:

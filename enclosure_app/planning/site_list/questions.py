@@ -4,12 +4,9 @@ All of them are common practice without a source; what the maker of a product sa
 them, as do local rules. Figures that come with a question are those of the rule book.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from types import MappingProxyType
 
 from enclosure_app.language import later, say
-from enclosure_app.model.product import Bond, Kind, Product
 
 PRACTICE = later("common practice, no source")
 
@@ -20,6 +17,10 @@ HEIGHT = later(
 DAMP = later(
     "Soft or stained wood, or mould? Leave it open, keep others away from it, and have it judged "
     "by a qualified person before anything is covered."
+)
+TRENCH = later(
+    "Below ground: go into no trench, and stand at no bank, that is not shored or sloped back as "
+    "local rules say."
 )
 LIMITS = later(
     "This list reminds; it replaces neither the makers' instructions nor local codes nor the "
@@ -50,7 +51,7 @@ class Question:
 
 CLEAN = Question(
     "clean-and-dry",
-    later("Was the ground dry, clean and, where the maker asks for it, primed?"),
+    later("Was the ground dry, clean, warm enough and, where the maker asks for it, primed?"),
     later("Dust, frost and damp keep it from sticking, and nobody sees it later."),
 )
 PRESSED = Question(
@@ -67,6 +68,11 @@ LAP_WIDTH = Question(
     "lap-width",
     later("Is the lap wide enough all along? Look for the line marked on the sheet."),
     later("A lap that runs out of its mark is short somewhere."),
+)
+METAL_WIDTH = Question(
+    "lap-width",
+    later("Is the lap wide enough all along? Measure at both ends and in the middle."),
+    later("Metal has no line to go by, and a bowed length is short in its middle."),
 )
 LAP_ORDER = Question(
     "lap-order",
@@ -131,6 +137,16 @@ CAPS = Question(
     later("Do the fasteners have caps or washers, flush and none torn through?"),
     later("A bare staple makes a hole that grows."),
 )
+ROOF_FASTENERS = Question(
+    "fasteners",
+    later("Do the fasteners hold in the deck, in the rows and as close as the maker says?"),
+    later("Wind lifts a roof at its edges and corners first."),
+)
+SEAM = Question(
+    "seam",
+    later("Is the seam welded or stuck over its whole width, and was its edge tried all along?"),
+    later("A seam that only looks closed opens with the first frost."),
+)
 NO_TEARS = Question(
     "no-tears",
     later("Is the sheet whole, and is every tear or spare hole taped over?"),
@@ -160,6 +176,30 @@ END_DAM = Question(
     "end-dam",
     later("Are its ends turned up or dammed, so that nothing runs off sideways into the wall?"),
     later("What it collects leaves at its ends."),
+)
+COPING_FALL = Question(
+    "fall",
+    later(
+        "Does its top fall to the side that the drawing shows, with no place where water stands?"
+    ),
+    later("Water that stands finds the next screw hole or joint."),
+)
+BOTH_EDGES = Question(
+    "drip",
+    later("Do both its edges reach below what they cover, stand clear of it and bend to a drip?"),
+    later("Wind drives water up under a short edge, on either side."),
+)
+HELD_BELOW = Question(
+    "held-below",
+    later("Is it held from its sides or by clips, with no screw through its top?"),
+    later(
+        "A hole in the top lies where the water does, and metal that cannot move tears it wide."
+    ),
+)
+EDGE_FIXED = Question(
+    "edge-fixed",
+    later("Is it straight, and fixed as close as the maker says?"),
+    later("Wind takes a roof from its edge; a bowed edge lets the drops run where they like."),
 )
 DRIP = Question(
     "drip",
@@ -212,34 +252,49 @@ TIGHT_BUTT = Question(
     later("Do the two lie tight against each other, with every gap filled?"),
     later("A gap of a finger's width lets out more warmth than it looks."),
 )
+MEETS_TIGHT = Question(
+    "meets-tight",
+    later(
+        "Do the two meet with no gap, and is the joint closed with what the drawing has for it?"
+    ),
+    later("Air, vapour and water take the way that is left open, however narrow it is."),
+)
+TIGHT_ROUND = Question(
+    "tight-round",
+    later("Does the insulation lie tight all round it, with nothing left out below and behind?"),
+    later("A gap round it is cold; the damp of the room settles there."),
+)
+FOAM_FULL = Question(
+    "foam-full",
+    later("Does the foam fill the gap all round, with no hollow and no crack along its edges?"),
+    later("Foam that did not stick leaves a crack one can see against the light."),
+)
+FOAM_BOWED = Question(
+    "foam-bowed",
+    later("Did the foam leave the frame straight, and does what opens in it still open freely?"),
+    later("Foam goes on swelling and pushes a frame out of true."),
+)
+ROUND_CORNERS = Question(
+    "round-corners",
+    later("Does what seals it go on unbroken round all its corners: sill, both sides and head?"),
+    later(
+        "The drawing shows one cut; the corners are beside it, and the lower ones hold the water."
+    ),
+)
+SET_FIRM = Question(
+    "set-firm",
+    later("Does it stand plumb and firm, on blocks that do not dam the water at the sill?"),
+    later("A frame that moves breaks its seals; a block right across keeps the water in."),
+)
+DRAINS = Question(
+    "drains",
+    later("Are its drain holes open, and does what gets in at the sill find its way out?"),
+    later("What gets in and cannot leave goes into the wall."),
+)
 DRY_BEFORE_COVERED = Question(
     "dry-before-covered",
     later("Is what is about to be covered dry?"),
     later("Water that is built in stays in."),
 )
-
-_BY_BOND: Mapping[Bond, tuple[Question, ...]] = MappingProxyType(
-    {
-        Bond.ADHERED: (CLEAN, PRESSED, FLAT_EDGE),
-        Bond.TAPE: (CLEAN, CENTRED, PRESSED, FLAT_EDGE, TAPE_ENDS),
-        Bond.SEALANT: (CLEAN, BACKING, TOOLED, BEAD_SIZE),
-        Bond.FASTENED: (FASTENERS, CAPS, NO_TEARS),
-        Bond.FLUID: (CLEAN, COAT_OVER_JOINT, WET_THICKNESS, NO_PINHOLES),
-        Bond.LOOSE: (NO_TEARS,),
-        Bond.RIGID: (),
-    }
-)
-
-
-def of_product(product: Product) -> tuple[Question, ...]:
-    """Return what to look at where a product makes a joint: its family decides, then its bond."""
-    if product.kind is Kind.GASKET:
-        return (CLEAN, SQUEEZED)
-    if product.kind is Kind.SILL_PAN:
-        return (FALL, BACK_DAM, END_DAM, DRY_BEFORE_COVERED)
-    if product.kind in (Kind.FLASHING, Kind.DRIP_EDGE):
-        return (FALL, END_DAM, DRIP, LENGTHS)
-    return _BY_BOND[product.bond]
-
 
 QUESTIONS = tuple(each for each in globals().values() if isinstance(each, Question))

@@ -9,7 +9,7 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.section import Section
 from enclosure_app.planning.site_list.folds import folds
 from enclosure_app.planning.site_list.places import drawn
-from tests.rules.junctions import US, run, section
+from tests.rules.junctions import US, box, run, section
 
 OPEN = "self-adhered-permeable"
 ROUND = tuple((-100 + 20 * cos(k * pi / 8), 20 * sin(k * pi / 8) - 20) for k in range(5))
@@ -55,3 +55,23 @@ def test_a_coat_is_looked_at_for_its_thickness_in_the_corner() -> None:
 def test_corners_of_a_plan_are_folds_too() -> None:
     made = of(OPEN, (-500, 0), (0, 0), (0, 500), gravity=None)
     assert [key for key, _ in places(made)] == ["fold:s.1"]
+
+
+def asked(made: Section) -> list[str]:
+    first = next(iter(folds(drawn(check_section(made, US), US))))
+    return [question.name for question in first.questions]
+
+
+def test_the_order_of_a_corner_matters_where_water_runs() -> None:
+    corner = ((0, -500), (0, 0), (200, 0), (200, 500))
+    assert asked(of(OPEN, *corner)) == ["tight-corner", "fold-order", "no-cut-corner"]
+    assert asked(of("vapour-retarder", *corner)) == ["tight-corner", "no-cut-corner"]
+
+
+def test_a_tape_that_is_turned_into_an_opening_is_folded_too() -> None:
+    made = section(
+        run("s", OPEN, (0, -500), (0, -10)),
+        run("t", "flashing-tape", (-2, -100), (-2, 2), (80, 2)),
+        box("w", "window-frame", (0, 3), (58, 500)),
+    )
+    assert "fold:t.1" in dict(places(made))

@@ -6,7 +6,7 @@ from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.planning.site_list.places import SitePlace
 from enclosure_app.planning.site_list.questions import Question
 from tests.faulty_wall import WALL
-from tests.rules.junctions import US, box, run, section, wall_lap
+from tests.rules.junctions import US, box, rake, run, section, wall_lap
 
 OPEN = "self-adhered-permeable"
 
@@ -90,3 +90,63 @@ def test_insulation_is_to_lie_tight() -> None:
     meet = place(drawn, "meet:low.face+up.face")
     assert meet.title == "Extruded polystyrene and mineral wool meet"
     assert [q.name for q in meet.questions] == ["tight-butt"]
+
+
+def test_one_strip_that_lies_over_two_is_asked_once_how_it_holds() -> None:
+    """A wall sheet over the leg of a flashing, and over the lower wall sheet behind that."""
+    drawn = section(
+        run("low", OPEN, (0, -500), (0, 100)),
+        run("F", "base-flashing", (-3, 120), (-3, 0), (-70, -8), (-78, -30)),
+        run("up", OPEN, (-6, 20), (-6, 500)),
+    )
+    laps = [p for p in site_list(check_section(drawn, US), US).places if p.pieces[0] == "up"]
+    assert {p.pieces[1] for p in laps} == {"F", "low"}
+    pressed = [p.pieces[1] for p in laps for q in p.questions if q.name == "pressed-down"]
+    assert len(pressed) == 1
+    assert all("lap-width" in [q.name for q in p.questions] for p in laps)
+
+
+def test_metal_has_no_line_to_go_by() -> None:
+    drawn = section(
+        run("low", OPEN, (0, -500), (0, 150)),
+        run("F", "base-flashing", (-3, 120), (-3, 0), (-70, -8), (-78, -30)),
+        run("up", OPEN, (-6, 20), (-6, 500)),
+    )
+    assert "line" not in question(drawn, "lap:F.face+up.face", "lap-width").text
+    sheets = question(wall_lap(160, of=OPEN), "lap:low.face+up.face", "lap-width")
+    assert "line marked on the sheet" in sheets.text
+
+
+def test_a_lap_that_a_tape_closes_is_looked_at_for_that_at_the_tape() -> None:
+    low, up = wall_lap(160, of="housewrap").pieces
+    tape = run("T", "seam-tape", (-4, -110), (-4, -85), (-1, -79), (-1, -50))
+    drawn = section(low, up, tape)
+    assert place(drawn, "bead:T").pieces[0] == "T"
+    names = {q.name for q in place(drawn, "lap:low.face+up.face").questions}
+    assert "sealed-as-drawn" not in names
+
+
+def test_foam_beside_a_frame_is_looked_at_for_what_foam_does() -> None:
+    drawn = section(
+        run("s", OPEN, (0, -500), (0, 0), (50, 0)),
+        box("f", "closed-cell-foam", (50, -3), (70, 20)),
+        box("w", "window-frame", (0, 20), (70, 500)),
+    )
+    names = [q.name for q in place(drawn, "meet:f.face+w.face").questions]
+    assert names[:2] == ["foam-full", "foam-bowed"]
+    assert "tight-butt" not in names
+
+
+def test_what_only_touches_is_told_to_be_closed_not_to_be_warm() -> None:
+    drawn = section(
+        box("low", "sealed-sheathing", (0, -500), (12, 0)),
+        box("up", "sealed-sheathing", (0, 0), (12, 500)),
+    )
+    (asked,) = place(drawn, "meet:low.face+up.face").questions
+    assert asked.name == "meets-tight"
+    assert "warmth" not in asked.why
+
+
+def test_along_a_rake_the_metal_lies_over_the_sheet_as_drawn() -> None:
+    order = question(rake(metal_over=True), "lap:D.face+U.face", "lap-order")
+    assert order.text == "Does drip edge lie over roof underlayment, as drawn?"

@@ -12,7 +12,7 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.planning.site_list.listing import SiteList, site_list
 from tests.faulty_wall import WALL
-from tests.rules.junctions import US, head, run, section, wall_lap
+from tests.rules.junctions import US, box, head, run, section, wall_lap
 
 
 def listed(drawn: Section) -> SiteList:
@@ -117,3 +117,37 @@ def test_without_a_walk_there_is_nothing_to_look_at() -> None:
     unmarked = replace(wall_lap(100), inside=(), outside=())
     nothing = SectionResult(unmarked, {})
     assert site_list(nothing, US) == SiteList("junction", ())
+
+
+def cautions(made: Section) -> dict[str, str]:
+    return {place.key: " ".join(place.cautions) for place in listed(made).places}
+
+
+def test_what_stands_as_high_as_a_roof_says_so_whatever_it_is_made_of() -> None:
+    told = cautions(
+        section(
+            run("low", "self-adhered-sheet", (0, -500), (0, 40)),
+            run("up", "self-adhered-sheet", (-4, -40), (-4, 300)),
+            run("roof", "underlayment", (-8, 200), (-8, 320), (500, 450)),
+            run("base", "waterproofing-sheet", (2, -500), (2, -300)),
+            inside=[(400, -400)],
+        )
+    )
+    assert "guard rails" in told["lap:roof.face+up.face"]
+    assert "guard rails" not in told["lap:low.face+up.face"]
+
+
+def test_deep_below_the_ground_the_bank_is_told_of() -> None:
+    deep = ((-500.0, -2000.0), (500.0, -2000.0), (500.0, 500.0), (-500.0, 500.0))
+    told = cautions(
+        section(
+            run("low", "waterproofing-sheet", (0, -2000), (0, -1500)),
+            run("mid", "waterproofing-sheet", (-4, -1600), (-4, 40)),
+            run("up", "self-adhered-sheet", (-8, -60), (-8, 500)),
+            box("soil", "soil", (-500, -2000), (-60, -100)),
+            frame=deep,
+            inside=[(400, -400)],
+        )
+    )
+    assert "trench" in told["lap:low.face+mid.face"]
+    assert "trench" not in told["lap:mid.face+up.face"]

@@ -1,18 +1,16 @@
-"""Metal and what passes through, on the site list."""
+"""Metal on the site list: what it is shaped like decides what it is looked at for."""
 
 from enclosure_app.checker import check_section
 from enclosure_app.model.section import Section
-from enclosure_app.planning.site_list.metal import metal, passing
+from enclosure_app.planning.site_list.metal import metal
 from enclosure_app.planning.site_list.places import SitePlace, drawn
-from tests.faulty_wall import WALL
-from tests.rules.junctions import US, box, head, run, section
+from tests.rules.junctions import US, box, counter_flashing, eave, head, run, section
 
 OPEN = "self-adhered-permeable"
 
 
 def on(made: Section) -> dict[str, SitePlace]:
-    known = drawn(check_section(made, US), US)
-    return {place.key: place for place in (*metal(known), *passing(known))}
+    return {place.key: place for place in metal(drawn(check_section(made, US), US))}
 
 
 def names(place: SitePlace) -> list[str]:
@@ -25,6 +23,27 @@ def test_a_flashing_is_looked_at_for_its_fall_its_ends_and_its_drip() -> None:
     assert names(flashing) == ["fall", "end-dam", "drip", "lengths"]
 
 
+def test_a_flashing_that_only_hangs_has_no_fall_to_look_at() -> None:
+    assert names(on(counter_flashing(over=True))["metal:C"]) == ["drip", "lengths"]
+
+
+def test_an_edge_metal_falls_as_the_roof_does_and_has_no_dams() -> None:
+    assert names(on(eave(underlayment_over=True))["metal:D"]) == ["drip", "lengths", "edge-fixed"]
+
+
+def test_a_coping_hangs_over_both_sides_and_is_held_without_a_hole() -> None:
+    made = section(
+        run("s", OPEN, (0, -500), (0, 200), (300, 200), (300, -500)),
+        run("c", "coping", (-20, 120), (-20, 206), (320, 214), (320, 120)),
+        outside=[(-450, 300)],
+        inside=[(150, -400)],
+    )
+    coping = on(made)["metal:c"]
+    assert names(coping) == ["fall", "drip", "lengths", "held-below"]
+    assert coping.questions[0].text.startswith("Does its top fall to the side that the drawing")
+    assert coping.questions[1].text.startswith("Do both its edges")
+
+
 def test_a_sill_pan_is_looked_at_for_its_back() -> None:
     made = section(
         run("s", OPEN, (0, -500), (0, 0)),
@@ -34,21 +53,10 @@ def test_a_sill_pan_is_looked_at_for_its_back() -> None:
     assert "back-dam" in names(on(made)["metal:pan"])
 
 
-def test_a_pipe_is_one_place_with_its_collars() -> None:
+def test_a_plan_has_no_metal_to_look_at() -> None:
     made = section(
-        run("low", OPEN, (0, -500), (0, -20)),
-        run("up", OPEN, (0, 20), (0, 500)),
-        box("pipe", "pipe", (-200, -20), (200, 20)),
-        run("c1", "pipe-collar", (-60, -21), (-2, -21), (-2, -90)),
-        run("c2", "pipe-collar", (-60, 21), (-2, 21), (-2, 90)),
+        run("s", OPEN, (0, -500), (0, 500)),
+        run("f", "base-flashing", (-4, -60), (-4, 60)),
+        gravity=None,
     )
-    pipe = on(made)["through:pipe"]
-    assert pipe.title == "Pipe through self-adhered sheet"
-    assert pipe.pieces[0] == "pipe"
-    assert set(pipe.pieces) == {"pipe", "c1", "c2", "low", "up"}
-    assert names(pipe)[:3] == ["all-round", "collar-under", "held-firm"]
-    assert "pressed-down" in names(pipe)
-
-
-def test_a_pipe_without_a_collar_is_looked_at_all_round() -> None:
-    assert names(on(WALL)["through:pipe"]) == ["all-round", "held-firm"]
+    assert on(made) == {}
