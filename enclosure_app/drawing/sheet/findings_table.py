@@ -8,7 +8,7 @@ from enclosure_app.drawing.icons import HEIGHT as ICON_HEIGHT
 from enclosure_app.drawing.icons import WIDTH as ICON_WIDTH
 from enclosure_app.drawing.icons import icon
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke, badge
+from enclosure_app.drawing.marks import BADGE, Anchor, Label, Mark, Stroke, badge
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
 from enclosure_app.drawing.section.glyphs import GLYPHS
@@ -26,6 +26,9 @@ LINE = 1.78  # line distance, in heights of capitals
 _MARGIN = FLAG_WIDTH + ICON_WIDTH + 4.0  # from the left edge to the words: flag and picture
 _PAD = 1.9
 _FIGURE = 17.0  # the breadth of one column of figures
+_APART = 1.5  # from the title to the figures beside it
+_BADGE = 2 * BADGE + 1.2  # what the badge of a verdict takes before its words
+_DECIDED = 0.8  # above a verdict, so that it is not read as a part of what is to be done
 HEAD = 5.0
 
 
@@ -35,7 +38,7 @@ class Row:
 
     number: int
     finding: Finding
-    title: str
+    title: tuple[str, ...]
     figures: tuple[str, str]
     message: tuple[str, ...]
     advice: tuple[str, ...]
@@ -97,14 +100,23 @@ def _row(
     advice = wrap(finding.advice, size, room, bold=True)
     basis = wrap(finding.basis, size, room) if finding.basis else ()
     decided = decision if decision and decision.state is not State.OPEN else None
-    verdict = wrap(verdict_line(decided), size, room, bold=True) if decided else ()
-    count = 1 + len(message) + len(advice) + len(basis) + len(verdict)
-    text = count * size * LINE
+    verdict = wrap(verdict_line(decided), size, room - _BADGE, bold=True) if decided else ()
+    heads = _title_lines(title(finding), figures, room, size)
+    count = sum(map(len, (heads, message, advice, basis, verdict)))
+    text = count * size * LINE + (_DECIDED if verdict else 0.0)
     picture = ICON_HEIGHT if finding.rule in GLYPHS else FLAG_HEIGHT
     height = max(text, picture) + 2 * _PAD
     state = decided.state if decided else State.OPEN
     words = message, advice, basis
-    return Row(number, finding, title(finding), figures, *words, height, state, verdict)
+    return Row(number, finding, heads, figures, *words, height, state, verdict)
+
+
+def _title_lines(
+    words: str, figures: tuple[str, str], room: float, size: float
+) -> tuple[str, ...]:
+    """Return the title in lines that leave the figures beside the first one alone."""
+    measured, required = (text_width(each, size, bold=True) for each in figures)
+    return wrap(words, size, room - max(_FIGURE + measured, required) - _APART, bold=True)
 
 
 def title(finding: Finding) -> str:
@@ -162,19 +174,28 @@ def _gone_marks(
 def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Iterator[Mark]:
     size, step = theme.small, theme.small * LINE
     y = top - size
-    yield Label(row.title, (left, y), size, theme.ink, bold=True, source=row.finding.key)
     yield Label(row.figures[0], (right - _FIGURE, y), size, theme.ink, Anchor.END, bold=True)
     yield Label(row.figures[1], (right, y), size, theme.ink, Anchor.END)
     blocks = (
+        (row.title, theme.ink, True),
         (row.message, theme.ink, False),
         (row.advice, theme.ink, True),
         (row.basis, theme.quiet, False),
-        (row.verdict, theme.ink, True),
     )
     for lines, colour, bold in blocks:
         for line in lines:
-            y -= step
             yield Label(line, (left, y), size, colour, bold=bold, source=row.finding.key)
+            y -= step
+    yield from _verdict_marks(row, left, y - _DECIDED, theme)
+
+
+def _verdict_marks(row: Row, left: float, y: float, theme: Theme) -> Iterator[Mark]:
+    """Yield the words of a verdict after its badge; none where nothing was decided."""
+    size = theme.small
+    yield from badge(row.state, (left + BADGE, y + size / 2), (theme.ink, theme.paper))
+    for k, line in enumerate(row.verdict):
+        at = (left + _BADGE, y - k * size * LINE)
+        yield Label(line, at, size, theme.ink, bold=True, source=row.finding.key)
 
 
 def no_findings(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:

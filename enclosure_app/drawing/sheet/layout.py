@@ -7,7 +7,8 @@ from enclosure_app.drawing.ribbon.band import HEIGHT as RIBBON
 from enclosure_app.drawing.section.flags import LANE
 from enclosure_app.drawing.sheet.job import border
 
-_GUTTER = 4.0
+_RULE = 3.0  # from the rule between drawing and column to the column
+_GUTTER = 4.0  # between the edges of the drawing's side and what stands there
 _HEADING = 9.0  # the section's name above the drawing
 _FOOT = 8.0  # the scale bar below it
 
@@ -28,10 +29,10 @@ def areas(size: tuple[float, float], ribbons: int) -> Areas:
     """Divide a paper of `size` mm: drawing with lanes, column on the right, ribbons along the foot."""
     frame = border(size)
     column = Box(frame.right - column_width(frame), frame.bottom, frame.right, frame.top).inset(
-        3.0
+        _RULE
     )
-    right = column.left - _GUTTER
-    left = frame.left + 4.0
+    right = column.left - _RULE - _GUTTER
+    left = frame.left + _GUTTER
     strips = tuple(
         Box(left, frame.bottom + 3.0 + k * RIBBON, right, frame.bottom + 3.0 + (k + 1) * RIBBON)
         for k in reversed(range(ribbons))
@@ -39,7 +40,7 @@ def areas(size: tuple[float, float], ribbons: int) -> Areas:
     bottom = frame.bottom + 3.0 + ribbons * RIBBON
     foot = Box(left, bottom + 1.0, right, bottom + 1.0 + _FOOT)
     heading = Box(left, frame.top - 2.0 - _HEADING, right, frame.top - 2.0)
-    drawing = Box(frame.left, foot.top, right + 2.0, heading.bottom).inset(LANE)
+    drawing = Box(frame.left, foot.top, column.left - _RULE, heading.bottom).inset(LANE)
     return Areas(frame, drawing, heading, foot, strips, column)
 
 

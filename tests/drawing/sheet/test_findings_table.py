@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from enclosure_app.drawing.marks import Flag, Label, Stroke, points_of
+from enclosure_app.drawing.marks import Fill, Flag, Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.sheet.findings_table import (
     gone_rows,
@@ -126,3 +126,33 @@ def test_a_verdict_without_a_finding_has_a_row_without_a_flag() -> None:
     ]
     assert not any(isinstance(m, Flag) for m in marks)
     assert min(y for m in marks for _, y in points_of(m)) == 50.0 - row.height
+
+
+def test_a_long_title_leaves_the_figures_alone() -> None:
+    """On narrow paper, and in languages with long words, it takes a second line instead."""
+    for width in (60.0, 74.0, 90.0, 112.0):
+        (row,) = rows((replace(eave.SHORT, rule="edge-cover-short"),), NUMBERS, width, LOOK)
+        marks = [m for m in row_marks(row, 0.0, width, 50.0, THEME) if isinstance(m, Label)]
+        measured = next(m for m in marks if m.text == row.figures[0])
+        reach = text_width(measured.text, measured.size, bold=True)
+        for mark in marks:
+            if mark.at[1] == measured.at[1] and mark.anchor == "start":
+                right = mark.at[0] + text_width(mark.text, mark.size, bold=True)
+                assert right < measured.at[0] - reach
+        assert " ".join(row.title) == "Fault · edge cover short, water"
+
+
+def test_a_verdict_in_a_row_stands_apart_from_what_is_to_be_done_with_its_badge_before_it() -> (
+    None
+):
+    decided = {eave.SHORT.key: Decision(eave.SHORT.key, State.MENDED, "Ida", remark="x " * 80)}
+    (row,) = rows((eave.SHORT,), NUMBERS, 90.0, LOOK, decided)
+    marks = list(row_marks(row, 0.0, 90.0, 50.0, THEME))
+    (advice,) = (m for m in marks if isinstance(m, Label) and m.text == row.advice[-1])
+    lines = [m for m in marks if isinstance(m, Label) and m.text in row.verdict]
+    assert len(lines) > 1
+    assert {m.at[0] for m in lines} == {lines[0].at[0]}
+    assert lines[0].at[0] > advice.at[0]
+    discs = [x for m in marks if isinstance(m, Fill) for ring in m.rings for x, _ in ring]
+    assert any(advice.at[0] - 0.01 <= x < lines[0].at[0] for x in discs)
+    assert min(m.at[1] for m in lines) > 50.0 - row.height

@@ -300,3 +300,20 @@ def test_marks_lie_on_the_overlay_of_what_they_show() -> None:
     loose = [m for m in gap if m.overlays != (Overlay.FINDINGS,)]
     assert all(isinstance(m, Flag) or m.points[0][0] > 300 for m in loose)  # in the table only
     assert all(m.overlays for m in page.marks if isinstance(m, Flag) and m.leader)
+
+
+def test_a_section_of_another_file_than_the_project_s_first_is_not_said_to_be_of_that() -> None:
+    """Several drawings opened as one project: each section is named after its own file."""
+    names = ("ridge", "eave: NORTH", "eave: SOUTH")
+    sections = [eave.result(section=eave.section(name)) for name in names]
+    joined = replace(eave.drawing(*sections, file="plans/ridge.dxf"))
+    joined = replace(joined, drawing=replace(joined.drawing, title="Boathouse"))
+    told = {
+        page.titles.section: page.titles.drawing
+        for page in compose_sheets((joined,), SheetJob(), THEME)
+    }
+    assert told == {
+        "ridge": "Boathouse (ridge.dxf)", "eave: NORTH": "Boathouse", "eave: SOUTH": "Boathouse"
+    }  # fmt: skip
+    (alone,) = compose_sheets((eave.drawing(file="plans/ridge.dxf"),), SheetJob(), THEME)
+    assert alone.titles.drawing == "ridge.dxf"
