@@ -10,7 +10,7 @@ from enclosure_app.model.edits.said import named_photographs, with_photographs
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import WHOLE, Subject
 from enclosure_app.model.said.photograph import Photograph
-from enclosure_app.model.said.sign_off import SignOff, fingerprint
+from enclosure_app.model.said.sign_off import SignOff, drawn_sum
 from enclosure_app.model.said.site_check import SiteCheck
 from enclosure_app.model.standing.standing import new_id, standing
 from enclosure_app.model.standing.whereabouts import Trail, subject_of
@@ -46,7 +46,7 @@ def sign(project: Project, which: Which, who: str, when: str, remark: str = "") 
         EnclosureError: there is no such section, or no name.
     """
     section = section_of(project, which)
-    signing = SignOff(section.name, who.strip(), when, remark.strip(), fingerprint(section))
+    signing = SignOff(section.name, who.strip(), when, remark.strip(), drawn_sum(section))
     return _with_sign_off(project, signing)
 
 

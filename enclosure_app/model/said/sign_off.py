@@ -4,6 +4,7 @@ import json
 from collections.abc import Iterable
 from dataclasses import dataclass
 from hashlib import sha256
+from math import floor
 from typing import Any
 
 from enclosure_app.model.place import Area, Points, Shape
@@ -11,13 +12,16 @@ from enclosure_app.model.product import Product
 from enclosure_app.model.section import Section
 
 _DIGITS = 6  # of a mm: what a file keeps of a number is never less
+_STEP, _SHIFT = 0.001, 0.449
+"""Places nearer than a thousandth of a mm are one: a file keeps some eight digits of an inch. No
+place that anybody draws, neither of inches nor of millimetres, lies near the edge of a step."""
 
 
 @dataclass(frozen=True, slots=True)
 class SignOff:
     """A name under the section called `section`, or with `withdrawn`, the name taken away again.
 
-    `drawn` is the `fingerprint` of what was signed: another one now means that it was changed.
+    `drawn` is the `drawn_sum` of what was signed: another one now means that it was changed.
     `when` is a moment (`model.moment`); `after` names the sign-offs that this one follows, and
     `revision` the drawing in which the section had this name.
     """
@@ -34,7 +38,9 @@ class SignOff:
 
 
 def fingerprint(section: Section) -> str:
-    """Return a sum over everything in a section that is judged; its name and order do not matter.
+    """Return a sum over everything in a section that is judged, with the names of its pieces.
+
+    The section's own name, and the order of what is in it, do not matter.
 
     Linework and notes are left out: they are shown, but nothing is concluded from them.
     """
@@ -50,6 +56,56 @@ def fingerprint(section: Section) -> str:
         "sealed": sorted(section.sealed),
     }
     return sha256(json.dumps(judged, sort_keys=True).encode()).hexdigest()
+
+
+def drawn_sum(section: Section) -> str:
+    """Return a sum over what is drawn and judged, whatever its pieces, products and lines are called.
+
+    Two exports of one drawing have the same sum: handles may be others, pieces may stand in
+    another order, lines may be drawn from their other end and rings from another corner.
+    """
+    made = {key: _product(section.products[key]) for key in {p.product for p in section.pieces}}
+    pieces = {p.name: json.dumps([made[p.product], _outline(p.shape)]) for p in section.pieces}
+    judged = {
+        "frame": _round(section.frame),
+        "pieces": sorted(pieces.values()),
+        "inside": sorted(_steps(section.inside)),
+        "outside": sorted(_steps(section.outside)),
+        "gravity": section.gravity and _steps([section.gravity]),
+        "breaks": sorted([_run(each.near), _run(each.far)] for each in section.breaks),
+        "sealed": sorted(sorted(pieces.get(n, "") for n in pair) for pair in section.sealed),
+    }
+    return sha256(json.dumps(judged, sort_keys=True).encode()).hexdigest()
+
+
+def _outline(shape: Shape) -> list[Any]:
+    if isinstance(shape, Area):
+        return ["area", _round(shape.outer), *sorted(map(_round, shape.holes))]
+    places = _round(shape.points) if shape.closed else _run(shape.points)
+    return ["line", places, *_steps([(shape.width, 0.0)]), shape.closed]
+
+
+def _steps(points: Iterable[tuple[float, float]]) -> list[tuple[int, int]]:
+    return [(floor(x / _STEP + _SHIFT), floor(y / _STEP + _SHIFT)) for x, y in points]
+
+
+def _run(points: Points) -> list[tuple[int, int]]:
+    """Return an open line from whichever end comes first."""
+    there = _steps(points)
+    return min(there, there[::-1])
+
+
+def _round(points: Points) -> list[tuple[int, int]]:
+    """Return a ring from the corner and in the direction that come first."""
+    there = _steps(points)
+    back = there[::-1]
+    turns = (way[k:] + way[:k] for way in (there, back) for k in _firsts(way))
+    return min(turns, default=[])
+
+
+def _firsts(ring: list[tuple[int, int]]) -> list[int]:
+    first = min(ring, default=None)
+    return [k for k, corner in enumerate(ring) if corner == first]
 
 
 def _points(points: Iterable[tuple[float, float]] | Points) -> list[list[float]]:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import WHOLE, Subject
-from enclosure_app.model.said.sign_off import SignOff, fingerprint
+from enclosure_app.model.said.sign_off import SignOff, drawn_sum, fingerprint
 from enclosure_app.model.section import Section
 from enclosure_app.model.standing.standing import standing
 from enclosure_app.model.standing.whereabouts import Trail, subject_of
@@ -27,7 +27,7 @@ def signed(project: Project, section: Section) -> tuple[Signed, ...]:
     given = [each for each in project.sign_offs if trail.now(subject_of(each)) == here]
     if not given:
         return ()
-    drawn = fingerprint(section)
+    same = (drawn_sum(section), fingerprint(section))  # the second is what was kept before
     return tuple(
-        Signed(each, changed=each.drawn != drawn) for each in standing(given) if not each.withdrawn
+        Signed(each, changed=each.drawn not in same) for each in standing(given) if not each.withdrawn
     )

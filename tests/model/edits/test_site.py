@@ -9,7 +9,7 @@ from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.photograph import Photograph
-from enclosure_app.model.said.sign_off import fingerprint
+from enclosure_app.model.said.sign_off import drawn_sum
 from enclosure_app.model.said.site_check import Seen, SiteCheck
 
 WHEN = "2026-03-02T10:15:00+02:00"
@@ -35,7 +35,7 @@ def test_a_section_is_signed_by_a_person_as_it_is_drawn_now(house: Callable[...,
     project = edits.sign(house(), "Eave", " Ida ", WHEN, " Seen on site. ")
     (given,) = project.sign_offs
     assert (given.who, given.when, given.remark) == ("Ida", WHEN, "Seen on site.")
-    assert given.drawn == fingerprint(project.sections[0])
+    assert given.drawn == drawn_sum(project.sections[0])
     with pytest.raises(EnclosureError, match="Type your name"):
         edits.sign(project, "Eave", " ", WHEN)
     with pytest.raises(EnclosureError):

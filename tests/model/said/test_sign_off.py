@@ -1,14 +1,16 @@
-"""The fingerprint of a section changes with what is judged, and with nothing else."""
+"""The sums over a section change with what is judged, and with nothing else."""
 
 from collections.abc import Callable
 from dataclasses import replace
 from types import MappingProxyType
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Area, Line
-from enclosure_app.model.said.sign_off import fingerprint
+from enclosure_app.model.said.sign_off import drawn_sum, fingerprint
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
 
 FRAME = ((0.0, 0.0), (500.0, 0.0), (500.0, 2500.0), (0.0, 2500.0))
@@ -34,7 +36,6 @@ def with_wall(**change: object) -> Section:
         lambda: with_wall(shape=Line(((10.0, 0.0), (10.0, 2400.0)), 1.0)),
         lambda: with_wall(shape=Line(((10.0, 0.0), (10.0, 2400.0)), closed=True)),
         lambda: with_wall(product="osb"),
-        lambda: with_wall(name="31"),
         lambda: with_product(min_lap_mm=149.0),
         lambda: with_product(controls=frozenset()),
         lambda: replace(EAVE, pieces=(WALL,)),
@@ -48,6 +49,7 @@ def with_wall(**change: object) -> Section:
 )
 def test_a_change_of_what_is_judged_shows(changed: Callable[[], Section]) -> None:
     assert fingerprint(changed()) != fingerprint(EAVE)
+    assert drawn_sum(changed()) != drawn_sum(EAVE)
 
 
 @pytest.mark.parametrize(
@@ -65,3 +67,51 @@ def test_a_change_of_what_is_judged_shows(changed: Callable[[], Section]) -> Non
 )
 def test_a_change_of_anything_else_does_not(same: Callable[[], Section]) -> None:
     assert fingerprint(same()) == fingerprint(EAVE)
+    assert drawn_sum(same()) == drawn_sum(EAVE)
+
+
+def renumbered(section: Section) -> Section:
+    """Return a section as another export gives it: names, order, ends and corners are others."""
+    pieces = (
+        replace(BOARD, name="7", shape=Area(((24.0, 9.0), (24.0, 0.0), (12.0, 0.0)))),
+        replace(WALL, name="8", shape=Line(((10.0, 2400.0), (10.0, 0.0)))),
+    )
+    sealed = frozenset({("7", "8")} if section.sealed else ())
+    return replace(section, pieces=pieces, sealed=sealed, frame=(*FRAME[2:], *FRAME[:2]))
+
+
+@pytest.mark.parametrize("sealed", [frozenset[tuple[str, str]](), frozenset({("2F", "30")})])
+def test_a_renumbered_export_is_still_what_was_drawn(sealed: frozenset[tuple[str, str]]) -> None:
+    signed = replace(EAVE, sealed=sealed)
+    again = renumbered(signed)
+    assert drawn_sum(again) == drawn_sum(signed)
+    assert fingerprint(again) != fingerprint(signed)  # which revision it is does tell names apart
+
+
+def test_the_key_of_a_product_is_a_name_too() -> None:
+    wrap = EAVE.products["housewrap"]
+    products = MappingProxyType({**EAVE.products, "house-wrap": replace(wrap, key="house-wrap")})
+    other = replace(with_wall(product="house-wrap"), products=products)
+    assert drawn_sum(other) == drawn_sum(EAVE)
+
+
+@given(
+    places=st.lists(st.integers(-20_000, 20_000), min_size=1, max_size=8),
+    inch=st.sampled_from([1.0, 25.4, 25.4 / 64, 304.8 / 128]),
+    off=st.floats(-2e-7, 2e-7),
+)
+def test_the_digits_that_an_export_loses_are_no_change(
+    places: list[int], inch: float, off: float
+) -> None:
+    def wall(by: float) -> Section:
+        return with_wall(shape=Line(tuple((n * inch + by, 3.0 - n * inch) for n in places)))
+
+    assert drawn_sum(wall(off)) == drawn_sum(wall(0.0))
+
+
+def test_a_seal_that_goes_from_one_joint_to_another_shows() -> None:
+    third = Piece("9", "housewrap", Line(((14.0, 0.0), (14.0, 2400.0))))
+    both = replace(EAVE, pieces=(WALL, BOARD, third))
+    one = replace(both, sealed=frozenset({("2F", "30")}))
+    other = replace(both, sealed=frozenset({("30", "9")}))
+    assert drawn_sum(one) != drawn_sum(other)
