@@ -7,6 +7,7 @@ from pathlib import Path
 from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files.dxf.content import Content, content
 from enclosure_app.files.dxf.document import Document, open_document
+from enclosure_app.files.dxf.identity import identity_of
 from enclosure_app.files.dxf.memory import kept_in_use
 from enclosure_app.files.dxf.raw import Raw, RawLeader, RawPath, RawText
 from enclosure_app.files.framing.chains import Drawn, pieces_from
@@ -22,6 +23,7 @@ from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.place import Points
 from enclosure_app.model.section import Stroke
+from enclosure_app.model.standing.standing import new_id
 
 SAGITTA = 0.1  # mm between a curve and the polyline that stands for it
 
@@ -86,6 +88,7 @@ def read_drawing(path: Path, options: ReadOptions | None = None) -> Drawing:
             *said,
         ),
         layouts=document.layouts,
+        identity=new_id(*identity_of(path)),
     )
 
 

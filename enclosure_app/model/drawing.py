@@ -1,6 +1,6 @@
 """One drawing as read: its units, its sections, and what the reader has to say about it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from enclosure_app.model.section import Section
@@ -58,3 +58,4 @@ class Drawing:
     notes: tuple[Note, ...] = ()
     layouts: tuple[str, ...] = ()
     title: str = ""
+    identity: str = field(default="", compare=False)

@@ -1,7 +1,7 @@
 """The project: everything that a person has made of one drawing, as one immutable value."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 from uuid import uuid4
 
@@ -58,8 +58,12 @@ class Project:
 
 
 def project_from(drawing: Drawing) -> Project:
-    """Return a project that holds what was read from a drawing, and nothing else."""
-    return Project(
+    """Return a project that holds what was read from a drawing, and nothing else.
+
+    It is called the same whenever the drawing is read, so that what is handed over of it today
+    and tomorrow is known to be of one project before anybody saves it.
+    """
+    project = Project(
         title=drawing.title,
         units=drawing.units,
         sections=drawing.sections,
@@ -67,6 +71,7 @@ def project_from(drawing: Drawing) -> Project:
         notes=drawing.notes,
         layouts=drawing.layouts,
     )
+    return replace(project, id=drawing.identity) if drawing.identity else project
 
 
 def drawing_of(project: Project) -> Drawing:
@@ -78,4 +83,5 @@ def drawing_of(project: Project) -> Drawing:
         notes=project.notes,
         layouts=project.layouts,
         title=project.title,
+        identity=project.id,
     )

@@ -76,7 +76,8 @@ class Section:
     down on the sheet, None for a plan. `sealed` names joints that a person declared sealed, as
     pairs of piece names in sorted order. `strokes` is the linework that is shown; `taken` what
     is drawn besides, whole: what pieces were made of, frames, breaks, what is to be ignored, and
-    strokes of which the frame leaves only a part.
+    strokes of which the frame leaves only a part. `file` is the drawing that it was read from,
+    as the person named it, "" for the project's `source`; it is not compared.
     """
 
     name: str
@@ -92,6 +93,7 @@ class Section:
     strokes: tuple[Stroke, ...] = ()
     texts: tuple[Text, ...] = ()
     taken: tuple[Stroke, ...] = ()
+    file: str = field(default="", compare=False)
     by_name: Mapping[str, Piece] = field(
         init=False, repr=False, compare=False, default_factory=dict
     )

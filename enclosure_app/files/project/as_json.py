@@ -154,6 +154,7 @@ _ENDS = form.counted(form.points, 2, 2)
 _SECTION = record(
     Section,
     name=form.text,
+    file=form.text,
     frame=form.counted(form.points, 3),
     frame_drawn=form.flag,
     gravity=form.maybe(Form(_read_down, form.point.write)),

@@ -12,6 +12,7 @@ from enclosure_app.files.project.file import load_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
+from enclosure_app.model.standing.standing import new_id
 from enclosure_app.progress import part
 
 
@@ -68,7 +69,10 @@ def together(projects: Sequence[Project], paths: Sequence[Path]) -> Project:
     """Return one project with the sections of several drawings, each named after its drawing."""
     first = projects[0]
     named = [
-        _named_after(section, path.stem, alone=len(project.sections) == 1)
+        replace(
+            _named_after(section, path.stem, alone=len(project.sections) == 1),
+            file=project.source,
+        )
         for project, path in zip(projects, paths, strict=True)
         for section in project.sections
     ]
@@ -78,6 +82,7 @@ def together(projects: Sequence[Project], paths: Sequence[Path]) -> Project:
         sections=tuple(_apart(named)),
         notes=tuple(note for project in projects for note in project.notes),
         layers=tuple(dict.fromkeys(row for project in projects for row in project.layers)),
+        id=new_id(*(project.id for project in projects)),
     )
 
 

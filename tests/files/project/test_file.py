@@ -42,6 +42,12 @@ def test_what_is_read_is_what_was_kept(project: Project) -> None:
     assert project_bytes(again, "p.enclosure.json") == data
 
 
+def test_each_section_knows_the_drawing_it_is_of() -> None:
+    eave = replace(PROJECT.sections[0], file="drawings/eave.dxf")
+    data = project_bytes(replace(PROJECT, sections=(eave,)), "p")
+    assert [each.file for each in project_of(data, "p").sections] == ["drawings/eave.dxf"]
+
+
 def test_a_sample_comes_back_with_its_linework_and_is_checked_as_the_drawing_was(
     tmp_path: Path,
 ) -> None:

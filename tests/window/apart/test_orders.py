@@ -23,6 +23,11 @@ def test_several_drawings_become_the_sections_of_one_project() -> None:
         section.pieces for each in alone for section in each.sections
     ]
     assert project.title == paths[0].parent.name
+    assert [section.file for section in project.sections] == [
+        str(path) for path, one in zip(paths, alone, strict=True) for _ in one.sections
+    ]
+    assert project.id == read_order(Order(paths, layers=layers)).id
+    assert len({project.id, *(each.id for each in alone)}) == 3  # the ridge is there twice
 
 
 def without_units(path: Path, side: float) -> Path:
