@@ -7,7 +7,7 @@ from hashlib import sha256
 from math import floor
 from typing import Any
 
-from enclosure_app.model.place import Area, Points, Shape
+from enclosure_app.model.place import Area, Point, Points, Shape
 from enclosure_app.model.product import Product
 from enclosure_app.model.section import Section
 
@@ -59,48 +59,57 @@ def fingerprint(section: Section) -> str:
 
 
 def drawn_sum(section: Section) -> str:
-    """Return a sum over what is drawn and judged, whatever its pieces, products and lines are called.
+    """Return a sum over what is drawn and judged, whatever it is called and where it is put.
 
     Two exports of one drawing have the same sum: handles may be others, pieces may stand in
-    another order, lines may be drawn from their other end and rings from another corner.
+    another order, lines may be drawn from their other end and rings from another corner, and the
+    section as a whole may lie elsewhere on the sheet.
     """
+    grid = _Grid((min(x for x, _ in section.frame), min(y for _, y in section.frame)))
     made = {key: _product(section.products[key]) for key in {p.product for p in section.pieces}}
-    pieces = {p.name: json.dumps([made[p.product], _outline(p.shape)]) for p in section.pieces}
+    pieces = {p.name: json.dumps([made[p.product], grid.shape(p.shape)]) for p in section.pieces}
     judged = {
-        "frame": _round(section.frame),
+        "frame": grid.ring(section.frame),
         "pieces": sorted(pieces.values()),
-        "inside": sorted(_steps(section.inside)),
-        "outside": sorted(_steps(section.outside)),
-        "gravity": section.gravity and _steps([section.gravity]),
-        "breaks": sorted([_run(each.near), _run(each.far)] for each in section.breaks),
+        "inside": sorted(grid.steps(section.inside)),
+        "outside": sorted(grid.steps(section.outside)),
+        "gravity": section.gravity and _points([section.gravity]),
+        "breaks": sorted([grid.run(each.near), grid.run(each.far)] for each in section.breaks),
         "sealed": sorted(sorted(pieces.get(n, "") for n in pair) for pair in section.sealed),
     }
     return sha256(json.dumps(judged, sort_keys=True).encode()).hexdigest()
 
 
-def _outline(shape: Shape) -> list[Any]:
-    if isinstance(shape, Area):
-        return ["area", _round(shape.outer), *sorted(map(_round, shape.holes))]
-    places = _round(shape.points) if shape.closed else _run(shape.points)
-    return ["line", places, *_steps([(shape.width, 0.0)]), shape.closed]
+@dataclass(frozen=True, slots=True)
+class _Grid:
+    """Places as whole steps from the lower left corner of the frame, `origin`."""
+
+    origin: Point
+
+    def steps(self, points: Points) -> list[tuple[int, int]]:
+        (u, v) = self.origin
+        return [(_step(x - u), _step(y - v)) for x, y in points]
+
+    def run(self, points: Points) -> list[tuple[int, int]]:
+        """Return an open line from whichever end comes first."""
+        there = self.steps(points)
+        return min(there, there[::-1])
+
+    def ring(self, points: Points) -> list[tuple[int, int]]:
+        """Return a ring from the corner and in the direction that come first."""
+        there = self.steps(points)
+        turns = (way[k:] + way[:k] for way in (there, there[::-1]) for k in _firsts(way))
+        return min(turns, default=[])
+
+    def shape(self, shape: Shape) -> list[Any]:
+        if isinstance(shape, Area):
+            return ["area", self.ring(shape.outer), *sorted(map(self.ring, shape.holes))]
+        places = self.ring(shape.points) if shape.closed else self.run(shape.points)
+        return ["line", places, _step(shape.width), shape.closed]
 
 
-def _steps(points: Iterable[tuple[float, float]]) -> list[tuple[int, int]]:
-    return [(floor(x / _STEP + _SHIFT), floor(y / _STEP + _SHIFT)) for x, y in points]
-
-
-def _run(points: Points) -> list[tuple[int, int]]:
-    """Return an open line from whichever end comes first."""
-    there = _steps(points)
-    return min(there, there[::-1])
-
-
-def _round(points: Points) -> list[tuple[int, int]]:
-    """Return a ring from the corner and in the direction that come first."""
-    there = _steps(points)
-    back = there[::-1]
-    turns = (way[k:] + way[:k] for way in (there, back) for k in _firsts(way))
-    return min(turns, default=[])
+def _step(length: float) -> int:
+    return floor(length / _STEP + _SHIFT)
 
 
 def _firsts(ring: list[tuple[int, int]]) -> list[int]:

@@ -27,7 +27,9 @@ def signed(project: Project, section: Section) -> tuple[Signed, ...]:
     given = [each for each in project.sign_offs if trail.now(subject_of(each)) == here]
     if not given:
         return ()
-    same = (drawn_sum(section), fingerprint(section))  # the second is what was kept before
+    same = {drawn_sum(section)}
+    if any(each.drawn not in same for each in given):
+        same.add(fingerprint(section))  # what was kept of a section in earlier files
     return tuple(
         Signed(each, changed=each.drawn not in same) for each in standing(given) if not each.withdrawn
     )

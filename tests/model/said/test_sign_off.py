@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from enclosure_app.files.maps.catalogue import load_products
-from enclosure_app.model.place import Area, Line
+from enclosure_app.model.place import Area, Line, Points
 from enclosure_app.model.said.sign_off import drawn_sum, fingerprint
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
 
@@ -115,3 +115,21 @@ def test_a_seal_that_goes_from_one_joint_to_another_shows() -> None:
     one = replace(both, sealed=frozenset({("2F", "30")}))
     other = replace(both, sealed=frozenset({("30", "9")}))
     assert drawn_sum(one) != drawn_sum(other)
+
+
+def test_a_section_that_lies_elsewhere_on_the_sheet_is_no_other_one() -> None:
+    def there(points: Points) -> Points:
+        return tuple((x + 12_345.625, y - 800.5) for x, y in points)
+
+    moved = replace(
+        EAVE,
+        frame=there(EAVE.frame),
+        inside=there(EAVE.inside),
+        outside=there(EAVE.outside),
+        pieces=(
+            replace(WALL, shape=Line(there(((10.0, 0.0), (10.0, 2400.0))))),
+            replace(BOARD, shape=Area(there(((12.0, 0.0), (24.0, 0.0), (24.0, 9.0))))),
+        ),
+    )
+    assert drawn_sum(moved) == drawn_sum(EAVE)
+    assert drawn_sum(replace(moved, inside=EAVE.inside)) != drawn_sum(EAVE)

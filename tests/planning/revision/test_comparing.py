@@ -149,7 +149,9 @@ def test_a_signature_follows_its_section_and_goes_to_no_other_of_its_name() -> N
     assert [(s.sign_off.who, s.changed) for s in signed(after, wall_now)] == [("Ida", False)]
     assert signed(after, eave_now) == ()
     moved = revised(before, elsewhere(WALL, 9.0, "Wall", renumbered=True), EAVE).project
-    assert [each.changed for each in signed(moved, moved.sections[0])] == [True]
+    assert [each.changed for each in signed(moved, moved.sections[0])] == [False]
+    longer = edits.set_frame(moved, "Wall", ((-1.0, -1.0), (999.0, -1.0), (999.0, 999.0)))
+    assert [each.changed for each in signed(longer, longer.sections[0])] == [True]
     gone = edits.withdraw(after, EAVE.name, "Ida", WHEN)
     assert signed(gone, wall_now) == ()
 
