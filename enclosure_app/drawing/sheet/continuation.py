@@ -34,8 +34,8 @@ def fill_column(left: tuple[TableRow, ...], box: Box, theme: Theme) -> Filled:
 
 def table_columns(place: Areas, width: float) -> tuple[Box, ...]:
     """Return the columns of a continued table to the left of the sheet's own column."""
-    free = Box(place.border.left, place.border.bottom, place.column.left - 3.0, place.border.top)
-    free = free.inset(4.0, 3.0)
+    left, right = place.heading.left, place.heading.right
+    free = Box(left, place.border.bottom + 3.0, right, place.heading.bottom - 2.0)
     count = max(int((free.width + _GUTTER) / (width + _GUTTER)), 1)
     each = (free.width - (count - 1) * _GUTTER) / count
     lefts = [free.left + k * (each + _GUTTER) for k in range(count)]

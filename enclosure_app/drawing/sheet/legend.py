@@ -11,7 +11,7 @@ from enclosure_app.drawing.section.rain_marks import has_stream
 from enclosure_app.drawing.section.sealed_marks import said_sealed, sealed_mark
 from enclosure_app.drawing.shapes import arrow_head, drop
 from enclosure_app.drawing.theme import Pen, Theme
-from enclosure_app.drawing.typeface import shorten
+from enclosure_app.drawing.typeface import shorten, text_width
 from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.language import say
 from enclosure_app.model.finding import Severity
@@ -22,25 +22,38 @@ from enclosure_app.model.said.decision import State
 
 _ROW = 5.2
 _SWATCH = 9.0
+_BESIDE = 3.0  # between a swatch, its words and the next column
+_LAYERS = 0.56  # of the breadth: what the layers have at least
 
 Draw = Callable[[Point, Theme], Iterator[Mark]]
 
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One line of the legend: its swatch, drawn from the left end of its middle line, and its words."""
+    """One line of the legend: its swatch, drawn from the left end of its middle line, and its words.
+
+    `short` says the same where there is no room for the words.
+    """
 
     words: str
     draw: Draw
+    short: str = ""
+
+    def fits(self, room: float, theme: Theme) -> bool:
+        """Whether all words fit into `room` mm."""
+        return text_width(self.words, theme.small) <= room
 
 
 def layer_entries(result: SectionResult) -> tuple[Entry, ...]:
     """Return one line for each control that is drawn, saying how its layer runs."""
     section = result.section
     used = {c for piece in section.pieces for c in controls_of(piece, section)}
-    return tuple(
-        Entry(f"{layer_words(c)}{_runs(result, c)}", _line(c)) for c in Control if c in used
-    )
+    return tuple(_layer_entry(result, control) for control in Control if control in used)
+
+
+def _layer_entry(result: SectionResult, control: Control) -> Entry:
+    words, short, runs = layer_words(control), say(control.value), _runs(result, control)
+    return Entry(f"{words}{runs}", _line(control), f"{short}{runs}")
 
 
 def _runs(result: SectionResult, control: Control) -> str:
@@ -76,15 +89,24 @@ def legend_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark
     """Yield the legend from the top of `box`: layers on the left, everything else on the right."""
     if box.height > 0:
         yield Stroke(((box.left, box.top), (box.right, box.top)), theme.pen("table"))
-    middle = box.left + 0.56 * box.width
-    columns = ((box.left, middle, layer_entries(result)), (middle, box.right, entries(result)))
+    others = entries(result)
+    middle = _middle(box, others, theme)
+    columns = ((box.left, middle, layer_entries(result)), (middle, box.right, others))
     for left, right, items in columns:
+        room = right - left - _SWATCH - _BESIDE
+        whole = all(entry.fits(room, theme) for entry in items)
         for row, entry in enumerate(items):
             y = box.top - 1.5 - (row + 0.5) * _ROW
             yield from entry.draw((left, y), theme)
-            text = shorten(entry.words, theme.small, right - left - _SWATCH - 3.0)
+            words = entry.words if whole else entry.short or entry.words
             at = (left + _SWATCH + 2.0, y - theme.small / 2)
-            yield Label(text, at, theme.small, theme.ink)
+            yield Label(shorten(words, theme.small, room), at, theme.small, theme.ink)
+
+
+def _middle(box: Box, others: tuple[Entry, ...], theme: Theme) -> float:
+    """Return where the right column begins: it takes what its words need, up to its usual share."""
+    needed = max((text_width(each.words, theme.small) for each in others), default=0.0)
+    return max(box.left + _LAYERS * box.width, box.right - needed - _SWATCH - _BESIDE)
 
 
 def _line(control: Control) -> Draw:

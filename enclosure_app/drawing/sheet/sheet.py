@@ -308,7 +308,7 @@ def _continued(
     """Return the marks of a sheet full of rows, and the rows that are still left."""
     theme, column = sheet.theme, sheet.areas.column
     foot, table = _column(sheet)
-    marks = [*_paper(sheet), *foot]
+    marks = [*_paper(sheet), *heading_marks(sheet.result, sheet.areas.heading, theme), *foot]
     for box in (*table_columns(sheet.areas, column.width), table):
         if not left:
             break

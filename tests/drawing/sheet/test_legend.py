@@ -6,6 +6,7 @@ from enclosure_app.drawing.marks import Label, Stroke, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.sheet.legend import entries, layer_entries, legend_height, legend_marks
 from enclosure_app.drawing.theme import load_theme
+from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult, Verdict
 from enclosure_app.model.said.decision import Decision, State
@@ -56,3 +57,21 @@ def test_the_verdicts_on_the_sheet_are_explained() -> None:
     words = [entry.words for entry in entries(eave.result(decisions=decided))]
     assert "Mended" in words
     assert "Not a fault" not in words
+
+
+def test_a_layer_that_has_no_room_for_all_its_words_still_says_how_it_runs() -> None:
+    """As in German, where the words for a layer are longer."""
+    narrow = Box(0, 0, 60, legend_height(eave.result()))
+    told = [m.text for m in legend_marks(eave.result(), narrow, THEME) if isinstance(m, Label)]
+    assert told[:4] == ["water: continuous", "air: broken", "vapour: broken", "heat"]
+    assert not any(text.endswith("…") for text in told[:4])
+
+
+def test_the_words_on_the_right_take_no_more_than_they_need() -> None:
+    calm = eave.result(findings=(eave.GAP,), rain=(), layers={})
+    box = Box(0, 0, 90, legend_height(calm))
+    (word,) = (
+        m for m in legend_marks(calm, box, THEME) if isinstance(m, Label) and m.text == "fault"
+    )
+    assert word.at[0] > 70.0
+    assert word.at[0] + text_width("fault", THEME.small) <= 90.0
