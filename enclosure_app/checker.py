@@ -28,6 +28,7 @@ from enclosure_app.model.report import (
 )
 from enclosure_app.model.section import Section
 from enclosure_app.network.again import concerned, moved_between, question_again
+from enclosure_app.network.fabric.framed import framed, in_frame
 from enclosure_app.network.layer import Layer
 from enclosure_app.network.network import Network, question
 from enclosure_app.rules import RULES
@@ -62,6 +63,7 @@ class Check:
 
     result: SectionResult
     limits: Limits
+    judged: Section  # with the pieces in its frame only
     settled: Section
     pose: Pose
     network: Network
@@ -70,7 +72,15 @@ class Check:
 
 def few_moved(last: Check, section: Section, limits: Limits) -> bool:
     """Whether a section differs from that of its last check by no more than a few moved pieces."""
-    return last.limits is limits and moved_between(last.result.section, section) is not None
+    if last.limits is not limits:
+        return False
+    return moved_between(last.judged, _judged(section, limits, last)) is not None
+
+
+def _judged(section: Section, limits: Limits, last: Check | None) -> Section:
+    same = last is not None and last.limits is limits
+    before = (last.result.section, last.judged) if last and same else None
+    return framed(section, limits.tolerances.touch, before)
 
 
 def check(section: Section, limits: Limits, last: Check | None = None) -> Check:
@@ -79,18 +89,19 @@ def check(section: Section, limits: Limits, last: Check | None = None) -> Check:
     `last` is the check of it before a change. The result is the very same with it and without;
     where only a few pieces have moved it is found much sooner.
     """
-    moved = None
+    judged, moved = _judged(section, limits, last), None
     if last is not None and last.limits is limits:
-        moved = moved_between(last.result.section, section)
+        moved = moved_between(last.judged, judged)
     if last is None or moved is None:
-        settled, pose = settle(section)
+        settled, pose = settle(judged)
         network = question(settled, limits.tolerances)
     else:
         pose = last.pose
-        settled = settle_again(section, last.result.section, last.settled, pose)
+        settled = settle_again(judged, last.judged, last.settled, pose)
         network = question_again(last.network, settled, moved)
     found = _found(network, limits, last, moved)
-    ordered = _keys_apart(_in_walking_order(network, [f for each in found.values() for f in each]))
+    seen = in_frame([f for each in found.values() for f in each], settled, limits.tolerances.touch)
+    ordered = _keys_apart(_in_walking_order(network, seen))
     result = SectionResult(
         section=section,
         layers=MappingProxyType(_layers(network, pose, last)),
@@ -98,7 +109,7 @@ def check(section: Section, limits: Limits, last: Check | None = None) -> Check:
         order=network.order.sequence if not network.order.cycles else (),
         findings=tuple(_drawn(finding, section, pose) for finding in ordered),
     )
-    return Check(result, limits, settled, pose, network, found)
+    return Check(result, limits, judged, settled, pose, network, found)
 
 
 def _layers(network: Network, pose: Pose, last: Check | None) -> dict[Control, LayerResult]:

@@ -8,7 +8,7 @@ import shapely
 from numpy.typing import NDArray
 
 from enclosure_app.geometry.outlines.chaining import canonical_ring, tidy
-from enclosure_app.geometry.rims.solids import area_solid
+from enclosure_app.geometry.rims.solids import Solid, area_solid
 
 Point = tuple[float, float]
 Points = tuple[Point, ...]
@@ -26,6 +26,28 @@ def within(points: Sequence[Point], ring: Ring) -> NDArray[np.bool_]:
     frame = shapely.Polygon(ring)
     shapely.prepare(frame)
     return np.asarray(shapely.intersects_xy(frame, np.array(points)), dtype=bool)
+
+
+def reaching(solids: Sequence[Solid], ring: Ring, reach: float) -> NDArray[np.bool_]:
+    """Return for each solid whether it comes within `reach` mm of what the ring encloses."""
+    frame = area_solid(ring)
+    shapely.prepare(frame)
+    return np.asarray(shapely.dwithin(frame, np.asarray(solids, dtype=object), reach), dtype=bool)
+
+
+def reaching_points(points: Sequence[Point], ring: Ring, reach: float) -> NDArray[np.bool_]:
+    """Return for each point whether it lies within `reach` mm of what the ring encloses."""
+    return reaching([shapely.Point(point) for point in points], ring, reach)
+
+
+def inside_of(boxes: Boxes, ring: Ring) -> NDArray[np.bool_]:
+    """Return which extents (n, 4) surely lie in a ring: none where it is more than an upright box."""
+    left, low, right, high = boxes_of([ring])[0]
+    box = area_solid(ring).area >= (right - left) * (high - low) * (1 - 1e-12)
+    inside = (boxes[:, :2] >= (left, low)).all(axis=1) & (boxes[:, 2:] <= (right, high)).all(
+        axis=1
+    )
+    return np.asarray(inside & box)
 
 
 def boxes_of(runs: Sequence[Ring]) -> Boxes:

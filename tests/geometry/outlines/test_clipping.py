@@ -8,13 +8,18 @@ from hypothesis import strategies as st
 
 from enclosure_app.geometry.outlines.clipping import (
     Points,
+    boxes_of,
     clip_area,
     clip_run,
+    inside_of,
+    reaching,
+    reaching_points,
     sampled,
     standing,
     within,
     without_strip,
 )
+from enclosure_app.geometry.rims.solids import area_solid, line_solid
 
 FRAME: Points = ((0, 0), (100, 0), (100, 80), (0, 80))
 NOTCHED: Points = ((0, 0), (100, 0), (100, 80), (60, 80), (60, 40), (40, 40), (40, 80), (0, 80))
@@ -22,6 +27,30 @@ NOTCHED: Points = ((0, 0), (100, 0), (100, 80), (60, 80), (60, 40), (40, 40), (4
 
 def test_points_on_the_frame_are_within() -> None:
     assert within([(50, 50), (0, 40), (101, 5)], FRAME).tolist() == [True, True, False]
+
+
+def test_what_reaches_a_frame_lies_in_it_or_holds_it_or_is_near_it() -> None:
+    solids = [
+        line_solid(((-50, 30), (150, 30))),
+        area_solid(((-500, -500), (500, -500), (500, 500), (-500, 500))),
+        line_solid(((0, 81.5), (100, 81.5))),
+        line_solid(((0, 83), (100, 83))),
+        line_solid(((50, 45), (50, 79))),
+    ]
+    assert reaching(solids, FRAME, 2.0).tolist() == [True, True, True, False, True]
+    assert reaching(solids, NOTCHED, 2.0).tolist() == [True, True, True, False, False]
+
+
+def test_points_reach_a_frame() -> None:
+    places = [(50, 60), (50, 43), (50, 41), (200, 5)]
+    assert reaching_points(places, NOTCHED, 2.0).tolist() == [False, False, True, False]
+    assert reaching_points([], NOTCHED, 2.0).tolist() == []
+
+
+def test_a_box_surely_lies_in_a_frame_that_is_a_box() -> None:
+    boxes = boxes_of([((10, 10), (90, 70)), ((0, 0), (100, 80)), ((50, 50), (150, 50))])
+    assert inside_of(boxes, FRAME).tolist() == [True, True, False]
+    assert not inside_of(boxes, NOTCHED).any()
 
 
 def test_runs_stand_wholly_partly_or_not_in_the_frame() -> None:
