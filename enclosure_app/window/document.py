@@ -78,6 +78,10 @@ class Document(QObject):
         self.path = path
         self.changed.emit()
 
+    def close(self) -> None:
+        """Be heard no more: as it goes, Qt's stack would still call itself clean to who is gone."""
+        self.undo_stack.blockSignals(True)
+
     def _show(self, project: Project) -> None:
         self._project = project
         self.changed.emit()

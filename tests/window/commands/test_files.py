@@ -103,13 +103,3 @@ def test_the_preview_shows_the_sheets(opened: Opened, qtbot: QtBot) -> None:
     ]
     assert any(darks)
     preview.close()
-
-
-def test_close_asks_about_what_is_not_saved(opened: Opened) -> None:
-    window = opened()
-    cut(window)
-    window.do("close")
-    assert window.isVisible()
-    assert "not kept yet" in window.messages.words.text()
-    window.commands.files.leave()
-    assert not window.isVisible()

@@ -3,8 +3,7 @@
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.edits import remove_pieces
@@ -29,15 +28,6 @@ def test_what_is_saved_opens_again_as_it_was(opened: Opened, tmp_path: Path) -> 
     assert window.document.project.sections == changed.sections
     assert window.document.path == kept
     assert str(kept.resolve()) in window.settings.recent
-
-
-def test_a_file_that_is_dropped_is_opened(window: MainWindow) -> None:
-    data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(sample("ridge.dxf")))])
-    copy, left = Qt.DropAction.CopyAction, Qt.MouseButton.LeftButton
-    event = QDropEvent(QPointF(50, 50), copy, data, left, Qt.KeyboardModifier.NoModifier)
-    window.dropEvent(event)
-    assert window.document.project.source.endswith("ridge.dxf")
 
 
 def test_a_ready_made_part_begins_a_project_and_another_is_added(
@@ -77,65 +67,6 @@ def test_a_folder_that_refuses_is_told_and_nothing_is_said_to_be_saved(
     window.filing.save()
     assert window.messages.isVisible()
     assert window.document.path is None or not window.document.path.exists()
-
-
-def dropped(window: MainWindow, *paths: Path) -> bool:
-    """Drop files on the window; say whether it takes them."""
-    data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(path)) for path in paths])
-    copy, left = Qt.DropAction.CopyAction, Qt.MouseButton.LeftButton
-    plain = Qt.KeyboardModifier.NoModifier
-    entered = QDragEnterEvent(QPoint(50, 50), copy, data, left, plain)
-    entered.ignore()
-    window.dragEnterEvent(entered)
-    if entered.isAccepted():
-        window.dropEvent(QDropEvent(QPointF(50, 50), copy, data, left, plain))
-    return entered.isAccepted()
-
-
-def test_several_drawings_that_are_dropped_are_sections_of_one_project(
-    window: MainWindow,
-) -> None:
-    assert dropped(window, sample("ridge.dxf"), sample("parapet.dxf"))
-    names = [section.name for section in window.document.project.sections]
-    assert names == ["ridge", "parapet"]
-    assert window.document.path is None
-    assert [Path(path).name for path in window.settings.recent] == ["parapet.dxf", "ridge.dxf"]
-
-
-def test_a_layer_map_that_is_dropped_is_for_the_drawing_that_is_open(window: MainWindow) -> None:
-    assert dropped(window, sample("ridge.dxf"))
-    guessed = window.document.project.sections[0].pieces
-    assert dropped(window, sample("layers-second-office.toml"))
-    mapped = window.document.project.sections[0].pieces
-    assert {piece.product for piece in mapped} != {piece.product for piece in guessed}
-
-
-def test_a_project_opens_alone_and_says_so(opened: Opened, tmp_path: Path) -> None:
-    window = opened()
-    kept = tmp_path / "eave.enclosure.json"
-    window.document.path = kept
-    window.filing.save()
-    assert dropped(window, sample("ridge.dxf"), kept)
-    assert window.document.path == kept
-    assert "A project opens alone" in window.messages.words.text()
-
-
-def test_what_is_no_drawing_is_not_taken(window: MainWindow, tmp_path: Path) -> None:
-    letter = tmp_path / "letter.txt"
-    letter.write_text("Dear all", encoding="utf-8")
-    assert not dropped(window, letter)
-
-
-def test_unsaved_work_is_asked_about_before_what_is_dropped_opens(opened: Opened) -> None:
-    window = opened()
-    project = window.document.project
-    name = project.sections[0].pieces[0].name
-    window.document.apply("Delete", remove_pieces(project, 0, [name]))
-    changed = window.document.project
-    assert dropped(window, sample("ridge.dxf"))
-    assert window.document.project is changed
-    assert "not kept yet" in window.messages.words.text()
 
 
 def test_a_recent_file_that_is_gone_is_told_and_forgotten(
