@@ -5,7 +5,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
-from enclosure_app.window.canvas.aids import Aids
+from enclosure_app.window.canvas.catching.aids import Aids
 
 _KEPT = 8
 _COPY_AFTER = 20  # seconds

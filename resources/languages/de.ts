@@ -863,57 +863,57 @@
  <context>
   <name>Catches</name>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>crossing</source>
    <translation>Kreuzung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>end</source>
    <translation>Ende</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>grid</source>
    <translation>Raster</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>meets the line</source>
    <translation>trifft die Linie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>meets the line {} beside</source>
    <translation>trifft die Linie {} daneben</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>middle</source>
    <translation>Mitte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>on the line</source>
    <translation>auf der Linie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>square to the line</source>
    <translation>rechtwinklig zur Linie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>{} beside the end</source>
    <translation>{} neben dem Ende</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>{} beside the line</source>
    <translation>{} neben der Linie</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/canvas/catch_marks.py" />
+   <location filename="../../enclosure_app/window/canvas/ink/catch_marks.py" />
    <source>{} beside, where lines cross</source>
    <translation>{} daneben, wo sich Linien kreuzen</translation>
   </message>

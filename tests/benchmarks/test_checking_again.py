@@ -25,8 +25,8 @@ from enclosure_app.model.place import Line, Point
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
 from enclosure_app.window.canvas.canvas import Canvas
-from enclosure_app.window.canvas.composition import composed
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
+from enclosure_app.window.canvas.picture.composition import composed
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.document import Document
 from tests.benchmarks.walls import wall_of_sheets

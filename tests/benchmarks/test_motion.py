@@ -15,11 +15,11 @@ from pytest_benchmark.fixture import BenchmarkFixture
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.report import RainRoute, RouteEnd
-from enclosure_app.window.canvas.backing import Backing, Scene
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.linework import Linework
-from enclosure_app.window.canvas.look import Look
-from enclosure_app.window.canvas.rainfall import Rainfall
+from enclosure_app.window.canvas.ink.look import Look
+from enclosure_app.window.canvas.picture.backing import Backing, Scene
+from enclosure_app.window.canvas.picture.linework import Linework
+from enclosure_app.window.canvas.picture.rainfall import Rainfall
 from tests.drawing import eave
 
 CAMERA = Camera((100.0, 1000.0), 0.4, QSizeF(1400, 900))

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QByteArray, QSettings
 
-from enclosure_app.window.canvas.aids import Aids
+from enclosure_app.window.canvas.catching.aids import Aids
 from enclosure_app.window.settings import Settings
 
 

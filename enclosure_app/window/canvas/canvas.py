@@ -20,19 +20,19 @@ from PySide6.QtWidgets import QWidget
 from enclosure_app.drawing.placement import Box, box_around
 from enclosure_app.model.place import Point
 from enclosure_app.model.report import SectionResult
-from enclosure_app.window.canvas.aids import Ray, kept_ray
-from enclosure_app.window.canvas.backing import Backing, Scene
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.grid import seen_spacing
+from enclosure_app.window.canvas.catching.aids import Ray, kept_ray
+from enclosure_app.window.canvas.catching.grid import seen_spacing
+from enclosure_app.window.canvas.catching.snapping import Ask, Catch, Snapper
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.key_hand import KeyHand
-from enclosure_app.window.canvas.linework import Linework
-from enclosure_app.window.canvas.look import Look
 from enclosure_app.window.canvas.made_ready import made_of
 from enclosure_app.window.canvas.overlay import Overlay
-from enclosure_app.window.canvas.rainfall import Rainfall
-from enclosure_app.window.canvas.snapping import Ask, Catch, Snapper
+from enclosure_app.window.canvas.picture.backing import Backing, Scene
+from enclosure_app.window.canvas.picture.linework import Linework
+from enclosure_app.window.canvas.picture.rainfall import Rainfall
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool
-from enclosure_app.window.canvas.underlay_layer import (
+from enclosure_app.window.canvas.underlay.layer import (
     UnderlayLayer,
     lying_under,
     without_texts_of,

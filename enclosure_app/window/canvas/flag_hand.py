@@ -13,8 +13,8 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.decision import State
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.canvas import Canvas
-from enclosure_app.window.canvas.composition import flags_of, numbers_of, only_control
-from enclosure_app.window.canvas.look import DOTS, Look
+from enclosure_app.window.canvas.ink.look import DOTS, Look
+from enclosure_app.window.canvas.picture.composition import flags_of, numbers_of, only_control
 from enclosure_app.window.canvas.tools.select import Select
 from enclosure_app.window.words.laps import lap_at, lap_words
 from enclosure_app.window.words.trade import taught

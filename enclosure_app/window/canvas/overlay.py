@@ -11,12 +11,12 @@ from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.catch_marks import catch_words, paint_catch
-from enclosure_app.window.canvas.catches import Catch
-from enclosure_app.window.canvas.grid import paint_grid
-from enclosure_app.window.canvas.layer_preview import Lit, lit_pens, lit_runs
-from enclosure_app.window.canvas.lettering import face
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.catching.catches import Catch
+from enclosure_app.window.canvas.catching.grid import paint_grid
+from enclosure_app.window.canvas.ink.catch_marks import catch_words, paint_catch
+from enclosure_app.window.canvas.ink.layer_preview import Lit, lit_pens, lit_runs
+from enclosure_app.window.canvas.ink.lettering import face
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
 
 _PICKED = QColor(214, 51, 132)  # apart from every control's hue, by day and by night

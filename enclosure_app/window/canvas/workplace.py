@@ -13,7 +13,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
-from enclosure_app.window.canvas.aids import Aids
+from enclosure_app.window.canvas.catching.aids import Aids
 from enclosure_app.window.document import Document
 
 

@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QObject
 
-from enclosure_app.window.canvas.rainfall import system_wants_motion
+from enclosure_app.window.canvas.picture.rainfall import system_wants_motion
 from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.preferences.preferences import Preferences
 

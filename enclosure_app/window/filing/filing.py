@@ -19,9 +19,9 @@ from enclosure_app.progress import Progress
 from enclosure_app.resources import sample
 from enclosure_app.window.apart.orders import NotReadError, Order, is_project, read_order
 from enclosure_app.window.apart.working import Job, Lane, Working
-from enclosure_app.window.canvas.linework import Linework
+from enclosure_app.window.canvas.catching.segments import stroke_segments
 from enclosure_app.window.canvas.made_ready import make_ready
-from enclosure_app.window.canvas.segments import stroke_segments
+from enclosure_app.window.canvas.picture.linework import Linework
 from enclosure_app.window.document import Document
 from enclosure_app.window.frame.start_page import SAMPLES
 from enclosure_app.window.settings import Settings

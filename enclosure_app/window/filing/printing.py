@@ -30,7 +30,7 @@ from enclosure_app.progress import Progress, gone_through, listening, part
 from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.reports.pdf.report import COMPOSED, nothing_to_draw, write_sheets
 from enclosure_app.window.apart.reading import SheetOrder
-from enclosure_app.window.canvas.underlay_layer import lying_under, without_texts_of
+from enclosure_app.window.canvas.underlay.layer import lying_under, without_texts_of
 
 VERY_MANY = 20_000  # lines from which a sheet is written in a process of its own
 _COARSE = 200 / 25.4  # and of those that are pictures of dots

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.decision import State
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.findings.advice_box import AdviceBox
 from enclosure_app.window.findings.findings_delegate import FindingsDelegate
 from enclosure_app.window.findings.findings_filter import FindingsFilter

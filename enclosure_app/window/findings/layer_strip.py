@@ -11,7 +11,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.words.labels import (
     control_tip,
     control_word,

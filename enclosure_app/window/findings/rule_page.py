@@ -7,7 +7,7 @@ from PySide6.QtGui import QImage, QResizeEvent, QTextDocument
 from PySide6.QtWidgets import QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
 from enclosure_app.model.finding import begun
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.findings.rule_picture import rule_picture
 from enclosure_app.window.words.labels import rule_name, word
 

@@ -11,7 +11,7 @@ from enclosure_app.drawing.rule_pictures import Pair, picture_height, picture_ma
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.reports.pdf.painter import MarkPainter
-from enclosure_app.window.canvas.look import DOTS, Look
+from enclosure_app.window.canvas.ink.look import DOTS, Look
 
 _EDGE = 6  # dots of paper around the picture
 

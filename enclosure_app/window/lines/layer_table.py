@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
-from enclosure_app.window.canvas.layer_preview import Lit
+from enclosure_app.window.canvas.ink.layer_preview import Lit
 from enclosure_app.window.lines.layer_delegate import LayerDelegate
 from enclosure_app.window.lines.layer_menu import LayerMenu
 from enclosure_app.window.lines.layer_words import chosen_words, guessed_key

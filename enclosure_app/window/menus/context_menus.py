@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMenu, QWidget
 
-from enclosure_app.window.canvas.picking import piece_at
+from enclosure_app.window.canvas.catching.picking import piece_at
 from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.menus.action_table import CHANGE

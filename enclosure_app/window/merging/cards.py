@@ -11,8 +11,8 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.section import Section
 from enclosure_app.planning.merging import Difference, Part, Side
-from enclosure_app.window.canvas.look import Look
-from enclosure_app.window.canvas.underlay_layer import lying_under
+from enclosure_app.window.canvas.ink.look import Look
+from enclosure_app.window.canvas.underlay.layer import lying_under
 from enclosure_app.window.checking import unjudged
 from enclosure_app.window.merging.choice import Choice
 from enclosure_app.window.merging.joining import Joined, differing

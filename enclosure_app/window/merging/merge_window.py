@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
 
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.planning.merging import Part, Side
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.merging.cards import ContestCard, DifferenceCard
 from enclosure_app.window.merging.joining import Joined
 from enclosure_app.window.merging.merging_words import counts_words

@@ -5,8 +5,8 @@ from PySide6.QtGui import QIcon, QPainter, QPalette, QPixmap
 from PySide6.QtWidgets import QStyle, QStyleOptionViewItem
 
 from enclosure_app.model.product import Control, Product
-from enclosure_app.window.canvas.line_pens import line_pen
-from enclosure_app.window.canvas.look import screen_theme
+from enclosure_app.window.canvas.ink.line_pens import line_pen
+from enclosure_app.window.canvas.ink.look import screen_theme
 from enclosure_app.window.words.labels import control_word
 
 SWATCH = 20  # dots long

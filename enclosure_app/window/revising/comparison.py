@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point
 from enclosure_app.planning.revision import Fate
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.revising.asking import Answer, Asking
 from enclosure_app.window.revising.laying import Laid
 from enclosure_app.window.revising.rows import Row, number_in, section_named

@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.standing.questions import open_questions
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.revising.laying import Choices
 from enclosure_app.window.revising.open_card import OpenCard
 

@@ -9,7 +9,7 @@ from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.question import Question
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.revising.asking import Asking
 from enclosure_app.window.revising.rows import number_in, section_named
 from enclosure_app.window.revising.side import Side

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.frame.flow_layout import FlowLayout
 from enclosure_app.window.revising.comparison import Comparison
 from enclosure_app.window.revising.laying import Choices, Laid

@@ -8,8 +8,8 @@ from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
-from enclosure_app.window.canvas.look import Look
-from enclosure_app.window.canvas.underlay_layer import lying_under
+from enclosure_app.window.canvas.ink.look import Look
+from enclosure_app.window.canvas.underlay.layer import lying_under
 from enclosure_app.window.walk.place_view import PlaceView
 
 _LEAST = (160, 120)  # dots of a picture, on a small screen

@@ -26,8 +26,8 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.reports.pdf.painter import MarkPainter
-from enclosure_app.window.canvas.composition import numbers_of
-from enclosure_app.window.canvas.look import DOTS, Look, legible
+from enclosure_app.window.canvas.ink.look import DOTS, Look, legible
+from enclosure_app.window.canvas.picture.composition import numbers_of
 from enclosure_app.window.ribbon.ribbon_told import stops, told_at
 
 _EDGE = 6.0  # mm on either side of the bands

@@ -8,8 +8,8 @@ from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.standing.verdicts import with_verdicts
 from enclosure_app.window.canvas.flag_hand import FlagHand
-from enclosure_app.window.canvas.layer_preview import Lit
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.layer_preview import Lit
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking, unjudged
 from enclosure_app.window.frame.next_step import next_step

@@ -11,7 +11,7 @@ from enclosure_app.model.section import Section
 from enclosure_app.model.standing.sign_offs import signed
 from enclosure_app.model.standing.site_checks import seen_in
 from enclosure_app.planning.site_list.listing import SiteList, site_list
-from enclosure_app.window.canvas.underlay_layer import lying_under
+from enclosure_app.window.canvas.underlay.layer import lying_under
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.settings import Settings

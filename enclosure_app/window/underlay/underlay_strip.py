@@ -22,8 +22,8 @@ from enclosure_app.geometry.similarity import Similarity
 from enclosure_app.model.edits import remove_underlay, set_paper_scale, show_underlay
 from enclosure_app.model.project import Project
 from enclosure_app.model.underlay import Underlay
-from enclosure_app.window.canvas.page_moving import edit_apart
 from enclosure_app.window.canvas.tools.set_scale import offer_drawn
+from enclosure_app.window.canvas.underlay.page_moving import edit_apart
 from enclosure_app.window.canvas.workplace import Workplace
 
 _STRENGTHS = (1.0, 0.75, 0.5, 0.25)

@@ -25,7 +25,7 @@ from enclosure_app.model.section import Section
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.working import Job, Lane, Working
-from enclosure_app.window.canvas.page_moving import lines_ready
+from enclosure_app.window.canvas.underlay.page_moving import lines_ready
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.frame.next_step import Step, say
 from enclosure_app.window.underlay.underlay_pages import PageChooser

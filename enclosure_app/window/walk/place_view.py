@@ -22,12 +22,12 @@ from enclosure_app.drawing.placement import box_around
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.underlay import Underlay
-from enclosure_app.window.canvas.backing import Backing, Scene
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.linework import Linework
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.made_ready import made_of
-from enclosure_app.window.canvas.underlay_layer import UnderlayLayer, without_texts_of
+from enclosure_app.window.canvas.picture.backing import Backing, Scene
+from enclosure_app.window.canvas.picture.linework import Linework
+from enclosure_app.window.canvas.underlay.layer import UnderlayLayer, without_texts_of
 
 _ACROSS = 420.0  # mm that are seen at least about a place
 _ROOM = 2.6  # times the size of what shows the place

@@ -12,7 +12,7 @@ from enclosure_app.model.said.decision import State
 from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.planning.site_list.listing import SiteList
 from enclosure_app.planning.site_list.places import SitePlace
-from enclosure_app.window.canvas.composition import numbers_of
+from enclosure_app.window.canvas.picture.composition import numbers_of
 
 
 class Which(StrEnum):

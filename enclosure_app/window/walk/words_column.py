@@ -10,7 +10,7 @@ from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.model.standing.sign_offs import Signed
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.site_list.questions import HEIGHT
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.walk.finding_card import FindingCard
 from enclosure_app.window.walk.note_box import NoteBox
 from enclosure_app.window.walk.photo_strip import PhotoStrip

@@ -9,8 +9,8 @@ from enclosure_app.drawing.marks import Flag
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import JointKind
-from enclosure_app.window.canvas.composition import flags_of, numbers_of
-from enclosure_app.window.canvas.look import DOTS, Look
+from enclosure_app.window.canvas.ink.look import DOTS, Look
+from enclosure_app.window.canvas.picture.composition import flags_of, numbers_of
 from enclosure_app.window.main_window import MainWindow
 
 Opened = Callable[..., MainWindow]

@@ -9,7 +9,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.overlay import Overlay, round_length
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.document import Document

@@ -5,7 +5,7 @@ from PySide6.QtCore import QPoint, Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.said.decision import Decision, State
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.findings.findings_panel import FindingsPanel
 from tests.drawing import eave
 

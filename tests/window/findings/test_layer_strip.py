@@ -6,7 +6,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Control
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.findings.layer_strip import LayerStrip
 from tests.drawing import eave
 

@@ -6,7 +6,7 @@ from PySide6.QtGui import QImage, QTextDocument
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.rules import RULES
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.findings.rule_page import RulePage, rule_html
 
 

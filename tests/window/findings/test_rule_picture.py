@@ -6,7 +6,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.drawing import Units
 from enclosure_app.rules import RULES
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.findings.rule_picture import judged, rule_picture
 
 

@@ -12,7 +12,7 @@ from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Project
 from enclosure_app.resources import sample
-from enclosure_app.window.canvas.layer_preview import Lit
+from enclosure_app.window.canvas.ink.layer_preview import Lit
 from enclosure_app.window.lines.layer_table import LayerTable
 
 PROJECT = read_project(sample("parapet.dxf"))

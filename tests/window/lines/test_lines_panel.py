@@ -12,7 +12,7 @@ from enclosure_app.model.layer import Role
 from enclosure_app.model.place import Line
 from enclosure_app.resources import sample
 from enclosure_app.window.apart.working import Working
-from enclosure_app.window.canvas.layer_preview import Lit
+from enclosure_app.window.canvas.ink.layer_preview import Lit
 from enclosure_app.window.main_window import MainWindow
 
 LEFT = Qt.MouseButton.LeftButton

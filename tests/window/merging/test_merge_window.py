@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.planning.merging import Part, Side
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.merging.merge_window import MergeWindow
 from tests.window.merging.copies_joined import PLACE, contested, drawn
 

@@ -7,7 +7,7 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.product import Control
-from enclosure_app.window.canvas.look import screen_theme
+from enclosure_app.window.canvas.ink.look import screen_theme
 from enclosure_app.window.look import NIGHT
 from enclosure_app.window.products.row_marks import (
     SWATCH,

@@ -4,7 +4,7 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.planning.revision import Fate
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.revising.comparison import Comparison
 from enclosure_app.window.revising.laying import Laid, laid_over
 from enclosure_app.window.revising.rows import rows_of

@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.said.carried import Subject
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.revising.left_open import LeftOpen, left_open_words
 from tests.planning.revision.walls import GAP
 from tests.window.revising.walls_laid import decided, laid

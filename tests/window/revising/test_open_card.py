@@ -7,7 +7,7 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.model.said.question import Question
 from enclosure_app.model.standing.questions import open_questions
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.revising.open_card import OpenCard
 from tests.window.revising.walls_laid import laid
 

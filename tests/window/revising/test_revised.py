@@ -6,7 +6,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.revising.revised import Revised
 from tests.planning.revision.walls import GAP
 from tests.window.revising.walls_laid import laid

@@ -11,7 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.drawing.ribbon.unrolled import lapped, unrolled
 from enclosure_app.model.product import Control
-from enclosure_app.window.canvas.look import DOTS
+from enclosure_app.window.canvas.ink.look import DOTS
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.ribbon.ribbon_told import stops
 from enclosure_app.window.ribbon.ribbon_view import RibbonView, place_along

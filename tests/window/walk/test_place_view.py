@@ -8,7 +8,7 @@ from PySide6.QtGui import QInputDevice, QPointingDevice
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.walk.place_view import PlaceView
 from tests.drawing import eave
 

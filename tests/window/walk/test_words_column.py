@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.planning.site_list.questions import HEIGHT
-from enclosure_app.window.canvas.look import Look
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.walk.stops import Stop
 from enclosure_app.window.walk.words_column import Shown, WordsColumn
 from tests.drawing import eave

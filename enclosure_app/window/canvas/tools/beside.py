@@ -9,7 +9,7 @@ from enclosure_app.model.edits import Beside as Off
 from enclosure_app.model.edits import offset
 from enclosure_app.model.place import Line, Points
 from enclosure_app.model.section import Section
-from enclosure_app.window.canvas.picking import line_at, piece_at, segment_at
+from enclosure_app.window.canvas.catching.picking import line_at, piece_at, segment_at
 from enclosure_app.window.canvas.tools.proposing import ProposingTool, Wish
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.typed.typed_length import read_length

@@ -16,8 +16,8 @@ from enclosure_app.model.edits import add_break, remove_break
 from enclosure_app.model.place import Point
 from enclosure_app.model.section import Break
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.catches import distance_to
-from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.catching.catches import distance_to
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.places_tool import PlacesTool
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.typed.typed_length import read_length

@@ -7,8 +7,8 @@ from enclosure_app.model.edits import End, join, lengthen, nearest_end, run_on, 
 from enclosure_app.model.edits.looking_up import runs_of
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.section import Piece
-from enclosure_app.window.canvas.catches import distance_to
-from enclosure_app.window.canvas.picking import line_piece_at, lines_along
+from enclosure_app.window.canvas.catching.catches import distance_to
+from enclosure_app.window.canvas.catching.picking import line_piece_at, lines_along
 from enclosure_app.window.canvas.tools.proposing import REACH, ProposingTool, Wish
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.workplace import Workplace

@@ -14,7 +14,7 @@ from enclosure_app.geometry.runs.editing import offset_run
 from enclosure_app.model.place import Area, Points, Shape
 from enclosure_app.model.product import Product
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.draw_run import DrawRun
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 

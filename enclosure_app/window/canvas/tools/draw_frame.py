@@ -14,7 +14,7 @@ from enclosure_app.drawing.placement import box_around
 from enclosure_app.model.edits import set_frame
 from enclosure_app.model.place import Point, Points
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.places_tool import PlacesTool
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.workplace import Workplace

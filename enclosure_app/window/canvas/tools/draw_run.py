@@ -14,7 +14,7 @@ from enclosure_app.model.edits import add_piece
 from enclosure_app.model.place import Line, Point, Points, Shape
 from enclosure_app.model.product import Bond, Product
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.tools.typing_tool import TypingTool
 from enclosure_app.window.canvas.workplace import Workplace

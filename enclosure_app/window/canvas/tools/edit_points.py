@@ -11,8 +11,8 @@ from enclosure_app.model.edits import delete_point, insert_point, move_point
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import INK, pen
-from enclosure_app.window.canvas.picking import piece_at, segment_at, vertex_at
+from enclosure_app.window.canvas.catching.picking import piece_at, segment_at, vertex_at
+from enclosure_app.window.canvas.ink.ink import INK, pen
 from enclosure_app.window.canvas.tools.arrows import nudged
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.tools.typing_tool import TypingTool

@@ -15,11 +15,11 @@ from enclosure_app.geometry.similarity import Similarity
 from enclosure_app.model.edits import lay_underlay
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
-from enclosure_app.window.canvas.page_moving import edit_apart
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.set_scale import offer_drawn
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
-from enclosure_app.window.canvas.underlay_pick import (
+from enclosure_app.window.canvas.underlay.page_moving import edit_apart
+from enclosure_app.window.canvas.underlay.pick import (
     apart,
     movable,
     paint_outline,

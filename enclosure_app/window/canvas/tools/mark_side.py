@@ -6,8 +6,8 @@ from PySide6.QtGui import QPainter
 from enclosure_app.model.edits import Side, add_mark, move_mark, remove_mark
 from enclosure_app.model.place import Points
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
-from enclosure_app.window.canvas.picking import vertex_at
+from enclosure_app.window.canvas.catching.picking import vertex_at
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.tools.typing_tool import TypingTool
 from enclosure_app.window.canvas.workplace import Workplace

@@ -9,7 +9,7 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.language import written
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.canvas.tools.typing_tool import TypingTool
 from enclosure_app.window.canvas.workplace import Workplace

@@ -4,7 +4,7 @@ from PySide6.QtGui import QPainter
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.preview import Preview
+from enclosure_app.window.canvas.ink.preview import Preview
 from enclosure_app.window.canvas.tools.tool import Edit, Pointer
 from enclosure_app.window.canvas.tools.typing_tool import TypingTool
 from enclosure_app.window.canvas.workplace import Workplace

@@ -8,7 +8,7 @@ from PySide6.QtGui import QPainter
 from enclosure_app.model.edits import set_gravity
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.places_tool import PlacesTool
 from enclosure_app.window.canvas.tools.tool import say
 

@@ -14,9 +14,9 @@ from enclosure_app.model.edits import declare_sealed
 from enclosure_app.model.report import Joint
 from enclosure_app.model.section import Section
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
-from enclosure_app.window.canvas.joint_marks import Pair, joints_of, paint_joint, pair_of
-from enclosure_app.window.canvas.lettering import words
+from enclosure_app.window.canvas.ink.ink import pen
+from enclosure_app.window.canvas.ink.joint_marks import Pair, joints_of, paint_joint, pair_of
+from enclosure_app.window.canvas.ink.lettering import words
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.tools.typing_tool import TypingTool
 from enclosure_app.window.canvas.workplace import Workplace

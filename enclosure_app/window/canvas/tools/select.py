@@ -15,15 +15,15 @@ from enclosure_app.model.edits.looking_up import runs_of
 from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen, wash
-from enclosure_app.window.canvas.lettering import words
-from enclosure_app.window.canvas.picking import (
+from enclosure_app.window.canvas.catching.picking import (
     line_at,
     lines_in,
     lines_pass,
     piece_at,
     pieces_in,
 )
+from enclosure_app.window.canvas.ink.ink import pen, wash
+from enclosure_app.window.canvas.ink.lettering import words
 from enclosure_app.window.canvas.tools.arrows import nudged
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
 from enclosure_app.window.canvas.workplace import Workplace

@@ -17,11 +17,11 @@ from enclosure_app.geometry.similarity import Similarity
 from enclosure_app.model.edits import drawn_over, lay_drawn_too, lay_underlay, scaling
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
-from enclosure_app.window.canvas.lettering import words
-from enclosure_app.window.canvas.page_moving import edit_apart
+from enclosure_app.window.canvas.ink.ink import pen
+from enclosure_app.window.canvas.ink.lettering import words
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool, say
-from enclosure_app.window.canvas.underlay_pick import apart, movable, underlay_meant
+from enclosure_app.window.canvas.underlay.page_moving import edit_apart
+from enclosure_app.window.canvas.underlay.pick import apart, movable, underlay_meant
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.typed.typed_length import read_typed
 

@@ -9,9 +9,9 @@ from PySide6.QtGui import QKeyEvent, QPainter
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
-from enclosure_app.window.canvas.aids import Ray
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.catches import Catch
+from enclosure_app.window.canvas.catching.aids import Ray
+from enclosure_app.window.canvas.catching.catches import Catch
 from enclosure_app.window.canvas.workplace import Workplace
 
 Edit = Callable[[Project, int], Project]

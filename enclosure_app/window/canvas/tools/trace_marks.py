@@ -10,8 +10,8 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Point, Points
 from enclosure_app.planning.tracing.guiding import Lay
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
-from enclosure_app.window.canvas.lettering import words
+from enclosure_app.window.canvas.ink.ink import pen
+from enclosure_app.window.canvas.ink.lettering import words
 from enclosure_app.window.canvas.tools.tool import say
 
 

@@ -16,8 +16,8 @@ from enclosure_app.model.edits import (
 )
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import pen
-from enclosure_app.window.canvas.picking import piece_at
+from enclosure_app.window.canvas.catching.picking import piece_at
+from enclosure_app.window.canvas.ink.ink import pen
 from enclosure_app.window.canvas.tools.proposing import REACH, ProposingTool, Wish
 from enclosure_app.window.canvas.tools.tool import Pointer, say
 from enclosure_app.window.canvas.workplace import Workplace

@@ -14,7 +14,7 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.geometry.runs.editing import turned
 from enclosure_app.model.place import Point
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.lettering import words
+from enclosure_app.window.canvas.ink.lettering import words
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.typed.typed_length import Typed, read_typed

@@ -4,9 +4,9 @@ import pytest
 from PySide6.QtCore import QPointF, QSizeF, Qt
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.window.canvas.aids import kept_ray
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.catches import Catch, Kind
+from enclosure_app.window.canvas.catching.aids import kept_ray
+from enclosure_app.window.canvas.catching.catches import Catch, Kind
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool
 from enclosure_app.window.main_window import MainWindow
 

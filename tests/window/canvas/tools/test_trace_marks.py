@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.model.drawing import Units
 from enclosure_app.planning.tracing.guiding import Lay
 from enclosure_app.window.canvas.camera import Camera
-from enclosure_app.window.canvas.ink import INK
+from enclosure_app.window.canvas.ink.ink import INK
 from enclosure_app.window.canvas.tools.trace_marks import (
     lay_words,
     paint_gap,

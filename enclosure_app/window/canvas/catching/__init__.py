@@ -1,0 +1,1 @@
+"""What a pointer catches, and what it means."""

@@ -1,0 +1,1 @@
+"""How things are shown over the drawing: inks, pens, letters, and the marks of what a hand does."""

@@ -1,0 +1,1 @@
+"""The drawing as a picture, composed and painted for one look at it."""

@@ -1,0 +1,1 @@
+"""Pictures that lie under the drawing, as the canvas shows and moves them."""
