@@ -8,15 +8,15 @@ from PySide6.QtGui import QDropEvent
 
 from enclosure_app.files.underlay.reading import SUFFIXES, can_lie_under
 from enclosure_app.window.commands import Commands
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.filing.filing import DRAWINGS, MAPS
 
 
 class Bringing:
     """Opens what is brought: drawings, projects, layer maps; pictures and PDF files under them."""
 
-    def __init__(self, parts: Parts, commands: Commands) -> None:
-        self._parts, self._commands = parts, commands
+    def __init__(self, fittings: Fittings, commands: Commands) -> None:
+        self._fittings, self._commands = fittings, commands
         self._under_next: list[Path] = []
 
     def open(self, paths: Sequence[Path]) -> None:
@@ -27,16 +27,16 @@ class Bringing:
             return
         if others:
             self._under_next = under
-            opens = partial(self._parts.filing.open_all, others)
+            opens = partial(self._fittings.filing.open_all, others)
             self._commands.files.ask_to_save(opens)
         else:
-            self._parts.underlaying.open(under)
+            self._fittings.underlaying.open(under)
 
     def lay_under(self) -> None:
         """Put under the drawing that is open by now what was brought with it."""
         under, self._under_next = self._under_next, []
         if under:
-            self._parts.underlaying.open(under)
+            self._fittings.underlaying.open(under)
 
 
 def dropped(event: QDropEvent) -> list[Path]:

@@ -4,7 +4,7 @@ from PySide6.QtCore import QObject, QTimer
 
 from enclosure_app.window.apart.working import Lane
 from enclosure_app.window.commands.files import FileCommands
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.stage.arrangement import Arrangement
 from enclosure_app.window.stage.showing import Showing
 
@@ -12,42 +12,42 @@ from enclosure_app.window.stage.showing import Showing
 class Closing(QObject):
     """Says whether a window may close, and ends all its work once it does."""
 
-    def __init__(self, parts: Parts, files: FileCommands, showing: Showing) -> None:
-        super().__init__(parts.window)
-        self._parts, self._files, self._showing = parts, files, showing
+    def __init__(self, fittings: Fittings, files: FileCommands, showing: Showing) -> None:
+        super().__init__(fittings.window)
+        self._fittings, self._files, self._showing = fittings, files, showing
         self._wished = self._done = False
-        parts.working.changed.connect(self._close_at_last)
+        fittings.working.changed.connect(self._close_at_last)
 
     def may(self) -> bool:
         """Whether the window may close now; if not, it is asked for or waited for what is missing."""
         if self._files.leaving:
             return True
-        if self._parts.working.busy(Lane.KEEPING):
+        if self._fittings.working.busy(Lane.KEEPING):
             self._wished = True
             return False
-        if self._parts.document.modified:
+        if self._fittings.document.modified:
             self._files.ask_to_save(self._files.leave)
             return False
         return True
 
     def _close_at_last(self) -> None:
         """Close when what is being saved is saved, if that was wished meanwhile."""
-        if self._wished and not self._parts.working.busy(Lane.KEEPING):
+        if self._wished and not self._fittings.working.busy(Lane.KEEPING):
             self._wished = False
-            QTimer.singleShot(0, self._parts.window.close)
+            QTimer.singleShot(0, self._fittings.window.close)
 
     def end(self, arrangement: Arrangement) -> None:
         """Keep how the window stood, and end all work."""
         if self._done:
             return
         self._done = True
-        parts = self._parts
-        parts.walking.end()
+        fittings = self._fittings
+        fittings.walking.end()
         arrangement.keep()
-        parts.settings.lately = parts.lines.lately
-        parts.window.hide()  # what has to come to its end does so unseen
-        parts.document.close()
-        parts.checking.close()
+        fittings.settings.lately = fittings.lines.lately
+        fittings.window.hide()  # what has to come to its end does so unseen
+        fittings.document.close()
+        fittings.checking.close()
         self._showing.close()
-        parts.keeping.close()
-        parts.working.close()
+        fittings.keeping.close()
+        fittings.working.close()

@@ -21,7 +21,7 @@ from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.closing import Closing
 from enclosure_app.window.commands import Commands
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.document import Document
 from enclosure_app.window.filing.filing import Filing
 from enclosure_app.window.filing.keeping import Keeping
@@ -72,27 +72,27 @@ class MainWindow(QMainWindow):
             self.place, self.checking, self.showing, self.views.walk, self.settings
         )
         self.setAcceptDrops(True)
-        self._furnish(self._parts())
+        self._furnish(self._fittings())
 
-    def _furnish(self, parts: Parts) -> None:
+    def _furnish(self, fittings: Fittings) -> None:
         """Give the window its menus and tools, and let it begin."""
-        self.commands = Commands(parts)
+        self.commands = Commands(fittings)
         self.actions_by_name = Actions(self, self.commands, self._made_actions())
         self.tools = made_tool_bar(self, self.actions_by_name)
         around = (self.tools, self.statusBar(), *self.docks)
         self.stage = Stage(self.walking, self.views.pages, around, self.actions_by_name.allow)
         self.arrangement = Arrangement(self, self.settings, self.views, self.tools)
         self.ticks = Ticks(self.actions_by_name, self.place, self.settings)
-        self.bringing = Bringing(parts, self.commands)
-        self.closing = Closing(parts, self.commands.files, self.showing)
-        self._wire(parts)
+        self.bringing = Bringing(fittings, self.commands)
+        self.closing = Closing(fittings, self.commands.files, self.showing)
+        self._wire(fittings)
         self._connect()
         self._begin()
 
     # ---- how it is put together ----------------------------------------------------------------
 
-    def _parts(self) -> Parts:
-        return Parts(
+    def _fittings(self) -> Fittings:
+        return Fittings(
             window=self,
             document=self.document,
             place=self.place,
@@ -135,12 +135,12 @@ class MainWindow(QMainWindow):
         }
         return {"undo": undo, "redo": redo, **menus}
 
-    def _wire(self, parts: Parts) -> None:
-        """Let the parts know of one another."""
-        wiring.wire_lines(parts, self.commands)
-        wiring.wire_words(parts, self.views, self.showing)
-        wiring.wire_actions(parts, self.views, self.do)
-        wiring.wire_hand(parts, self.views, self.showing, self.ticks)
+    def _wire(self, fittings: Fittings) -> None:
+        """Let the fittings know of one another."""
+        wiring.wire_lines(fittings, self.commands)
+        wiring.wire_words(fittings, self.views, self.showing)
+        wiring.wire_actions(fittings, self.views, self.do)
+        wiring.wire_hand(fittings, self.views, self.showing, self.ticks)
         wiring.give_menus(self.views, self.actions_by_name)
 
     def _connect(self) -> None:

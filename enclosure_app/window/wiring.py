@@ -1,9 +1,9 @@
-"""What the parts of a window say to one another: who asks for something, and who does it."""
+"""What the fittings of a window say to one another: who asks for something, and who does it."""
 
 from collections.abc import Callable
 
 from enclosure_app.window.commands import Commands
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.menus import context_menus
 from enclosure_app.window.menus.actions import Actions
 from enclosure_app.window.menus.context_menus import give_menu
@@ -15,10 +15,10 @@ Do = Callable[[str], None]
 """Does an action by its name."""
 
 
-def wire_lines(parts: Parts, commands: Commands) -> None:
+def wire_lines(fittings: Fittings, commands: Commands) -> None:
     """Connect what is asked for in the panel of lines to what does it."""
-    lines, editing, layers = parts.lines, commands.editing, commands.layers
-    lines.chosen.connect(lambda key: setattr(parts.place, "product", key))
+    lines, editing, layers = fittings.lines, commands.editing, commands.layers
+    lines.chosen.connect(lambda key: setattr(fittings.place, "product", key))
     lines.given.connect(editing.give_product)
     lines.picked.connect(editing.pick_layers)
     lines.sought.connect(editing.pick_drawn)
@@ -30,44 +30,44 @@ def wire_lines(parts: Parts, commands: Commands) -> None:
     editing.given.connect(lines.was_given)
 
 
-def wire_words(parts: Parts, views: Views, showing: Showing) -> None:
+def wire_words(fittings: Fittings, views: Views, showing: Showing) -> None:
     """Connect whoever has something to say or to ask to the bar that says it."""
-    messages = parts.messages
+    messages = fittings.messages
     for refused in (
-        parts.checking.failed,
-        parts.filing.failed,
-        parts.place.refused,
-        parts.naming.refused,
-        parts.canvas.below.failed,
-        parts.underlaying.said,
+        fittings.checking.failed,
+        fittings.filing.failed,
+        fittings.place.refused,
+        fittings.naming.refused,
+        fittings.canvas.below.failed,
+        fittings.underlaying.said,
     ):
         refused.connect(messages.say)
-    for who in (parts.keeping, parts.noting, parts.maps):
+    for who in (fittings.keeping, fittings.noting, fittings.maps):
         who.asked.connect(messages.ask)
         who.said.connect(messages.say)
-    for asked in (parts.place.asked, parts.units.asked):
+    for asked in (fittings.place.asked, fittings.units.asked):
         asked.connect(messages.ask)
-    parts.naming.closed.connect(views.canvas.setFocus)
-    parts.noting.shown.connect(showing.go_to)
-    parts.filing.asked_units.connect(parts.units.ask)
-    parts.filing.map_dropped.connect(parts.maps.use)
+    fittings.naming.closed.connect(views.canvas.setFocus)
+    fittings.noting.shown.connect(showing.go_to)
+    fittings.filing.asked_units.connect(fittings.units.ask)
+    fittings.filing.map_dropped.connect(fittings.maps.use)
 
 
-def wire_actions(parts: Parts, views: Views, do: Do) -> None:
+def wire_actions(fittings: Fittings, views: Views, do: Do) -> None:
     """Connect what is offered in the window to the actions that it is."""
     views.underlay.wanted.connect(do)
     views.steps.taken.connect(do)
     views.start.wanted.connect(do)
-    views.start.sample.connect(parts.filing.open_sample)
+    views.start.sample.connect(fittings.filing.open_sample)
     views.sections.tabBarDoubleClicked.connect(lambda _: do("name_section"))
 
 
-def wire_hand(parts: Parts, views: Views, showing: Showing, ticks: Ticks) -> None:
+def wire_hand(fittings: Fittings, views: Views, showing: Showing, ticks: Ticks) -> None:
     """Connect the tool in hand and the control in view to what tells of them."""
-    parts.toolbox.hinted.connect(views.hint.setText)
-    parts.toolbox.taken.connect(ticks.show_tool)
+    fittings.toolbox.hinted.connect(views.hint.setText)
+    fittings.toolbox.taken.connect(ticks.show_tool)
     showing.shown.connect(ticks.show_control)
-    parts.walking.ended.connect(views.canvas.setFocus)
+    fittings.walking.ended.connect(views.canvas.setFocus)
 
 
 def give_menus(views: Views, actions: Actions) -> None:

@@ -12,12 +12,12 @@ from enclosure_app.window.commands.answering import AnswerCommands
 from enclosure_app.window.commands.editing import EditCommands
 from enclosure_app.window.commands.files import FileCommands
 from enclosure_app.window.commands.finding import FindingCommands
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.commands.handing_over import HandOverCommands
 from enclosure_app.window.commands.layers import LayerCommands
 from enclosure_app.window.commands.looking import LookCommands
 from enclosure_app.window.commands.merging import MergeCommands
 from enclosure_app.window.commands.open_questions import OpenQuestionCommands
-from enclosure_app.window.commands.parts import Parts
 from enclosure_app.window.commands.preferring import PreferenceCommands
 from enclosure_app.window.commands.revising import RevisionCommands
 from enclosure_app.window.commands.sections import SectionCommands
@@ -30,21 +30,21 @@ Doing = Callable[..., object]
 class Commands:
     """The doings of one window."""
 
-    def __init__(self, parts: Parts) -> None:
-        self.files = FileCommands(parts)
-        self.answering = AnswerCommands(parts)
-        self.merging = MergeCommands(parts)
-        self.open_questions = OpenQuestionCommands(parts)
-        self.revising = RevisionCommands(parts)
-        self.handing_over = HandOverCommands(parts)
-        self.editing = EditCommands(parts)
-        self.sketching = SketchCommands(parts)
-        self.sections = SectionCommands(parts)
-        self.looking = LookCommands(parts)
-        self.finding = FindingCommands(parts)
-        self.layers = LayerCommands(parts)
-        self.preferring = PreferenceCommands(parts)
-        self._made = _choices(parts)
+    def __init__(self, fittings: Fittings) -> None:
+        self.files = FileCommands(fittings)
+        self.answering = AnswerCommands(fittings)
+        self.merging = MergeCommands(fittings)
+        self.open_questions = OpenQuestionCommands(fittings)
+        self.revising = RevisionCommands(fittings)
+        self.handing_over = HandOverCommands(fittings)
+        self.editing = EditCommands(fittings)
+        self.sketching = SketchCommands(fittings)
+        self.sections = SectionCommands(fittings)
+        self.looking = LookCommands(fittings)
+        self.finding = FindingCommands(fittings)
+        self.layers = LayerCommands(fittings)
+        self.preferring = PreferenceCommands(fittings)
+        self._made = _choices(fittings)
 
     def __getitem__(self, name: str) -> Doing:
         """Return what the action called `name` does."""
@@ -69,12 +69,12 @@ class Commands:
         return does
 
 
-def _choices(parts: Parts) -> dict[str, Doing]:
+def _choices(fittings: Fittings) -> dict[str, Doing]:
     """Return what takes each tool in hand, and what shows each control alone."""
     tools = {
-        row.name: partial(parts.toolbox.take, row.name.removeprefix("tool_"))
+        row.name: partial(fittings.toolbox.take, row.name.removeprefix("tool_"))
         for row in TABLE
         if row.choice == "tool"
     }
-    only = {f"only_{each.value}": partial(parts.place.show_only, each) for each in Control}
-    return {**tools, **only, "only_all": partial(parts.place.show_only, None)}
+    only = {f"only_{each.value}": partial(fittings.place.show_only, each) for each in Control}
+    return {**tools, **only, "only_all": partial(fittings.place.show_only, None)}

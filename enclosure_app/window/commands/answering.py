@@ -10,29 +10,29 @@ from enclosure_app.files.replies.answers import answers_for, taken_over
 from enclosure_app.files.replies.replies import Proposal, read_replies
 from enclosure_app.window.answers.answers import Answers
 from enclosure_app.window.apart.working import Job, Lane
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 
 
 class AnswerCommands(QObject):
     """Reads a PDF, shows what is proposed, and takes over what the person chose."""
 
-    def __init__(self, parts: Parts) -> None:
-        super().__init__(parts.window)
-        self._parts = parts
+    def __init__(self, fittings: Fittings) -> None:
+        super().__init__(fittings.window)
+        self._fittings = fittings
         self.shown: Answers | None = None
 
     def read_answers(self) -> None:
         """Ask for a PDF, and read what was answered in it."""
         title = self.tr("Read the answers in a marked-up PDF")
-        name, _ = QFileDialog.getOpenFileName(self._parts.window, title, "", "PDF (*.pdf)")
+        name, _ = QFileDialog.getOpenFileName(self._fittings.window, title, "", "PDF (*.pdf)")
         if name:
             self.read_answers_from(Path(name))
 
     def read_answers_from(self, path: Path) -> None:
         """Read what was answered in a PDF."""
-        messages = self._parts.messages
+        messages = self._fittings.messages
         messages.hide()
-        self._parts.working.begin(
+        self._fittings.working.begin(
             Job(
                 Lane.ISSUING,
                 self.tr("Reading {}").format(path.name),
@@ -43,12 +43,12 @@ class AnswerCommands(QObject):
         )
 
     def _show(self, read: tuple[Proposal, ...]) -> None:
-        parts = self._parts
-        results = tuple(parts.checking.results)
+        fittings = self._fittings
+        results = tuple(fittings.checking.results)
         found = [finding for result in results for finding in result.findings]
-        proposals = answers_for(parts.document.project, found, read)
+        proposals = answers_for(fittings.document.project, found, read)
         if not proposals:
-            parts.messages.say(self.tr("Nothing was answered in it that is not here already."))
+            fittings.messages.say(self.tr("Nothing was answered in it that is not here already."))
             return
         numbers = {
             (result.section.name, finding.key): number
@@ -61,28 +61,28 @@ class AnswerCommands(QObject):
 
     def _dialog(self) -> Answers:
         if self.shown is None:
-            self.shown = Answers(self._parts.window)
+            self.shown = Answers(self._fittings.window)
             self.shown.taken.connect(self._take)
             self.shown.wanted.connect(self._go)
         return self.shown
 
     def _take(self, ticked: tuple[Proposal, ...]) -> None:
         """Put down what was ticked as one step, which can be undone as one."""
-        document = self._parts.document
+        document = self._fittings.document
         try:
             after = taken_over(document.project, ticked)
         except EnclosureError as error:
-            self._parts.place.refuse(error)
+            self._fittings.place.refuse(error)
             return
         document.apply(self.tr("Take over answers"), after)
         self._dialog().close()
 
     def _go(self, proposal: Proposal) -> None:
         """Go to the finding that an answer is about."""
-        parts = self._parts
-        names = [section.name for section in parts.document.project.sections]
+        fittings = self._fittings
+        names = [section.name for section in fittings.document.project.sections]
         if proposal.section in names:
-            parts.place.turn_to(names.index(proposal.section))
-            parts.findings.choose(proposal.key)
-            if parts.findings.current:
-                parts.findings.asked.emit(parts.findings.current)
+            fittings.place.turn_to(names.index(proposal.section))
+            fittings.findings.choose(proposal.key)
+            if fittings.findings.current:
+                fittings.findings.asked.emit(fittings.findings.current)

@@ -11,7 +11,7 @@ from enclosure_app.model.edits import put_in
 from enclosure_app.model.product import Product
 from enclosure_app.model.section import Piece
 from enclosure_app.window.canvas.tools.select import Select
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.lines.giving import given_product
 
 
@@ -20,21 +20,21 @@ class EditCommands(QObject):
 
     given = Signal(str)
 
-    def __init__(self, parts: Parts) -> None:
-        super().__init__(parts.window)
-        self._parts = parts
+    def __init__(self, fittings: Fittings) -> None:
+        super().__init__(fittings.window)
+        self._fittings = fittings
         self._copied: tuple[tuple[Piece, ...], Mapping[str, Product]] | None = None
         self._pasted = 0
-        parts.lines.search.returnPressed.connect(parts.canvas.setFocus)
+        fittings.lines.search.returnPressed.connect(fittings.canvas.setFocus)
 
     def delete(self) -> None:
         """Remove what is picked, or what the tool in hand takes out."""
-        if self._parts.place.picked:
-            Select(self._parts.place).delete()
+        if self._fittings.place.picked:
+            Select(self._fittings.place).delete()
 
     def copy_picked(self) -> None:
         """Keep what is picked, to be put in elsewhere."""
-        place, section = self._parts.place, self._parts.place.section
+        place, section = self._fittings.place, self._fittings.place.section
         if section and place.picked:
             pieces = tuple(p for p in section.pieces if p.name in place.picked)
             self._copied, self._pasted = (pieces, section.products), 0
@@ -46,7 +46,7 @@ class EditCommands(QObject):
 
     def paste(self) -> None:
         """Put in what was copied, and pick it; copies do not hide what they were made of."""
-        place, section = self._parts.place, self._parts.place.section
+        place, section = self._fittings.place, self._fittings.place.section
         if section is None or self._copied is None:
             place.refused.emit(self.tr("Nothing is copied yet: pick something and copy it first."))
             return
@@ -60,19 +60,19 @@ class EditCommands(QObject):
 
     def pick_all(self) -> None:
         """Pick every piece."""
-        section = self._parts.place.section
-        self._parts.place.pick(section.by_name if section else ())
+        section = self._fittings.place.section
+        self._fittings.place.pick(section.by_name if section else ())
 
     def pick_same(self) -> None:
         """Pick every piece of the same products as those that are picked."""
-        place, section = self._parts.place, self._parts.place.section
+        place, section = self._fittings.place, self._fittings.place.section
         if section:
             products = {section.by_name[name].product for name in place.picked}
             place.pick([piece.name for piece in section.pieces if piece.product in products])
 
     def pick_product(self) -> None:
         """Pick every piece of the product that is chosen in the list."""
-        place, section = self._parts.place, self._parts.place.section
+        place, section = self._fittings.place, self._fittings.place.section
         if section:
             place.pick([piece.name for piece in section.pieces if piece.product == place.product])
 
@@ -85,7 +85,7 @@ class EditCommands(QObject):
         self._pick_by(-1)
 
     def _pick_by(self, step: int) -> None:
-        place, section = self._parts.place, self._parts.place.section
+        place, section = self._fittings.place, self._fittings.place.section
         names = list(section.by_name) if section else []
         if not names:
             return
@@ -95,27 +95,27 @@ class EditCommands(QObject):
 
     def pick_none(self) -> None:
         """Pick nothing."""
-        self._parts.place.pick(())
+        self._fittings.place.pick(())
 
     def pick_layers(self, layers: Collection[str]) -> None:
         """Pick everything on these layers of the drawing."""
-        section = self._parts.place.section
+        section = self._fittings.place.section
         if section:
             names = [piece.name for piece in section.pieces if piece.layer in layers]
             lines = [stroke.handle for stroke in section.strokes if stroke.layer in layers]
-            self._parts.place.pick(names, lines)
+            self._fittings.place.pick(names, lines)
 
     def pick_drawn(self, products: Collection[str]) -> None:
         """Pick everything that was drawn of these products (keys) on no layer of the office's."""
-        section = self._parts.place.section
+        section = self._fittings.place.section
         if section:
             here = (p for p in section.pieces if not p.layer and p.product in products)
-            self._parts.place.pick([piece.name for piece in here])
+            self._fittings.place.pick([piece.name for piece in here])
 
     def find_product(self) -> None:
         """Go to the line in which products are searched; Enter there goes back to the drawing."""
-        lines, search = self._parts.lines, self._parts.lines.search
-        for dock in self._parts.window.findChildren(QDockWidget):
+        lines, search = self._fittings.lines, self._fittings.lines.search
+        for dock in self._fittings.window.findChildren(QDockWidget):
             if dock.isAncestorOf(lines):
                 dock.show()
         lines.show_lists()
@@ -124,7 +124,7 @@ class EditCommands(QObject):
 
     def give_product(self) -> None:
         """Say that what is picked is made of the product that is chosen."""
-        place = self._parts.place
+        place = self._fittings.place
         section = place.section
         if section is None or place.product not in section.products:
             return
@@ -147,4 +147,4 @@ class EditCommands(QObject):
 
     def read_notes(self) -> None:
         """Read the drawing's notes, and offer what they say."""
-        self._parts.noting.read()
+        self._fittings.noting.read()

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from enclosure_app.progress import Progress, listening
 from enclosure_app.window.apart.working import Job, Lane
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 
 if TYPE_CHECKING:
     from enclosure_app.window.filing.handing import Open
@@ -20,9 +20,9 @@ _Made = TypeVar("_Made")
 class HandOverCommands(QObject):
     """Writing what others take in."""
 
-    def __init__(self, parts: Parts) -> None:
-        super().__init__(parts.window)
-        self._parts = parts
+    def __init__(self, fittings: Fittings) -> None:
+        super().__init__(fittings.window)
+        self._fittings = fittings
 
     def mark_drawing(self) -> None:
         """Ask for what to write, and mark the drawing that the project was read from."""
@@ -44,7 +44,7 @@ class HandOverCommands(QObject):
             if left_out:
                 names = ", ".join(left_out)
                 told += " " + self.tr("Not drawn in it, so left out: {}.").format(names)
-            self._parts.messages.say(told)
+            self._fittings.messages.say(told)
 
         opened = self._opened()
         self._issue(path, lambda: handing.mark(path, source, opened), tell)
@@ -66,7 +66,7 @@ class HandOverCommands(QObject):
             told = self.tr("The table is written: {}").format(path)
             if folder:
                 told += " " + self.tr("Its photographs are in {}.").format(folder.name)
-            self._parts.messages.say(told)
+            self._fittings.messages.say(told)
 
         opened = self._opened()
         self._issue(path, lambda: handing.tabulate(path, opened), tell)
@@ -85,32 +85,34 @@ class HandOverCommands(QObject):
         opened = self._opened()
         told = self.tr("The findings are written: {}").format(path)
         self._issue(
-            path, lambda: handing.exchange(path, opened), lambda _: self._parts.messages.say(told)
+            path,
+            lambda: handing.exchange(path, opened),
+            lambda _: self._fittings.messages.say(told),
         )
 
     def _opened(self) -> "Open":
         """Return what is open as it is now."""
         from enclosure_app.window.filing.handing import Open  # noqa: PLC0415  after the window is seen
 
-        parts = self._parts
-        return Open(parts.document.project, tuple(parts.checking.results))
+        fittings = self._fittings
+        return Open(fittings.document.project, tuple(fittings.checking.results))
 
     def _source(self) -> Path | None:
         """Return the drawing to be marked; one that is not where it was is asked for."""
         from enclosure_app.reports.dxf.source import drawing_of_project  # noqa: PLC0415  as above
 
-        parts = self._parts
-        source = drawing_of_project(parts.document.project.source, parts.filing.source)
+        fittings = self._fittings
+        source = drawing_of_project(fittings.document.project.source, fittings.filing.source)
         if source:
             return source
         title = self.tr("Which drawing is to be marked?")
         kinds = self.tr("Drawings") + " (*.dxf *.DXF)"
-        name, _ = QFileDialog.getOpenFileName(parts.window, title, "", kinds)
+        name, _ = QFileDialog.getOpenFileName(fittings.window, title, "", kinds)
         return Path(name) if name else None
 
     def _stem(self, ending: str) -> str:
         """Return the name that is proposed: the drawing's, beside it."""
-        project = self._parts.document.project
+        project = self._fittings.document.project
         path = Path(project.source or project.title or "section").with_suffix(ending)
         return str(path) if path.parent.is_dir() else path.name
 
@@ -118,7 +120,7 @@ class HandOverCommands(QObject):
         self, title: str, proposed: str, endings: tuple[str, ...], kinds: str
     ) -> Path | None:
         """Ask where to write, and see to it that the name ends as it should."""
-        window = self._parts.window
+        window = self._fittings.window
         name, kind = QFileDialog.getSaveFileName(window, title, proposed, kinds)
         if not name:
             return None
@@ -132,7 +134,7 @@ class HandOverCommands(QObject):
         self, path: Path, work: Callable[[], _Made], then: Callable[[_Made], object]
     ) -> None:
         """Write while the window goes on, and say what stood in the way."""
-        messages = self._parts.messages
+        messages = self._fittings.messages
         messages.hide()
 
         def heard(progress: Progress) -> _Made:
@@ -140,6 +142,6 @@ class HandOverCommands(QObject):
                 return work()
 
         words = self.tr("Writing {}").format(path.name)
-        self._parts.working.begin(
+        self._fittings.working.begin(
             Job(Lane.ISSUING, words, heard, then, refused=lambda error: messages.say(str(error)))
         )

@@ -17,7 +17,7 @@ from enclosure_app.model.layer import LayerRow, Role, rows_saying
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.window.apart.working import Job, Lane
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.lines.layer_words import guessed_key, meant_word
 
 Step = tuple[str, Said | EnclosureError, str]
@@ -29,23 +29,23 @@ class LayerCommands(QObject):
 
     given = Signal(str)
 
-    def __init__(self, parts: Parts) -> None:
-        super().__init__(parts.window)
-        self._parts = parts
+    def __init__(self, fittings: Fittings) -> None:
+        super().__init__(fittings.window)
+        self._fittings = fittings
         self._waiting: list[Saying] = []
         self._renewing = False
 
     def use_layer_map(self) -> None:
         """Use a layer map on what is open."""
-        self._parts.maps.ask_and_use()
+        self._fittings.maps.ask_and_use()
 
     def save_layer_map(self) -> None:
         """Save what is said of the layers for the next drawing."""
-        self._parts.maps.ask_and_save()
+        self._fittings.maps.ask_and_save()
 
     def correct_units(self) -> None:
         """Ask what the units of the open drawing should have been."""
-        self._parts.units.ask_again()
+        self._fittings.units.ask_again()
 
     def say_layers(self, layers: Sequence[str], meant: str) -> None:
         """Make layers this: a product's key, a role, or with "" what their names suggest."""
@@ -54,7 +54,7 @@ class LayerCommands(QObject):
 
     def give_drawn(self, products: Collection[str], product: str) -> None:
         """Make all that was drawn of these products (keys), on no layer, another product."""
-        document = self._parts.document
+        document = self._fittings.document
         after = document.project
         for number, section in enumerate(after.sections):
             drawn = (p for p in section.pieces if not p.layer and p.product in products)
@@ -71,7 +71,7 @@ class LayerCommands(QObject):
 
     def put_product(self, product: Product) -> None:
         """Put a product of the office into the list, or another one in the place of its key."""
-        document = self._parts.document
+        document = self._fittings.document
         known = document.project.sections[0].products
         name = say(product.name)
         text = say("Add {product}", product=name)
@@ -82,18 +82,18 @@ class LayerCommands(QObject):
 
     def drop_product(self, key: str) -> None:
         """Take a product of the office out of the list."""
-        document = self._parts.document
+        document = self._fittings.document
         product = document.project.sections[0].products[key]
         try:
             after = remove_product(document.project, key, load_products().get(key))
         except EnclosureError as error:
-            self._parts.place.refuse(error)
+            self._fittings.place.refuse(error)
             return
         document.apply(say("Remove {product}", product=say(product.name)), after)
 
     def _begin(self) -> None:
         """Say what waits to be said, while the window goes on; what is edited meanwhile stays."""
-        document = self._parts.document
+        document = self._fittings.document
         project, waiting, opening = document.project, tuple(self._waiting), document.opening
 
         def show(steps: Sequence[Step]) -> None:
@@ -107,7 +107,7 @@ class LayerCommands(QObject):
         self._renewing = True  # an older job gives way, and what it was to say is in the new one
         words, work = waiting[0].words(project), partial(steps_of, project, waiting)
         job = Job(Lane.SAYING, words, lambda _: work(), then=show, stopped=self._stopped)
-        self._parts.working.begin(job)
+        self._fittings.working.begin(job)
         self._renewing = False
 
     def _stopped(self) -> None:
@@ -115,13 +115,13 @@ class LayerCommands(QObject):
             self._waiting.clear()
 
     def _show(self, step: Step) -> None:
-        parts, (words, done, meant) = self._parts, step
+        fittings, (words, done, meant) = self._fittings, step
         if isinstance(done, EnclosureError):
-            parts.place.refuse(done)
+            fittings.place.refuse(done)
             return
-        parts.document.apply(words, done.project)
+        fittings.document.apply(words, done.project)
         if done.by_hand:
-            parts.messages.say(by_hand_words(done.by_hand))
+            fittings.messages.say(by_hand_words(done.by_hand))
         if meant in done.project.sections[0].products:
             self.given.emit(meant)
 

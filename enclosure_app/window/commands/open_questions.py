@@ -9,7 +9,7 @@ from enclosure_app.model.said import moment
 from enclosure_app.model.standing.questions import open_questions
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.checking import Checked, judge
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.revising.laying import Choices
 from enclosure_app.window.revising.left_open import LeftOpen
 
@@ -17,48 +17,48 @@ from enclosure_app.window.revising.left_open import LeftOpen
 class OpenQuestionCommands(QObject):
     """Shows what is open, and puts down what a person says of it as one step."""
 
-    def __init__(self, parts: Parts) -> None:
-        super().__init__(parts.window)
-        self._parts = parts
+    def __init__(self, fittings: Fittings) -> None:
+        super().__init__(fittings.window)
+        self._fittings = fittings
         self.shown: LeftOpen | None = None
 
     def answer_open(self) -> None:
         """Ask about everything that is open, with its place in the drawing as it is now."""
-        parts = self._parts
-        project = parts.document.project
+        fittings = self._fittings
+        project = fittings.document.project
         if not open_questions(project):
-            parts.messages.say(
+            fittings.messages.say(
                 self.tr("Nothing is open: it is known where all that was said belongs.")
             )
             return
-        parts.messages.hide()
-        parts.working.begin(
+        fittings.messages.hide()
+        fittings.working.begin(
             Job(
                 Lane.SAYING,
                 self.tr("Looking for the places"),
                 lambda _: judge(project, limits_of(project)),
                 self._show,
-                refused=lambda error: parts.messages.say(str(error)),
+                refused=lambda error: fittings.messages.say(str(error)),
             )
         )
 
     def _show(self, checked: Checked) -> None:
-        parts, dialog = self._parts, self._dialog()
-        look, who = parts.canvas.overlay.look, parts.settings.who
+        fittings, dialog = self._fittings, self._dialog()
+        look, who = fittings.canvas.overlay.look, fittings.settings.who
         dialog.show_questions(checked.project, checked.results, look, who)
         dialog.show()
         dialog.activateWindow()
 
     def _dialog(self) -> LeftOpen:
         if self.shown is None:
-            self.shown = LeftOpen(self._parts.window)
+            self.shown = LeftOpen(self._fittings.window)
             self.shown.taken.connect(self._take)
         return self.shown
 
     def _take(self, said: Choices, who: str) -> None:
         """Put down what was said; of a drawing that took this one's place it is asked anew."""
-        parts = self._parts
-        project = parts.document.project
+        fittings = self._fittings
+        project = fittings.document.project
         shown = self._dialog().project
         if shown is None or shown.revision != project.revision:
             self.answer_open()
@@ -67,8 +67,8 @@ class OpenQuestionCommands(QObject):
             for earlier, now in said.items():
                 project = edits.say_where(project, earlier, now, (who, moment.now()))
         except EnclosureError as error:
-            parts.place.refuse(error)
+            fittings.place.refuse(error)
             return
-        parts.settings.who = who
-        parts.document.apply(self.tr("Answer what was left open"), project)
+        fittings.settings.who = who
+        fittings.document.apply(self.tr("Answer what was left open"), project)
         self._dialog().close()

@@ -3,16 +3,16 @@
 from PySide6.QtCore import QObject
 
 from enclosure_app.window.canvas.picture.rainfall import system_wants_motion
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.preferences.preferences import Preferences
 
 
 class PreferenceCommands(QObject):
     """Shows the preferences, and follows what is the person's own in them."""
 
-    def __init__(self, parts: Parts) -> None:
-        super().__init__(parts.window)
-        self._parts = parts
+    def __init__(self, fittings: Fittings) -> None:
+        super().__init__(fittings.window)
+        self._fittings = fittings
         self.shown: Preferences | None = None
         self._follow()
 
@@ -20,7 +20,7 @@ class PreferenceCommands(QObject):
         """Show the preferences beside the drawing."""
         if self.shown is None:
             self.shown = Preferences(
-                self._parts.document, self._parts.settings, self._parts.window
+                self._fittings.document, self._fittings.settings, self._fittings.window
             )
             self.shown.own.changed.connect(self._follow_all)
         self.shown.show_project()
@@ -28,15 +28,15 @@ class PreferenceCommands(QObject):
         self.shown.activateWindow()
 
     def _follow_all(self) -> None:
-        self._parts.show_ground(self._parts.settings.ground)
+        self._fittings.show_ground(self._fittings.settings.ground)
         self._follow()
 
     def _follow(self) -> None:
         """Put in force what is the person's own, apart from light and dark."""
-        parts, settings = self._parts, self._parts.settings
+        fittings, settings = self._fittings, self._fittings.settings
         wants = settings.motion == "on" or (
             settings.motion == "as_system" and system_wants_motion()
         )
-        parts.canvas.rain.allow(motion=wants)
-        parts.keeping.copy_after(settings.copy_after)
-        parts.findings.advice.verdict.set_who(settings.who)
+        fittings.canvas.rain.allow(motion=wants)
+        fittings.keeping.copy_after(settings.copy_after)
+        fittings.findings.advice.verdict.set_who(settings.who)

@@ -12,7 +12,7 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.said import moment
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.working import Job, Lane
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.filing.filing import read_here
 from enclosure_app.window.revising.laying import (
     Choices,
@@ -29,37 +29,37 @@ from enclosure_app.window.revising.revised import Revised
 class RevisionCommands(QObject):
     """Reads a revised drawing, shows what became of everything, and takes it over as one step."""
 
-    def __init__(self, parts: Parts) -> None:
-        super().__init__(parts.window)
-        self._parts = parts
-        parts.filing.offer = self.offer
+    def __init__(self, fittings: Fittings) -> None:
+        super().__init__(fittings.window)
+        self._fittings = fittings
+        fittings.filing.offer = self.offer
         self._paths: tuple[Path, ...] = ()
         self.shown: Revised | None = None
 
     def lay_over(self) -> None:
         """Ask for the revised drawing, and lay it over the one that is open."""
-        parts = self._parts
-        if not parts.document.project.sections:
-            parts.messages.say(self.tr("Open the earlier drawing or its project first."))
+        fittings = self._fittings
+        if not fittings.document.project.sections:
+            fittings.messages.say(self.tr("Open the earlier drawing or its project first."))
             return
         title = self.tr("Lay a revised drawing over this one")
-        source = parts.filing.source
+        source = fittings.filing.source
         folder = str(source.parent) if source else ""
         kinds = self.tr("Drawings (*.dxf *.DXF)")
-        names, _ = QFileDialog.getOpenFileNames(parts.window, title, folder, kinds)
+        names, _ = QFileDialog.getOpenFileNames(fittings.window, title, folder, kinds)
         if names:
             self.lay_over_from(tuple(map(Path, names)))
 
     def offer(self, paths: Sequence[Path]) -> bool:
         """Ask about a drawing that is clearly a later one of what is open; return whether it is."""
-        parts = self._parts
-        if len(paths) != 1 or not is_revision_of(paths[0], parts.document.project):
+        fittings = self._fittings
+        if len(paths) != 1 or not is_revision_of(paths[0], fittings.document.project):
             return False
         question = self.tr(
             "{} looks like a revision of the drawing that is open. Laid over it, what was said "
             "stays with its findings."
         )
-        parts.messages.ask(
+        fittings.messages.ask(
             question.format(paths[0].name),
             {
                 self.tr("Lay it over"): partial(self.lay_over_from, tuple(paths)),
@@ -70,8 +70,8 @@ class RevisionCommands(QObject):
 
     def lay_over_from(self, paths: tuple[Path, ...]) -> None:
         """Read a revised drawing, or several that are one project, and show what became of all."""
-        working, messages = self._parts.working, self._parts.messages
-        before = self._parts.document.project
+        working, messages = self._fittings.working, self._fittings.messages
+        before = self._fittings.document.project
         read = working.reader.read if working.apart else read_here
         self._paths = paths
         messages.hide()
@@ -93,47 +93,47 @@ class RevisionCommands(QObject):
         )
 
     def _open(self, path: Path) -> None:
-        filing = self._parts.filing
+        filing = self._fittings.filing
         filing.guard(partial(filing.open, path))
 
     def _show(self, laid: Laid) -> None:
-        parts, dialog = self._parts, self._dialog()
-        dialog.show_laid(laid, parts.canvas.overlay.look, parts.settings.who)
+        fittings, dialog = self._fittings, self._dialog()
+        dialog.show_laid(laid, fittings.canvas.overlay.look, fittings.settings.who)
         dialog.show()
         dialog.activateWindow()
 
     def _dialog(self) -> Revised:
         if self.shown is None:
-            self.shown = Revised(self._parts.window)
+            self.shown = Revised(self._fittings.window)
             self.shown.taken.connect(self._take)
         return self.shown
 
     def _take(self, choices: Choices, who: str) -> None:
         """Let the revised drawing take the place of the earlier one, which undo brings back."""
-        parts, dialog = self._parts, self._dialog()
+        fittings, dialog = self._fittings, self._dialog()
         laid = dialog.laid
         if laid is None:
             return
-        if parts.document.project is not laid.before:
+        if fittings.document.project is not laid.before:
             self.lay_over_from(self._paths)
-            parts.messages.say(
+            fittings.messages.say(
                 self.tr("The project was changed meanwhile: it is compared again. Look once more.")
             )
             return
         try:
             after = with_choices(laid, choices, (who, moment.now()))
         except EnclosureError as error:
-            parts.place.refuse(error)
+            fittings.place.refuse(error)
             return
         self._put_in_place(after, who if choices else "")
         dialog.close()
 
     def _put_in_place(self, after: Project, who: str) -> None:
         if who:
-            self._parts.settings.who = who
-        place = self._parts.place
+            self._fittings.settings.who = who
+        place = self._fittings.place
         place.turn_to(min(place.index, len(after.sections) - 1))
         place.pick(())
-        self._parts.document.apply(self.tr("Lay a revised drawing over"), after)
+        self._fittings.document.apply(self.tr("Lay a revised drawing over"), after)
         if told := left_open_words(after):
-            self._parts.messages.say(told)
+            self._fittings.messages.say(told)

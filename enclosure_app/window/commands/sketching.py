@@ -5,16 +5,16 @@ from PySide6.QtCore import QObject
 from enclosure_app.model.edits import set_gravity
 from enclosure_app.model.place import Point
 from enclosure_app.model.section import DOWN
-from enclosure_app.window.commands.parts import Parts
+from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.typed.typed_size import Asked
 
 
 class SketchCommands(QObject):
     """Gravity, the grid, angles and catching."""
 
-    def __init__(self, parts: Parts) -> None:
-        super().__init__(parts.window)
-        self._parts = parts
+    def __init__(self, fittings: Fittings) -> None:
+        super().__init__(fittings.window)
+        self._fittings = fittings
 
     def hangs_down(self) -> None:
         """Let gravity act down the sheet."""
@@ -22,7 +22,7 @@ class SketchCommands(QObject):
 
     def hangs_askew(self) -> None:
         """Ask for two places on a plumb line."""
-        self._parts.toolbox.take("down")
+        self._fittings.toolbox.take("down")
 
     def is_plan(self) -> None:
         """Make the section a plan, in which no gravity acts."""
@@ -30,19 +30,19 @@ class SketchCommands(QObject):
 
     def catching(self, on: bool) -> None:
         """Catch ends, middles and crossings, or not."""
-        self._parts.canvas.catching = on
+        self._fittings.canvas.catching = on
 
     def grid_shown(self, on: bool) -> None:
         """Show the grid and catch it, or not."""
-        self._parts.place.aid(grid_shown=on)
+        self._fittings.place.aid(grid_shown=on)
 
     def keep_angles(self, on: bool) -> None:
         """Keep lines to angles, or not."""
-        self._parts.place.aid(kept=on)
+        self._fittings.place.aid(kept=on)
 
     def set_aids(self) -> None:
         """Ask for the spacing of the grid, the distance off boards, the angles, and beads."""
-        place, units = self._parts.place, self._parts.document.project.units
+        place, units = self._fittings.place, self._fittings.document.project.units
         aids = place.aids
         asked = (
             Asked("grid", self.tr("Spacing of the grid"), aids.spacing(units), 0.5, 10_000),
@@ -50,12 +50,12 @@ class SketchCommands(QObject):
             Asked("step", self.tr("Angles that lines keep to"), aids.step, 1, 90, "degrees"),
             Asked("bead", self.tr("Width of a bead"), aids.bead, 1, 100),
         )
-        self._parts.sizes.put_away()
+        self._fittings.sizes.put_away()
         title = self.tr("Grid, angles and distances")
-        self._parts.sizes.ask(title, asked, units, lambda values: place.aid(**values))
+        self._fittings.sizes.ask(title, asked, units, lambda values: place.aid(**values))
 
     def _set_gravity(self, down: Point | None, text: str) -> None:
-        place = self._parts.place
+        place = self._fittings.place
         if place.section is None or place.section.gravity == down:
             return
         place.document.apply(text, set_gravity(place.document.project, place.index, down))

@@ -1,4 +1,4 @@
-"""The parts of one window that what its menus do works on."""
+"""The fittings of one window that what its menus do works on."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -28,8 +28,8 @@ from enclosure_app.window.underlay.underlaying import Underlaying
 
 
 @dataclass(frozen=True, slots=True)
-class Parts:
-    """The parts of one window that its actions work on."""
+class Fittings:
+    """The fittings of one window that its actions work on."""
 
     window: QMainWindow
     document: Document
