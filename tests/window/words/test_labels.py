@@ -7,12 +7,12 @@ from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import LayerResult, Lift, Verdict
 from enclosure_app.rules import RULES
-from enclosure_app.window.words import labels as words
+from enclosure_app.window.words import labels
 
 
 def test_a_rule_is_called_by_its_name_with_a_capital() -> None:
-    assert words.rule_name("reverse-lap") == "Reverse lap"
-    assert all(words.rule_name(rule.name)[0].isupper() for rule in RULES)
+    assert labels.rule_name("reverse-lap") == "Reverse lap"
+    assert all(labels.rule_name(rule.name)[0].isupper() for rule in RULES)
 
 
 @pytest.mark.parametrize(
@@ -24,14 +24,14 @@ def test_a_rule_is_called_by_its_name_with_a_capital() -> None:
     ],
 )
 def test_severities_are_counted(severity: Severity, count: int, told: str) -> None:
-    assert words.severity_count(severity, count) == told
+    assert labels.severity_count(severity, count) == told
 
 
 def test_a_control_has_a_capital_alone_and_none_within_a_sentence() -> None:
-    assert words.control_word(Control.AIR) == "Air"
-    assert words.control_within(Control.AIR) == "air"
-    assert words.control_word(None) == ""
-    assert len({words.control_tip(control) for control in Control}) == len(Control)
+    assert labels.control_word(Control.AIR) == "Air"
+    assert labels.control_within(Control.AIR) == "air"
+    assert labels.control_word(None) == ""
+    assert len({labels.control_tip(control) for control in Control}) == len(Control)
 
 
 def layer(verdict: Verdict, *widths: float) -> LayerResult:
@@ -50,7 +50,7 @@ def layer(verdict: Verdict, *widths: float) -> LayerResult:
     ],
 )
 def test_how_a_layer_runs_is_said_in_a_few_words(result: LayerResult, told: str) -> None:
-    assert words.verdict_words(result, Units.MM) == told
+    assert labels.verdict_words(result, Units.MM) == told
 
 
 @pytest.mark.parametrize(
@@ -63,4 +63,4 @@ def test_how_a_layer_runs_is_said_in_a_few_words(result: LayerResult, told: str)
     ],
 )
 def test_a_coordinate_is_as_exact_as_its_unit(mm: float, units: Units, told: str) -> None:
-    assert words.coordinate(mm, units) == told
+    assert labels.coordinate(mm, units) == told

@@ -9,7 +9,7 @@ from PySide6.QtGui import QColor, QImage
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.underlay import Underlay
-from enclosure_app.window.canvas.underlay import picture as underlay_picture
+from enclosure_app.window.canvas.underlay import picture
 from enclosure_app.window.canvas.underlay.picture import dots_of, dots_of_part
 from tests.made_pdf import made_pdf
 
@@ -65,13 +65,13 @@ def test_a_page_is_rendered_at_three_hundred_to_the_inch(monkeypatch: pytest.Mon
     dots = dots_of(page("1 0 0 rg 0 0 100 100 re f"), dark=False)
     assert dots.finest == pytest.approx(300 / 72, rel=1e-3)
     assert colour(dots.sizes[0], 0.1, 0.95) == (255, 0, 0)
-    monkeypatch.setattr(underlay_picture, "_MOST", 250_000)
+    monkeypatch.setattr(picture, "_MOST", 250_000)
     small = dots_of(page(""), dark=False).sizes[0]
     assert small.width() * small.height() == pytest.approx(250_000, rel=0.01)
 
 
 def test_a_huge_scan_is_shown_with_fewer_dots(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(underlay_picture, "_MOST", 500_000)
+    monkeypatch.setattr(picture, "_MOST", 500_000)
     dots = dots_of(scan(), dark=False)
     assert dots.sizes[0].width() == 1000
     assert dots.finest == 0.5
