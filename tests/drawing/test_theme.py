@@ -108,7 +108,6 @@ def test_nothing_below_or_in_drawing_names_a_colour() -> None:
         "geometry",
         "network",
         "rules",
-        "physics",
         "planning",
         "files",
         "drawing",
