@@ -6,8 +6,10 @@ from pathlib import Path
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
 from enclosure_app.window.canvas.catching.aids import Aids
+from enclosure_app.window.filing.sheet_setup import SheetSetup
 
 _KEPT = 8
+_SHEETS = ("project", "paper", "scale", "revision", "who", "cover")
 _COPY_AFTER = 20  # seconds
 SOONEST_COPY, LATEST_COPY = 5, 600  # seconds
 
@@ -109,6 +111,26 @@ class Settings:
     @layer_map.setter
     def layer_map(self, path: Path) -> None:
         self._store.setValue("layer_map", str(path.resolve()))
+
+    def sheets(self, project: str) -> SheetSetup:
+        """Return how sheets were set up last; revision and scale where it was this project's.
+
+        Whoever issues them is whoever gives verdicts here, unless another name was set up.
+        """
+        kept = {name: str(self._store.value(f"sheets/{name}", "")) for name in _SHEETS}
+        own = kept if kept["project"] == project else dict.fromkeys(_SHEETS, "")
+        cover = {"always": True, "never": False}.get(own["cover"])
+        return SheetSetup(
+            kept["paper"], own["scale"], own["revision"], kept["who"] or self.who, cover
+        )
+
+    def keep_sheets(self, project: str, setup: SheetSetup) -> None:
+        """Keep how the sheets of a project were set up."""
+        cover = "" if setup.cover is None else "always" if setup.cover else "never"
+        who = "" if setup.who == self.who else setup.who
+        kept = (project, setup.paper, setup.scale, setup.revision, who, cover)
+        for name, value in zip(_SHEETS, kept, strict=True):
+            self._store.setValue(f"sheets/{name}", value)
 
     @property
     def aids(self) -> Aids:

@@ -595,6 +595,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/menus/action_table.py" />
+   <source>Set up the sheets…</source>
+   <translation>Blätter einrichten…</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Sheet</source>
    <translation>Bahn</translation>
   </message>
@@ -697,6 +702,11 @@
    <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>What was said stays with its findings; what changed is shown side by side</source>
    <translation>Was gesagt wurde, bleibt bei seinen Befunden; was sich änderte, steht nebeneinander</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
+   <source>Who issues them, which revision, on which paper, at which scale, with or without a cover</source>
+   <translation>Wer sie herausgibt, welcher Index, auf welchem Papier, in welchem Maßstab, mit oder ohne Deckblatt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/menus/action_table.py" />
@@ -3033,6 +3043,94 @@
    <location filename="../../enclosure_app/window/frame/section_row.py" />
    <source>The section before</source>
    <translation>Der vorige Schnitt</translation>
+  </message>
+ </context>
+ <context>
+  <name>SheetForm</name>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>A cover</source>
+   <translation>Ein Deckblatt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>Issued by</source>
+   <translation>Herausgegeben von</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>Paper</source>
+   <translation>Papier</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>Print preview</source>
+   <translation>Druckvorschau</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>Revision</source>
+   <translation>Index</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>Scale</source>
+   <translation>Maßstab</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>Set up the sheets</source>
+   <translation>Blätter einrichten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>This holds for the PDF, the print preview and the print.</source>
+   <translation>Das gilt für das PDF, die Druckvorschau und den Druck.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>Write the PDF…</source>
+   <translation>PDF schreiben…</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>always</source>
+   <translation>immer</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>before several sections</source>
+   <translation>vor mehreren Schnitten</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>never</source>
+   <translation>nie</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>such as B</source>
+   <translation>zum Beispiel B</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>the largest that fits</source>
+   <translation>der größte, der passt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>who issues the sheets</source>
+   <translation>wer die Blätter herausgibt</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/sheet_form.py" />
+   <source>{} (as usual)</source>
+   <translation>{} (wie üblich)</translation>
   </message>
  </context>
  <context>
@@ -7862,6 +7960,7 @@
    <translation>Es gibt keinen Schnitt „{which}“; die Schnitte sind: {known}.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/sheet/sheet_set.py" />
    <location filename="../../enclosure_app/reports/pdf/report.py" />
    <source>There is no section to draw; map a layer of the drawing first.</source>
    <translation>Es gibt keinen Schnitt zu zeichnen; zuerst einem Layer der Zeichnung ein Produkt geben.</translation>

@@ -5,9 +5,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 from uuid import uuid4
 
-from enclosure_app.drawing.sheet.cover import Cover, compose_cover
 from enclosure_app.drawing.sheet.job import SheetJob
-from enclosure_app.drawing.sheet.sheet import Page, compose_sheets
+from enclosure_app.drawing.sheet.sheet import Page
+from enclosure_app.drawing.sheet.sheet_set import SheetSet, compose_set
 from enclosure_app.drawing.theme import Theme, load_theme
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say, spoken
@@ -17,7 +17,7 @@ from enclosure_app.progress import part
 if TYPE_CHECKING:
     from enclosure_app.reports.pdf.pages import PaintedPage
 
-__all__ = ["COMPOSED", "SheetJob", "nothing_to_draw", "write_sheets"]
+__all__ = ["COMPOSED", "SheetJob", "write_sheets"]
 
 COMPOSED = 0.5
 """The share of making sheets that is done when they are composed."""
@@ -35,26 +35,19 @@ def write_sheets(path: Path, results: Sequence[DrawingResult], job: SheetJob) ->
     """
     theme = load_theme()
     with part(0.0, COMPOSED):
-        pages = compose_sheets(results, job, theme)
-    if not pages:
-        raise EnclosureError(nothing_to_draw())
+        composed = compose_set(results, job, theme)
     try:
         fresh = _fresh(path)
     except OSError as error:
         raise _unwritable(path, error) from error
     try:
         with part(COMPOSED, 1.0):
-            _paint(fresh, pages, job, theme)
+            _paint(fresh, composed, job, theme)
         fresh.replace(path)
     except OSError as error:
         raise _unwritable(path, error) from error
     finally:
         fresh.unlink(missing_ok=True)
-
-
-def nothing_to_draw() -> str:
-    """Return what is said where no section has anything to be drawn."""
-    return say("There is no section to draw; map a layer of the drawing first.")
 
 
 def _fresh(path: Path) -> Path:
@@ -73,22 +66,22 @@ def _unwritable(path: Path, error: OSError) -> EnclosureError:
     )
 
 
-def _paint(fresh: Path, pages: Sequence[Page], job: SheetJob, theme: Theme) -> None:
+def _paint(fresh: Path, composed: SheetSet, job: SheetJob, theme: Theme) -> None:
     """Write the pages, for which Qt and the PDF library are loaded only here."""
     from enclosure_app.reports.pdf.document import write_document  # noqa: PLC0415
     from enclosure_app.reports.pdf.notes import bookmarks  # noqa: PLC0415
     from enclosure_app.reports.pdf.outline import About  # noqa: PLC0415
 
-    covers = compose_cover(pages, job, theme) if job.cover else ()
+    fronts = len(composed.covers)
     about = About(
-        title=" – ".join(filter(None, (job.project, _drawings(pages)))),
+        title=" – ".join(filter(None, (job.project, _drawings(composed.sheets)))),
         author=job.who,
         language=spoken(),
         day=job.date,
-        fronts=len(covers),
-        bookmarks=bookmarks(pages, len(covers)),
+        fronts=fronts,
+        bookmarks=bookmarks(composed.sheets, fronts),
     )
-    write_document(fresh, [*_painted_covers(covers), *_painted(pages, job, theme)], about)
+    write_document(fresh, list(_painted(composed, job, theme)), about)
 
 
 def _drawings(pages: Sequence[Page]) -> str:
@@ -99,19 +92,15 @@ def _drawings(pages: Sequence[Page]) -> str:
     )
 
 
-def _painted_covers(covers: Sequence[Cover]) -> "Iterator[PaintedPage]":
-    from enclosure_app.reports.pdf.notes import PageLink  # noqa: PLC0415
+def _painted(composed: SheetSet, job: SheetJob, theme: Theme) -> "Iterator[PaintedPage]":
+    """Yield all pages with what is put over them: the cover's links, and the notes of findings."""
+    from enclosure_app.reports.pdf.notes import PageLink, notes_on  # noqa: PLC0415
     from enclosure_app.reports.pdf.pages import PaintedPage  # noqa: PLC0415
 
-    for cover in covers:
-        links = tuple(PageLink(box, len(covers) + sheet) for box, sheet in cover.links)
-        yield PaintedPage(cover.width, cover.height, cover.marks, links=links)
-
-
-def _painted(pages: Sequence[Page], job: SheetJob, theme: Theme) -> "Iterator[PaintedPage]":
-    from enclosure_app.reports.pdf.notes import notes_on  # noqa: PLC0415
-    from enclosure_app.reports.pdf.pages import PaintedPage  # noqa: PLC0415
-
-    for number, page in enumerate(pages, 1):
-        marks = page.numbered(number, len(pages), theme)
-        yield PaintedPage(page.width, page.height, marks, notes_on(page, job, theme))
+    fronts = len(composed.covers)
+    for cover, paper in zip(composed.covers, composed.painted_covers(), strict=True):
+        links = tuple(PageLink(box, fronts + sheet) for box, sheet in cover.links)
+        yield PaintedPage(paper.width, paper.height, paper.marks, links=links)
+    for sheet, paper in zip(composed.sheets, composed.painted_sheets(theme), strict=True):
+        notes = notes_on(sheet, job, theme)
+        yield PaintedPage(paper.width, paper.height, paper.marks, notes)

@@ -9,11 +9,12 @@ from PySide6.QtPrintSupport import QPrintDialog
 from PySide6.QtWidgets import QDialog, QFileDialog
 
 from enclosure_app.model.project import Project
-from enclosure_app.model.report import SectionResult
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.filing import printing
+from enclosure_app.window.filing.sheet_form import SheetForm
+from enclosure_app.window.filing.sheet_setup import SheetSetup
 
 
 class FileCommands(QObject):
@@ -23,6 +24,7 @@ class FileCommands(QObject):
         super().__init__(fittings.window)
         self._fittings = fittings
         self.leaving = False
+        self.sheets: SheetForm | None = None
         self.again = False  # whether the window is to open anew once it is closed
 
     def new_sheet(self) -> None:
@@ -45,6 +47,23 @@ class FileCommands(QObject):
         """Save the project elsewhere."""
         self._fittings.filing.save_as()
 
+    def set_up_sheets(self) -> None:
+        """Set up paper, scale and title block of the sheets, beside the drawing."""
+        project = self._fittings.document.project
+        if self.sheets is None:
+            self.sheets = SheetForm(self._fittings.window)
+            self.sheets.changed.connect(self._keep_sheets)
+            self.sheets.wanted.connect(lambda name: getattr(self, name)())
+        self.sheets.show_setup(self._setup(project), project.units)
+        self.sheets.show()
+        self.sheets.activateWindow()
+
+    def _keep_sheets(self, setup: SheetSetup) -> None:
+        self._fittings.settings.keep_sheets(self._fittings.document.project.id, setup)
+
+    def _setup(self, project: Project) -> SheetSetup:
+        return self._fittings.settings.sheets(project.id)
+
     def write_pdf(self) -> None:
         """Write the marked-up sheets, and say where they are."""
         fittings = self._fittings
@@ -66,43 +85,44 @@ class FileCommands(QObject):
             lambda _: fittings.messages.say(told),
         )
 
-    def _writing(
-        self, path: Path, found: tuple[Project, tuple[SectionResult, ...]]
-    ) -> Callable[[Progress], None]:
+    def _writing(self, path: Path, found: printing.Found) -> Callable[[Progress], None]:
         """Return what writes sheets: here in a thread, or elsewhere where they are very large."""
-        working = self._fittings.working
+        working, setup = self._fittings.working, self._setup(found[0])
 
         def write(progress: Progress) -> None:
-            order = printing.order_for(path, found) if working.apart else None
+            order = printing.order_for(path, found, setup) if working.apart else None
             if order:
                 working.writer.write(order, progress)
             else:
-                printing.write_pdf(path, found, progress)
+                printing.write_pdf(path, found, progress, setup)
 
         return write
 
     def preview(self) -> None:
         """Look at the sheets before they are printed."""
-        fittings = self._fittings
-        project, results = fittings.document.project, tuple(fittings.checking.results)
+        fittings, found, setup = self._fittings, *self._found_and_setup()
+        job = printing.job_for(found[0], setup)
         self._issue(
             self.tr("Making the sheets ready"),
-            lambda progress: printing.recorded(project, results, progress, to_look_at=True),
-            lambda sheets: printing.Preview(fittings.window, project, sheets).open(),
+            lambda progress: printing.recorded(found, progress, setup, to_look_at=True),
+            lambda sheets: printing.Preview(fittings.window, job, sheets).open(),
         )
 
     def print_sheets(self) -> None:
         """Ask for a printer, and print the sheets."""
-        fittings = self._fittings
-        project, results = fittings.document.project, tuple(fittings.checking.results)
-        printer = printing.made_printer(project)
-        if QPrintDialog(printer, fittings.window).exec() != QDialog.DialogCode.Accepted:
+        found, setup = self._found_and_setup()
+        printer = printing.made_printer(printing.job_for(found[0], setup))
+        if QPrintDialog(printer, self._fittings.window).exec() != QDialog.DialogCode.Accepted:
             return
         self._issue(
             self.tr("Making the sheets ready"),
-            lambda progress: printing.recorded(project, results, progress),
+            lambda progress: printing.recorded(found, progress, setup),
             lambda sheets: printing.print_sheets(printer, sheets),
         )
+
+    def _found_and_setup(self) -> tuple[printing.Found, SheetSetup]:
+        project = self._fittings.document.project
+        return (project, tuple(self._fittings.checking.results)), self._setup(project)
 
     def _issue(
         self, words: str, work: Callable[[Progress], Any], then: Callable[[Any], object]

@@ -19,18 +19,21 @@ from PySide6.QtWidgets import QWidget
 
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.sheet.job import SheetJob
-from enclosure_app.drawing.sheet.sheet import Page, compose_sheets
+from enclosure_app.drawing.sheet.sheet_set import Paper, compose_set
 from enclosure_app.drawing.theme import load_theme
-from enclosure_app.errors import EnclosureError
 from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.standing.sign_offs import signed
 from enclosure_app.model.standing.verdicts import with_verdicts
 from enclosure_app.progress import Progress, gone_through, listening, part
 from enclosure_app.reports.pdf.painter import MarkPainter
-from enclosure_app.reports.pdf.report import COMPOSED, nothing_to_draw, write_sheets
+from enclosure_app.reports.pdf.report import COMPOSED, write_sheets
 from enclosure_app.window.apart.reading import SheetOrder
 from enclosure_app.window.canvas.underlay.layer import lying_under, without_texts_of
+from enclosure_app.window.filing.sheet_setup import SheetSetup, usual_paper
+
+Found = tuple[Project, tuple[SectionResult, ...]]
+"""A project, and what was found in it."""
 
 VERY_MANY = 20_000  # lines from which a sheet is written in a process of its own
 _COARSE = 200 / 25.4  # and of those that are pictures of dots
@@ -44,15 +47,19 @@ def drawn(project: Project, results: tuple[SectionResult, ...]) -> DrawingResult
     return DrawingResult(drawing_of(project), shown, project.underlays)
 
 
-def job_for(project: Project) -> SheetJob:
-    """Return the order for the sheets of a project, with a cover where these are several."""
-    paper = "ANSI B" if project.units.imperial else "A3"
+def job_for(project: Project, setup: SheetSetup | None = None) -> SheetJob:
+    """Return the order for the sheets of a project: as set up, else as is usual for its units."""
+    setup = setup or SheetSetup()
     drawn_sections = [section for section in project.sections if section.pieces]
+    several = len(drawn_sections) > 1
     return SheetJob(
-        paper=paper,
+        paper=setup.paper or usual_paper(project.units),
+        scale=setup.scale or None,
         project=project.title,
+        revision=setup.revision,
+        who=setup.who,
         date=f"{datetime.now().astimezone():%Y-%m-%d}",
-        cover=len(drawn_sections) > 1,
+        cover=several if setup.cover is None else setup.cover,
         signed=tuple((s.name, each) for s in drawn_sections for each in signed(project, s)),
         drawn=project.revision,
     )
@@ -68,7 +75,7 @@ class Sheet:
 
 
 def write_pdf(
-    path: Path, found: tuple[Project, tuple[SectionResult, ...]], progress: Progress
+    path: Path, found: Found, progress: Progress, setup: SheetSetup | None = None
 ) -> None:
     """Write the sheets of a project with its results as a PDF.
 
@@ -77,10 +84,10 @@ def write_pdf(
         StoppedError: it is wanted no more; a file that was there is as it was.
     """
     with listening(progress.tell):
-        write_sheets(path, (drawn(*found),), job_for(found[0]))
+        write_sheets(path, (drawn(*found),), job_for(found[0], setup))
 
 
-def order_for(path: Path, found: tuple[Project, tuple[SectionResult, ...]]) -> SheetOrder | None:
+def order_for(path: Path, found: Found, setup: SheetSetup | None = None) -> SheetOrder | None:
     """Return the order to write sheets elsewhere, None where they are soon written here.
 
     The library lays a finished page down in one go, during which nothing else goes on.
@@ -88,49 +95,43 @@ def order_for(path: Path, found: tuple[Project, tuple[SectionResult, ...]]) -> S
     strokes = sum(len(result.section.strokes) for result in found[1])
     if strokes <= VERY_MANY:
         return None
-    return SheetOrder(path, (drawn(*found),), job_for(found[0]))
+    return SheetOrder(path, (drawn(*found),), job_for(found[0], setup))
 
 
 def recorded(
-    project: Project,
-    results: tuple[SectionResult, ...],
+    found: Found,
     progress: Progress,
+    setup: SheetSetup | None = None,
     *,
     to_look_at: bool = False,
 ) -> tuple[Sheet, ...]:
-    """Return the sheets of a project, so that painting them anew takes no time to speak of.
+    """Return the sheets of a project and their cover, so that painting them anew takes no time.
 
     To be looked at only, a very large sheet is a picture of dots: even its lines painted anew
     would take long.
 
     Raises:
-        EnclosureError: there is nothing to draw.
+        EnclosureError: there is nothing to draw; paper or scale does not fit.
         StoppedError: they are wanted no more.
     """
     theme = load_theme()
     with listening(progress.tell):
         with part(0.0, COMPOSED):
-            pages = compose_sheets((drawn(project, results),), job_for(project), theme)
-        if not pages:
-            raise EnclosureError(nothing_to_draw())
-        told = gone_through(pages, COMPOSED, 1.0, each=1)
-        return tuple(
-            _recorded(page, page.numbered(number, len(pages), theme), to_look_at=to_look_at)
-            for number, page in enumerate(told, 1)
-        )
+            composed = compose_set((drawn(*found),), job_for(found[0], setup), theme)
+        told = gone_through(list(composed.papers(theme)), COMPOSED, 1.0, each=1)
+        return tuple(_recorded(paper, to_look_at=to_look_at) for paper in told)
 
 
-def _recorded(page: Page, marks: tuple[Mark, ...], *, to_look_at: bool) -> Sheet:
-    if to_look_at and len(marks) > VERY_MANY:
-        image = QImage(
-            round(page.width * _COARSE), round(page.height * _COARSE), QImage.Format.Format_RGB32
-        )
+def _recorded(paper: Paper, *, to_look_at: bool) -> Sheet:
+    width, height = paper.width, paper.height
+    if to_look_at and len(paper.marks) > VERY_MANY:
+        image = QImage(round(width * _COARSE), round(height * _COARSE), QImage.Format.Format_RGB32)
         image.fill(Qt.GlobalColor.white)
-        _paint(image, marks, _COARSE, page.height)
-        return Sheet(image, page.width, page.height)
+        _paint(image, paper.marks, _COARSE, height)
+        return Sheet(image, width, height)
     picture = QPicture()
-    _paint(picture, marks, _DOTS, page.height)
-    return Sheet(picture, page.width, page.height)
+    _paint(picture, paper.marks, _DOTS, height)
+    return Sheet(picture, width, height)
 
 
 def _paint(device: QPaintDevice, marks: tuple[Mark, ...], dots: float, height: float) -> None:
@@ -143,9 +144,9 @@ def _paint(device: QPaintDevice, marks: tuple[Mark, ...], dots: float, height: f
 
 
 def print_sheets(printer: QPrinter, sheets: Sequence[Sheet]) -> None:
-    """Print sheets, each as large as the printer's paper takes it."""
+    """Print sheets, those that were asked for, each as large as the printer's paper takes it."""
     painter = QPainter()
-    for number, sheet in enumerate(sheets):
+    for number, sheet in enumerate(asked_for(printer, sheets)):
         if number == 0:
             painter.begin(printer)
         else:
@@ -154,6 +155,16 @@ def print_sheets(printer: QPrinter, sheets: Sequence[Sheet]) -> None:
         dots = min(area.width() / sheet.width, area.height() / sheet.height)
         paint_sheet(painter, sheet, dots)
     painter.end()
+
+
+def asked_for(printer: QPrinter, sheets: Sequence[Sheet]) -> list[Sheet]:
+    """Return the sheets that the person asked for in the printer's dialog; they count from 1."""
+    if printer.printRange() is not QPrinter.PrintRange.PageRange:
+        return list(sheets)
+    ranges, last = printer.pageRanges(), len(sheets)
+    if ranges.isEmpty():
+        return list(sheets[max(printer.fromPage(), 1) - 1 : printer.toPage() or last])
+    return [sheet for number, sheet in enumerate(sheets, 1) if ranges.contains(number)]
 
 
 def paint_sheet(painter: QPainter, sheet: Sheet, dots: float) -> None:
@@ -169,20 +180,22 @@ def paint_sheet(painter: QPainter, sheet: Sheet, dots: float) -> None:
     painter.restore()
 
 
-def made_printer(project: Project) -> QPrinter:
-    """Return a printer that is set up for the sheets of a project."""
+def made_printer(job: SheetJob) -> QPrinter:
+    """Return a printer that is set up for the paper of an order."""
     printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-    size = QPageSize.PageSizeId.AnsiB if project.units.imperial else QPageSize.PageSizeId.A3
-    layout = QPageLayout(QPageSize(size), QPageLayout.Orientation.Landscape, QMarginsF())
-    printer.setPageLayout(layout)
+    size = QPageSize(getattr(QPageSize.PageSizeId, job.paper.title().replace(" ", "")))
+    defined = size.definitionSize()
+    wide = defined.width() > defined.height()  # ANSI B is: turned, it would stand upright
+    turned = QPageLayout.Orientation.Portrait if wide else QPageLayout.Orientation.Landscape
+    printer.setPageLayout(QPageLayout(size, turned, QMarginsF()))
     return printer
 
 
 class Preview(QPrintPreviewDialog):
     """Shows sheets as they will be printed."""
 
-    def __init__(self, parent: QWidget, project: Project, sheets: Sequence[Sheet]) -> None:
-        self._printer = made_printer(project)  # the dialog uses it and does not keep it alive
+    def __init__(self, parent: QWidget, job: SheetJob, sheets: Sequence[Sheet]) -> None:
+        self._printer = made_printer(job)  # the dialog uses it and does not keep it alive
         super().__init__(self._printer, parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.paintRequested.connect(lambda printer: print_sheets(printer, sheets))

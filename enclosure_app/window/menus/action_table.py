@@ -59,6 +59,8 @@ TABLE: tuple[Row, ...] = (
     Row(FILE, "save", "Save", ("Ctrl+S",)),
     Row(FILE, "save_as", "Save as…", ("Ctrl+Shift+S",)),
     Row(FILE),
+    Row(FILE, "set_up_sheets", "Set up the sheets…", ("Ctrl+Shift+E",),
+        "Who issues them, which revision, on which paper, at which scale, with or without a cover"),
     Row(FILE, "write_pdf", "Write the marked-up sheet as PDF…", ("Ctrl+E",)),
     Row(FILE, "read_answers", "Read the answers in a marked-up PDF…", (),
         "What reviewers replied in any PDF reader, to be taken over as verdicts"),
