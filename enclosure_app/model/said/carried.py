@@ -10,6 +10,9 @@ from typing import NamedTuple
 WHOLE = "section"
 """The key of a section as a whole: what was signed."""
 
+EVERYTHING = "*"
+"""The key of whatever is in a section that a revision did not touch: all of it is what it was."""
+
 
 class Subject(NamedTuple):
     """What something was said about: a key in a section of one revision of the drawing."""

@@ -6,7 +6,7 @@ from enum import StrEnum
 from typing import TypeVar
 
 from enclosure_app.model.project import Project
-from enclosure_app.model.said.carried import WHOLE, Carried, Subject
+from enclosure_app.model.said.carried import EVERYTHING, WHOLE, Carried, Subject
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.said.sign_off import SignOff
@@ -44,7 +44,8 @@ class Trail:
         self._links: dict[Subject, list[Carried]] = {}
         leading = _leading_to(project)
         for each in standing(project.carried):
-            if each.on_list == on_list and each.later.revision in leading:
+            wanted = each.on_list == on_list or each.earlier.key == EVERYTHING
+            if wanted and each.later.revision in leading:
                 self._links.setdefault(each.earlier, []).append(each)
 
     def now(self, subject: Subject) -> Subject | Whereabouts:
@@ -61,7 +62,7 @@ class Trail:
         return subject
 
     def _step(self, subject: Subject) -> Subject | Whereabouts:
-        links = self._links.get(subject, [])
+        links = self._links.get(subject) or self._untouched(subject)
         people = [each for each in links if each.who]
         later = {each.later for each in people or links}
         if not later:
@@ -70,6 +71,11 @@ class Trail:
             return Whereabouts.CONTESTED
         (only,) = later
         return only if only.key else Whereabouts.GONE
+
+    def _untouched(self, subject: Subject) -> list[Carried]:
+        """Return the links of a section that a revision did not touch, as those of one thing in it."""
+        links = self._links.get(subject._replace(key=EVERYTHING), [])
+        return [replace(e, later=e.later._replace(key=subject.key)) for e in links]
 
 
 def _leading_to(project: Project) -> set[str]:

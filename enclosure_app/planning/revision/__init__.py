@@ -5,7 +5,8 @@ moved, been split, joined, renumbered or drawn from the other side, and names me
 certain is carried on; what is not is asked about; nothing is dropped, and nothing is given to
 another finding.
 
-    after = brought_over(before, drawing)              the revised drawing as a project
+    after = brought_over(before, drawing)              the revised drawing as a project; what is of
+                                                       its other drawings stays as it is
     revision = compared(before, found, after, anew)    with what the checks of both found
     revision = looks_carried(revision, before, lists, anew_lists)      what was seen on site, too
     revision.project                                   what was said, carried on where certain
@@ -13,6 +14,13 @@ another finding.
 
 from enclosure_app.planning.revision.bringing import brought_over
 from enclosure_app.planning.revision.comparing import Revision, SectionRevision, compared
+from enclosure_app.planning.revision.drawings import (
+    TakenPlace,
+    files_of,
+    left_as_they_are,
+    taken_place,
+)
+from enclosure_app.planning.revision.names import issue_name
 from enclosure_app.planning.revision.pieces import How, PieceMatch
 from enclosure_app.planning.revision.site_lists import looks_carried
 from enclosure_app.planning.revision.spots import Fate, FindingMatch
@@ -24,7 +32,12 @@ __all__ = [
     "PieceMatch",
     "Revision",
     "SectionRevision",
+    "TakenPlace",
     "brought_over",
     "compared",
+    "files_of",
+    "issue_name",
+    "left_as_they_are",
     "looks_carried",
+    "taken_place",
 ]

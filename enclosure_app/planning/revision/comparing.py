@@ -6,8 +6,9 @@ from dataclasses import dataclass, replace
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
-from enclosure_app.model.said.carried import WHOLE, Carried, Subject
+from enclosure_app.model.said.carried import EVERYTHING, WHOLE, Carried, Subject
 from enclosure_app.model.said.question import Question
+from enclosure_app.model.section import Section
 from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.standing.whereabouts import Said, Trail, subject_of
 from enclosure_app.planning.revision.matching import spots_matched
@@ -17,6 +18,7 @@ from enclosure_app.planning.revision.spots import Fate, FindingMatch, spot_of
 
 Row = tuple[Sheet, tuple[Finding, ...]]
 
+_KEPT = {True: Fate.STILL_THERE, False: Fate.GONE}
 GONE = "gone:"
 """How the keys of findings begin that a revised drawing does not show any more."""
 
@@ -25,13 +27,15 @@ GONE = "gone:"
 class SectionRevision:
     """One section, by its `old` and `new` name; one of them is "" where it has no partner.
 
-    `pieces` tells how the pieces were matched, None where the section has no partner.
+    `pieces` tells how the pieces were matched, None where the section has no partner, or is
+    `untouched`: of another drawing than the revised one.
     """
 
     old: str
     new: str
     pieces: PiecesMatched | None
     findings: tuple[FindingMatch, ...]
+    untouched: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +69,9 @@ def compared(
         anew: What a check with the same limits finds in that.
     """
     old, new = _sheets(before, found), _sheets(after, anew)
+    same = [(a, b) for a in old for b in new if is_untouched(a[0].section, b[0].section)]
+    old = [row for row in old if all(row is not a for a, _ in same)]
+    new = [row for row in new if all(row is not b for _, b in same)]
     pairs = section_pairs([each for each, _ in old], [each for each, _ in new])
     lone_old = [row for row in old if all(pair.old is not row[0] for pair in pairs)]
     lone_new = [row for row in new if all(pair.new is not row[0] for pair in pairs)]
@@ -72,6 +79,7 @@ def compared(
     lost = [_without_partner(each, findings, free) for each, findings in lone_old]
     asked = {id(finding) for each in lost for match in each.findings for finding in match.asked}
     sections = (
+        *(_untouched(a, b) for a, b in same),
         *(_paired(pair, _findings(old, pair.old), _findings(new, pair.new)) for pair in pairs),
         *lost,
         *(_fresh(each, [f for f in of if id(f) not in asked]) for each, of in lone_new),
@@ -101,6 +109,19 @@ def _sheets(project: Project, found: Sequence[SectionResult]) -> list[Row]:
 
 def _findings(rows: Iterable[Row], wanted: Sheet) -> tuple[Finding, ...]:
     return next(findings for each, findings in rows if each is wanted)
+
+
+def is_untouched(old: Section, new: Section) -> bool:
+    """Whether a section of the later project is that of the earlier one, and not drawn again."""
+    return old is new or (old.pieces is new.pieces and old == new)
+
+
+def _untouched(old: Row, new: Row) -> SectionRevision:
+    (before, findings), (_, anew) = old, new
+    now = {each.key: each for each in anew}
+    kept = ((each, now.get(each.key)) for each in findings)
+    found = tuple(FindingMatch(_KEPT[bool(later)], each, later) for each, later in kept)
+    return SectionRevision(before.section.name, before.section.name, None, found, untouched=True)
 
 
 def _paired(pair: SectionPair, old: Sequence[Finding], new: Sequence[Finding]) -> SectionRevision:
@@ -142,9 +163,10 @@ def _whole_sections(
 ) -> Iterator[Carried]:
     """Yield which section is which, for who signed it."""
     for section in sections:
-        if section.pieces:
-            earlier = Subject(before.revision, section.old, WHOLE)
-            yield link(earlier, Subject(after.revision, section.new, WHOLE))
+        if section.pieces or section.untouched:
+            key = EVERYTHING if section.untouched else WHOLE
+            earlier = Subject(before.revision, section.old, key)
+            yield link(earlier, Subject(after.revision, section.new, key))
 
 
 def _carried(
@@ -152,7 +174,7 @@ def _carried(
 ) -> Iterator[Carried]:
     """Yield which finding is which, for all that is certain: what is said later needs it too."""
     for section in sections:
-        for match in section.findings:
+        for match in () if section.untouched else section.findings:
             if match.old and section.new and match.fate is not Fate.NOT_SURE:
                 key = match.new.key if match.new else f"{GONE}{match.old.key}"
                 earlier = Subject(before.revision, section.old, match.old.key)
@@ -182,7 +204,7 @@ def _gone_before(
     before: Project, after: Project, sections: Sequence[SectionRevision]
 ) -> Iterator[Carried]:
     """Yield that what the earlier drawing did not show any more is not shown by the later one."""
-    partner = {each.old: each.new for each in sections if each.old and each.new}
+    partner = {each.old: each.new for each in sections if each.pieces}
     shown = {(s.old, m.old.key) for s in sections for m in s.findings if m.old}
     for subject in subjects_in(before):
         if subject.section in partner and (subject.section, subject.key) not in shown:

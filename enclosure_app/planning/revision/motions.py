@@ -7,7 +7,7 @@ of a wall are alike, and a wall moved on by one sheet looks much like a wall tha
 
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from math import dist, floor
 from statistics import median
@@ -41,13 +41,15 @@ class Fit:
     """A motion, and what it explains.
 
     `pairs` are the pieces that it brings onto each other, `named` how many of them are drawn with
-    the same handles, and `anchored` how many of frame and marks it brings where they are.
+    the same handles, and `anchored` how many of frame and marks it brings where they are. Of
+    `contested` pieces handles say that they lie elsewhere: nobody can tell which they are.
     """
 
     motion: Motion
     pairs: tuple[Pair, ...]
     named: int
     anchored: int = 0
+    contested: tuple[Pair, ...] = ()
 
     @property
     def count(self) -> int:
@@ -119,6 +121,28 @@ def _is_beaten(fit: Fit, best: Fit, whole: int) -> bool:
     if best.named >= 2 * fit.named + 2 and 2 * best.named >= best.count:
         return best.anchored >= fit.anchored
     return best.count == whole > fit.count and best.anchored >= fit.anchored
+
+
+def without_contested(best: Fit, found: Iterable[Fit]) -> Fit:
+    """Return a fit without the pieces of which handles say that they were moved otherwise.
+
+    Some sheets of a wall that were moved on by one lie where others lay, and what was not moved
+    speaks for all of them.
+    """
+    speaking = [f for f in found if f.named >= 2 and 2 * f.named >= f.count and f is not best]
+    said = [(a, b) for fit in speaking for a, b in fit.pairs if a.names & b.names]
+    bare = [(a, b) for a, b in best.pairs if not a.names & b.names]
+    pairs = tuple(pair for pair in bare if any(_clash(pair, other) for other in said))
+    if not pairs:
+        return best
+    others = tuple(pair for pair in said if any(_clash(pair, other) for other in pairs))
+    kept = tuple(pair for pair in best.pairs if pair not in pairs)
+    return replace(best, pairs=kept, contested=(*pairs, *dict.fromkeys(others)))
+
+
+def _clash(one: Pair, other: Pair) -> bool:
+    """Whether two pairs have one piece in common, and not both."""
+    return (one[0] is other[0]) != (one[1] is other[1])
 
 
 class _Ground:

@@ -20,6 +20,7 @@ class How(StrEnum):
     IN_PLACE = "lies where it lay"
     MOVED = "moved as a whole"
     PART = "lies on the same run, and begins or ends elsewhere"
+    DOUBTFUL = "lies where it or another one lay, and the handles say otherwise"
     HANDLE = "has the same handle, and another shape or product"
     GONE = "is not there any more"
     NEW = "was not there before"
@@ -70,6 +71,7 @@ class PiecesMatched:
 def pieces_matched(fit: Fit, old: Sequence[Outline], new: Sequence[Outline]) -> PiecesMatched:
     """Return how the pieces of a section are matched, given how most of it was moved."""
     found = _as(How.IN_PLACE, fit)
+    found += [PieceMatch(How.DOUBTFUL, a.piece, b.piece) for a, b in fit.contested]
     held = _handles_hold(fit.pairs, old, new)
     for _ in range(_GROUPS):
         group = _moved_together(*_left(found, old, new), fit.motion.mirrored, held=held)

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from enclosure_app.model.section import Section
-from enclosure_app.planning.revision.motions import Anchors, Fit, certain, fits
+from enclosure_app.planning.revision.motions import Anchors, Fit, certain, fits, without_contested
 from enclosure_app.planning.revision.outlines import Outline, outline
 
 _LIKENESS = 0.3  # of the pieces: sections that share fewer are not one
@@ -62,7 +62,7 @@ def _fit(a: Sheet, b: Sheet) -> Fit | None:
     found = fits(a.outlines, b.outlines, (a.anchors, b.anchors))
     whole = fewer if fewer == more else -1
     best = certain(found, least=max(min(2, fewer), _LIKENESS * fewer), whole=whole)
-    return best and _ground(best, found)
+    return best and without_contested(_ground(best, found), found)
 
 
 def _ground(best: Fit, found: Sequence[Fit]) -> Fit:

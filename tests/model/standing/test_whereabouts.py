@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
-from enclosure_app.model.said.carried import Carried, Subject
+from enclosure_app.model.said.carried import EVERYTHING, Carried, Subject
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.said.site_check import Seen, SiteCheck
@@ -94,3 +94,14 @@ def test_a_remark_alone_is_asked_about_too() -> None:
     told = replace(project(), decisions=(), remarks=(Remark("x", section="Eave", id="r"),))
     assert homeless(told) == {Subject("", "Eave", "x"): Whereabouts.UNTOLD}
     assert subject_of(SAID) == OLD
+
+
+def test_in_a_section_that_a_revision_did_not_touch_everything_is_what_it_was() -> None:
+    kept = Carried(Subject("", "Wall", EVERYTHING), Subject("B", "North", EVERYTHING), id="k")
+    own = Carried(Subject("", "Wall", "gap:y"), Subject("B", "North", ""), id="o")
+    trail = Trail(Project("H", Units.MM, (), revision="B", carried=(kept, own)))
+    assert trail.now(Subject("", "Wall", "gap:x")) == Subject("B", "North", "gap:x")
+    assert trail.now(Subject("", "Wall", "gap:y")) is Whereabouts.GONE  # said of it by itself
+    assert trail.now(Subject("", "Eave", "gap:x")) is Whereabouts.UNTOLD
+    seen = Trail(Project("H", Units.MM, (), revision="B", carried=(kept,)), on_list=True)
+    assert seen.now(Subject("", "Wall", "lap:x")) == Subject("B", "North", "lap:x")

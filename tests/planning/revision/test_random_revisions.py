@@ -101,6 +101,14 @@ def test_nor_where_pieces_that_look_alike_change_places(steps: tuple[Step, ...])
     assert (counts["wrong"], counts["dropped"]) == (0, 0)
 
 
+def test_nor_where_the_rest_of_the_section_stayed() -> None:
+    """All sheets of a wall but one were moved on by one: three lie where others lay."""
+    draft, revision, _, later = made(100_059, *ATTACKS[3])
+    matches = [match for section in revision.sections for match in section.findings]
+    told = [judged(match, draft, later) for match in matches if match.old]
+    assert {*told} == {"right", "asked", "asked needlessly"}
+
+
 def test_nor_to_a_finding_of_another_section_that_looks_alike() -> None:
     """Several sections on one sheet, one of them twice, their names given round."""
     counts: Counter[str] = Counter()
