@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QSize, QSizeF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QCursor,
     QFocusEvent,
@@ -12,6 +12,7 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPaintEvent,
+    QRegion,
     QResizeEvent,
     QWheelEvent,
 )
@@ -138,6 +139,10 @@ class Canvas(QWidget):
         middle = QPointF(self.width() / 2, self.height() / 2)
         self._look_from(self.camera.zoomed(factor, middle if about is None else about))
 
+    def flags(self) -> list[tuple[QRectF, str]]:
+        """Return where flags are seen, in dots of the view, and the keys of their findings."""
+        return self._backing.flags(self.camera)
+
     def finish_painting(self) -> None:
         """Wait until the picture is whole, for printing and for tests."""
         self._renew()
@@ -193,11 +198,18 @@ class Canvas(QWidget):
         if self._scene:
             self._backing.paint(painter, self.camera)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self.rain.paint(painter, self.camera)
+        self._paint_rain(painter)
         self.overlay.paint(painter, self.camera, self._scene.result if self._scene else None)
         self.tool.paint(painter, self.camera)
         if self.caught:
             self.overlay.paint_catch(painter, self.camera, self.caught)
+
+    def _paint_rain(self, painter: QPainter) -> None:
+        """Paint the drops, but none over a flag or our own words."""
+        painter.save()
+        painter.setClipRegion(QRegion(self.rect()) - self._backing.written(self.camera))
+        self.rain.paint(painter, self.camera)
+        painter.restore()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the same place in the middle."""

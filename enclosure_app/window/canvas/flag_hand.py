@@ -4,17 +4,13 @@ from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
 from PySide6.QtGui import QHelpEvent, QMouseEvent
 from PySide6.QtWidgets import QToolTip
 
-from enclosure_app.drawing.marks import Flag
-from enclosure_app.drawing.placement import Placement
-from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH
 from enclosure_app.drawing.verdict_words import verdict_line
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.decision import State
-from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.canvas import Canvas
-from enclosure_app.window.canvas.ink.look import DOTS, Look
-from enclosure_app.window.canvas.picture.composition import flags_of, numbers_of, only_control
+from enclosure_app.window.canvas.ink.look import Look
+from enclosure_app.window.canvas.picture.composition import only_control
 from enclosure_app.window.canvas.tools.select import Select
 from enclosure_app.window.words.laps import lap_at, lap_words
 from enclosure_app.window.words.trade import taught
@@ -35,39 +31,20 @@ class FlagHand(QObject):
         self._canvas = canvas
         self._result: SectionResult | None = None
         self._look = Look()
-        self._flags: tuple[Flag, ...] = ()
-        self._seen: Camera | None = None
         self._held = False
         canvas.installEventFilter(self)
 
     def show_result(self, result: SectionResult, look: Look) -> None:
         """Watch over the flags of another result."""
-        self._result, self._look, self._seen = result, look, None
+        self._result, self._look = result, look
 
     def finding_at(self, dot: QPointF) -> Finding | None:
-        """Return the finding whose flag is at a dot of the view; the upper one of two."""
-        size = self._canvas.camera.size
-        x, y = (dot.x() - size.width() / 2) / DOTS, (size.height() / 2 - dot.y()) / DOTS
-        hit = [
-            flag.source
-            for flag in self._flags_now()
-            if abs(flag.at[0] - x) <= FLAG_WIDTH / 2 and abs(flag.at[1] - y) <= FLAG_HEIGHT / 2
-        ]
-        findings = self._result.findings if self._result else ()
-        return next((f for f in findings if hit and f.key == hit[-1]), None)
-
-    def _flags_now(self) -> tuple[Flag, ...]:
-        """Return the flags as they stand now, in mm from the middle of the view; placed once a look."""
-        camera = self._canvas.camera
-        if self._result is None or not self._result.findings:
-            return ()
-        if self._seen != camera:
-            placement = Placement(DOTS / camera.zoom, camera.centre)
-            shown = only_control(self._result, self._look.only)
-            marks = flags_of(shown, numbers_of(self._result.findings), placement, self._look)
-            self._flags = tuple(mark for mark in marks if isinstance(mark, Flag))
-            self._seen = camera
-        return self._flags
+        """Return the finding whose flag is seen at a dot of the view; the upper one of two."""
+        hit = [key for box, key in self._canvas.flags() if box.contains(dot)]
+        if not hit or self._result is None:
+            return None
+        shown = only_control(self._result, self._look.only)
+        return next((finding for finding in shown.findings if finding.key == hit[-1]), None)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Take clicks on flags, and say what a flag stands for."""

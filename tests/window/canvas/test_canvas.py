@@ -1,14 +1,17 @@
 """The canvas: zoom about the mouse, pan by middle button, space and arrows, fit, go to a place."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, Qt
 from PySide6.QtGui import QMouseEvent, QWheelEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.model.report import RainRoute, RouteEnd
 from enclosure_app.window.canvas.canvas import Canvas
+from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.main_window import MainWindow
 
 Opened = Callable[..., MainWindow]
@@ -120,3 +123,22 @@ def test_the_right_button_asks_for_the_menu_there(canvas: Canvas, qtbot: QtBot) 
     canvas.asked_menu.connect(lambda at, _pointer: asked.append(at))
     qtbot.mouseClick(canvas, Qt.MouseButton.RightButton, PLAIN, AT)
     assert asked == [canvas.mapToGlobal(AT)]
+
+
+def test_no_drop_is_painted_over_a_flag(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    qtbot.waitUntil(lambda: window.checking.current)
+    canvas, result = window.canvas, window.result
+    assert result is not None
+    canvas.rain.allow(motion=False)
+    canvas.rain.show_result(replace(result, rain=()), Look())
+    canvas.finish_painting()
+    flag = canvas.flags()[0][0].adjusted(2, 2, -2, -2).toRect()
+    strip = QRect(flag.left(), 0, flag.width(), canvas.height())
+    dry, bare = canvas.grab(flag).toImage(), canvas.grab(strip).toImage()
+    x, top = canvas.camera.place(QPointF(flag.center().x(), 0.0))
+    end = canvas.camera.place(QPointF(flag.center().x(), canvas.height()))
+    close = [RainRoute(((x, top + up), end), (), RouteEnd.OUTSIDE) for up in range(0, 60, 5)]
+    canvas.rain.show_result(replace(result, rain=tuple(close)), Look())
+    assert canvas.grab(flag).toImage() == dry
+    assert canvas.grab(strip).toImage() != bare

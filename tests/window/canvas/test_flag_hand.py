@@ -5,12 +5,8 @@ from collections.abc import Callable
 from PySide6.QtCore import QPoint, QPointF, Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.drawing.marks import Flag
-from enclosure_app.drawing.placement import Placement
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import JointKind
-from enclosure_app.window.canvas.ink.look import DOTS, Look
-from enclosure_app.window.canvas.picture.composition import flags_of, numbers_of
 from enclosure_app.window.main_window import MainWindow
 
 Opened = Callable[..., MainWindow]
@@ -19,19 +15,10 @@ _LEFT = Qt.MouseButton.LeftButton
 
 def flag_dots(window: MainWindow) -> dict[str, QPoint]:
     """Return where the middle of each flag is on the screen, by the rule of its finding."""
-    result, camera = window.result, window.canvas.camera
-    assert result is not None
-    placement = Placement(DOTS / camera.zoom, camera.centre)
-    flags = flags_of(result, numbers_of(result.findings), placement, Look())
-    rules = {finding.key: finding.rule for finding in result.findings}
-    return {
-        rules[flag.source]: QPoint(
-            round(camera.size.width() / 2 + flag.at[0] * DOTS),
-            round(camera.size.height() / 2 - flag.at[1] * DOTS),
-        )
-        for flag in flags
-        if isinstance(flag, Flag)
-    }
+    window.canvas.finish_painting()
+    assert window.result is not None
+    rules = {finding.key: finding.rule for finding in window.result.findings}
+    return {rules[key]: box.center().toPoint() for box, key in window.canvas.flags()}
 
 
 def test_a_click_on_a_flag_chooses_its_finding_and_picks_nothing(

@@ -10,21 +10,23 @@ from dataclasses import dataclass
 from time import perf_counter
 
 from PySide6.QtCore import QObject, QRectF, QSize, QSizeF, QTimer, Signal
-from PySide6.QtGui import QColor, QImage, QPainter
+from PySide6.QtGui import QColor, QImage, QPainter, QRegion, QTransform
 
-from enclosure_app.drawing.marks import Mark
-from enclosure_app.drawing.placement import Placement
+from enclosure_app.drawing.marks import Flag, Label, Mark
+from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink.look import DOTS, Look
-from enclosure_app.window.canvas.picture.composition import composing
+from enclosure_app.window.canvas.picture.composition import Composed, composing
+from enclosure_app.window.canvas.picture.flag_places import box_of
 from enclosure_app.window.canvas.picture.linework import Linework, office_pen
 
 _TURN = 0.010  # seconds of painting at a time
 _BEYOND = 0.25  # of the view's side, that the picture reaches beyond it
 _AT_ONCE = 60  # marks painted before looking at the clock
+_CLEAR = 1  # dots round flags and words
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +37,29 @@ class Scene:
     linework: Linework
     look: Look
     underlays: tuple[Underlay, ...] = ()
+
+
+class Signs:
+    """Where flags and our own words stand, in dots from the middle of a picture, y down."""
+
+    def __init__(self) -> None:
+        self.flags: list[tuple[QRectF, str]] = []
+        self.room = QRegion()
+
+    def take(self, parts: Composed) -> None:
+        """Look where they stand in what was composed."""
+        self.flags = [
+            (_dots(box_around(m.shape)), m.source) for m in parts.flags if isinstance(m, Flag)
+        ]
+        words = [m for m in (*parts.layers, *parts.flags) if isinstance(m, Label) and m.halo]
+        boxes = [box for box, _ in self.flags] + [_dots(box_of(m)) for m in words if not m.angle]
+        self.room = QRegion()
+        for box in boxes:
+            self.room += box.toAlignedRect().adjusted(-_CLEAR, -_CLEAR, _CLEAR, _CLEAR)
+
+
+def _dots(box: Box) -> QRectF:
+    return QRectF(box.left * DOTS, -box.top * DOTS, box.width * DOTS, box.height * DOTS)
 
 
 Below = Callable[[QImage, Camera, Scene], Iterator[None]]
@@ -49,6 +74,7 @@ class _Work:
     camera: Camera
     image: QImage
     steps: Iterator[None]
+    signs: Signs
 
 
 class Backing(QObject):
@@ -80,7 +106,9 @@ class Backing(QObject):
         wide = camera.resized(camera.size * (1 + 2 * _BEYOND))
         image = self._sheet((wide.size * ratio).toSize())
         image.setDevicePixelRatio(ratio)
-        self._work = _Work(scene, wide, image, _painted(scene, wide, image, self._below))
+        signs = Signs()
+        steps = _painted(scene, wide, image, self._below, signs)
+        self._work = _Work(scene, wide, image, steps, signs)
         self._timer.start()
 
     def finish(self) -> None:
@@ -107,6 +135,26 @@ class Backing(QObject):
                 painter.drawImage(target.topLeft().toPoint(), image)
             else:
                 painter.drawImage(target, image, QRectF(image.rect()))
+
+    def flags(self, camera: Camera) -> list[tuple[QRectF, str]]:
+        """Return where the flags that can be seen stand in another look, and whose they are."""
+        if self._shown is None:
+            return []
+        way = self._way(self._shown, camera)
+        return [(way.mapRect(box), key) for box, key in self._shown.signs.flags]
+
+    def written(self, camera: Camera) -> QRegion:
+        """Return the room of flags and of our own words in another look."""
+        if self._shown is None:
+            return QRegion()
+        return self._way(self._shown, camera).map(self._shown.signs.room)
+
+    @staticmethod
+    def _way(work: _Work, camera: Camera) -> QTransform:
+        """Return the way from dots of a picture, counted from its middle, to dots of a look."""
+        target = camera.target(work.camera)
+        by = camera.zoom / work.camera.zoom
+        return QTransform(by, 0.0, 0.0, by, target.center().x(), target.center().y())
 
     def _turn(self) -> None:
         """Paint for a short while; show the picture when it is whole."""
@@ -135,13 +183,16 @@ class Backing(QObject):
 _END = object()
 
 
-def _painted(scene: Scene, camera: Camera, image: QImage, below: Below) -> Iterator[None]:
+def _painted(
+    scene: Scene, camera: Camera, image: QImage, below: Below, signs: Signs
+) -> Iterator[None]:
     """Paint a scene: what lies under it, the ground, the office's lines, the layers and what is wrong with them."""
     look = scene.look
     image.fill(QColor(look.theme.paper))
     origin = camera.centre
     placement = Placement(DOTS / camera.zoom, origin)
     parts = yield from composing(scene.result, placement, camera.window, look)
+    signs.take(parts)
     yield
     yield from below(image, camera, scene)
     yield from _marks(parts.ground, image, camera.size)
@@ -152,6 +203,7 @@ def _painted(scene: Scene, camera: Camera, image: QImage, below: Below) -> Itera
         painter.begin(image)
     painter.end()
     yield from _marks(parts.layers, image, camera.size)
+    yield from _marks(parts.flags, image, camera.size)
 
 
 def _marks(marks: tuple[Mark, ...], image: QImage, size: QSizeF) -> Iterator[None]:

@@ -6,38 +6,33 @@ section is worth making marks of, and every finding gets its numbered flag besid
 
 from collections.abc import Generator, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from math import cos, radians, sin
 from types import MappingProxyType
 
 from enclosure_app.drawing.clipping import clip_ring
-from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
+from enclosure_app.drawing.marks import Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box, Placement, box_around
-from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
 from enclosure_app.drawing.section.rain_marks import STREAMS
-from enclosure_app.drawing.section.section_marks import View, marks_in_turn, ring_radius
-from enclosure_app.drawing.verdict_words import state_word
+from enclosure_app.drawing.section.section_marks import View, marks_in_turn
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.place import Area, Point, Points
+from enclosure_app.model.place import Area
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
-from enclosure_app.model.said.decision import State
 from enclosure_app.model.section import Piece
-from enclosure_app.window.canvas.ink.look import DOTS, Look, legible
+from enclosure_app.window.canvas.ink.look import DOTS, Look
+from enclosure_app.window.canvas.picture.flag_places import flags_of
 from enclosure_app.window.canvas.picture.near_view import joints_of, pieces_near, rain_near
 
-_ROUND = (45, 135, -45, -135, 0, 180, 90, -90)  # degrees: where a flag may stand about its ring
-_STEM = 2.2  # mm from the ring to the flag
 _AT_ONCE = 40  # marks composed before others have a turn
 _LEGIBLE = 2.0  # dots: letters lower than this cannot be read
-_WORDS = 3.0  # mm below a flag for the word of its verdict
 
 
 @dataclass(frozen=True, slots=True)
 class Composed:
-    """The marks of a section in sheet mm: what lies under the office's lines, and over them."""
+    """The marks of a section in sheet mm: under the office's lines, over them, and flags on top."""
 
     ground: tuple[Mark, ...]
     layers: tuple[Mark, ...]
+    flags: tuple[Mark, ...] = ()
 
 
 def composed(result: SectionResult, placement: Placement, window: Box, look: Look) -> Composed:
@@ -61,15 +56,23 @@ def composing(
     shown = replace(shown, rain=rain_near(shown.rain, result.section, window, period))
     if len(shown.section.frame) < 3:
         return Composed((), ())
+    marks = yield from _in_turns(marks_in_turn(shown, _view(placement, look)))
+    cut = next((i for i, mark in enumerate(marks) if _is_frame(mark)), len(marks))
+    written = [mark for mark in marks[cut:] if isinstance(mark, Label) and mark.halo]
+    numbers = numbers_of(result.findings)
+    flags = yield from _in_turns(flags_of(shown, numbers, placement, look, written))
+    return Composed(tuple(marks[:cut]), tuple(marks[cut:]), tuple(flags))
+
+
+def _in_turns(made: Iterator[Mark | None]) -> Generator[None, None, list[Mark]]:
+    """Return marks as they are made, so many at a time."""
     marks: list[Mark] = []
-    for mark in marks_in_turn(shown, _view(placement, look)):
+    for mark in made:
         if mark is not None:
             marks.append(mark)
         if mark is None or len(marks) % _AT_ONCE == 0:
             yield
-    cut = next((i for i, mark in enumerate(marks) if _is_frame(mark)), len(marks))
-    flags = flags_of(shown, numbers_of(result.findings), placement, look)
-    return Composed(tuple(marks[:cut]), (*marks[cut:], *flags))
+    return marks
 
 
 def _view(placement: Placement, look: Look) -> View:
@@ -137,61 +140,3 @@ def _holds(window: Box, other: Box) -> bool:
 
 def _is_frame(mark: Mark) -> bool:
     return isinstance(mark, Stroke) and mark.source == "frame"
-
-
-def flags_of(
-    result: SectionResult, numbers: Mapping[str, int], placement: Placement, look: Look
-) -> Iterator[Mark]:
-    """Yield a flag for each finding beside its ring, where it covers no other flag.
-
-    What was decided about it is told by its badge and, below it, by its word.
-    """
-    findings = result.findings
-    radius = ring_radius(findings)
-    taken: list[Point] = [placement.point(finding.at) for finding in findings]
-    decided = len(result.undecided) < len(findings)
-    tall = FLAG_HEIGHT + (_WORDS if decided else 0.0)
-    for finding in findings:
-        at = placement.point(finding.at)
-        centre = _free_place(at, radius, taken, tall)
-        taken.append(centre)
-        state = result.state(finding)
-        site = Site(numbers[finding.key], at, finding.severity, radius, finding.key, state)
-        stem = Stroke(_stem(at, centre, radius), look.theme.pen("leader"), finding.key)
-        yield legible(flag_at(site, centre, look.theme, stem), dark=look.dark)
-        if state is not State.OPEN:
-            yield _word(state, centre, finding.key, look)
-
-
-def _word(state: State, centre: Point, key: str, look: Look) -> Label:
-    theme = look.theme
-    at = (centre[0], centre[1] - FLAG_HEIGHT / 2 - theme.small - 0.7)
-    words = state_word(state)
-    return Label(
-        words, at, theme.small, theme.ink, Anchor.MIDDLE, bold=True, halo=theme.paper, source=key
-    )
-
-
-def _free_place(at: Point, radius: float, taken: Sequence[Point], tall: float) -> Point:
-    places = [
-        _away(at, radius + _STEM + (FLAG_WIDTH / 2) * ring, angle)
-        for ring in (1.0, 3.2, 5.4)
-        for angle in _ROUND
-    ]
-    return next((place for place in places if not _covers(place, taken, tall)), places[0])
-
-
-def _away(at: Point, by: float, degrees: float) -> Point:
-    return at[0] + by * cos(radians(degrees)), at[1] + by * sin(radians(degrees))
-
-
-def _covers(place: Point, taken: Sequence[Point], tall: float) -> bool:
-    return any(
-        abs(place[0] - x) < FLAG_WIDTH + 0.4 and abs(place[1] - y) < tall + 0.4 for x, y in taken
-    )
-
-
-def _stem(at: Point, centre: Point, radius: float) -> Points:
-    dx, dy = centre[0] - at[0], centre[1] - at[1]
-    whole = max((dx * dx + dy * dy) ** 0.5, 1e-9)
-    return (at[0] + dx / whole * radius, at[1] + dy / whole * radius), centre

