@@ -1,7 +1,7 @@
 """What belongs to every saying that is put into a project: its name, its place, its photographs."""
 
 from collections.abc import Iterable
-from dataclasses import replace
+from dataclasses import astuple, replace
 from types import MappingProxyType
 from typing import TypeVar
 
@@ -12,8 +12,12 @@ from enclosure_app.model.said.photograph import Photograph, missing
 from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.said.sign_off import SignOff
 from enclosure_app.model.said.site_check import SiteCheck
+from enclosure_app.model.standing.standing import new_id
 
 S = TypeVar("S", Decision, Remark, SiteCheck, SignOff)
+K = TypeVar("K", Decision, Remark, SiteCheck)
+
+_KINDS = {Decision: "decision", Remark: "remark", SiteCheck: "site check"}
 
 
 def with_photographs(project: Project, photographs: Iterable[Photograph]) -> Project:
@@ -26,18 +30,19 @@ def with_photographs(project: Project, photographs: Iterable[Photograph]) -> Pro
     return replace(project, photographs=MappingProxyType(held))
 
 
-def named_photographs(
-    project: Project, names: tuple[str, ...], photographs: Iterable[Photograph]
-) -> tuple[str, ...]:
-    """Return the keys of a saying's photographs, those of `photographs` last, each once.
+def as_said(project: Project, said: K, photographs: Iterable[Photograph]) -> K:
+    """Return a saying as it is kept: with its photographs, its revision, and an id for good.
+
+    `photographs` are named after those that it names itself, each once; they are in the project.
 
     Raises:
-        EnclosureError: one is not in the project.
+        EnclosureError: it names a photograph that is not in the project.
     """
-    every = tuple(dict.fromkeys((*names, *(each.key for each in photographs))))
-    if lacking := tuple(name for name in every if name not in project.photographs):
+    keys = tuple(dict.fromkeys((*said.photographs, *(each.key for each in photographs))))
+    if lacking := tuple(key for key in keys if key not in project.photographs):
         raise missing(lacking)
-    return every
+    whole = replace(said, photographs=keys, revision=project.revision, id="")
+    return replace(whole, id=new_id(project.id, _KINDS[type(said)], *astuple(whole)))
 
 
 def said_of_renamed(project: Project, before: str, after: str) -> Project:

@@ -6,7 +6,7 @@ from dataclasses import astuple, replace
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
 from enclosure_app.model.edits.looking_up import Which, section_of
-from enclosure_app.model.edits.said import named_photographs, with_photographs
+from enclosure_app.model.edits.said import as_said, with_photographs
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import WHOLE, Subject
 from enclosure_app.model.said.photograph import Photograph
@@ -28,14 +28,7 @@ def tick(project: Project, check: SiteCheck, photographs: Iterable[Photograph] =
     if not check.key:
         raise EnclosureError(say("A look is at an item of the site list: pick one."))
     project = with_photographs(project, pictures)
-    named = replace(
-        check,
-        photographs=named_photographs(project, check.photographs, pictures),
-        revision=project.revision,
-        id="",
-        after=_looks_before(project, check),
-    )
-    named = replace(named, id=new_id(project.id, "site check", *astuple(named)))
+    named = as_said(project, replace(check, after=_looks_before(project, check)), pictures)
     return replace(project, site_checks=(*project.site_checks, named))
 
 

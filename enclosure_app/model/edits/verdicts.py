@@ -5,7 +5,7 @@ from dataclasses import astuple, replace
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
-from enclosure_app.model.edits.said import named_photographs, with_photographs
+from enclosure_app.model.edits.said import as_said, with_photographs
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import Carried, Subject
 from enclosure_app.model.said.decision import Decision
@@ -39,14 +39,7 @@ def set_decision(
             say("What was found may stand only for a reason: type why, so that others can follow.")
         )
     project = with_photographs(project, pictures)
-    named = replace(
-        decision,
-        photographs=named_photographs(project, decision.photographs, pictures),
-        revision=project.revision,
-        id="",
-        after=_before(project, decision),
-    )
-    named = replace(named, id=new_id(project.id, "decision", *astuple(named)))
+    named = as_said(project, replace(decision, after=_before(project, decision)), pictures)
     return replace(project, decisions=(*project.decisions, named))
 
 
@@ -64,13 +57,7 @@ def add_remark(
     if not (remark.remark.strip() or remark.photographs or pictures):
         raise EnclosureError(say("The remark is empty: type some words or add a photograph."))
     project = with_photographs(project, pictures)
-    named = replace(
-        remark,
-        photographs=named_photographs(project, remark.photographs, pictures),
-        revision=project.revision,
-        id="",
-    )
-    named = replace(named, id=new_id(project.id, "remark", *astuple(named)))
+    named = as_said(project, remark, pictures)
     if any(each.id == named.id for each in project.remarks):
         return project  # the very same words in the very same second: a key that was held down
     return replace(project, remarks=(*project.remarks, named))
