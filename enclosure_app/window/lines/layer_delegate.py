@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QListView, QStyledItemDelegate, QStyleOptionViewIt
 from enclosure_app.model.layer import Role
 from enclosure_app.window.lines.layers_model import LAYER, LayersModel
 from enclosure_app.window.lines.layers_told import LayerTold
-from enclosure_app.window.products.row_marks import controls_of, paint_controls, paint_ground
+from enclosure_app.window.rows.marks import controls_of, paint_controls, paint_ground
 
 _SIDE, _TOP, _BETWEEN = 10, 4, 1
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter

@@ -26,7 +26,7 @@ from enclosure_app.window.lines.layer_menu import LayerMenu
 from enclosure_app.window.lines.layer_words import chosen_words, guessed_key
 from enclosure_app.window.lines.layers_model import LayersModel
 from enclosure_app.window.lines.layers_told import LayerTold
-from enclosure_app.window.products.row_marks import controls_of
+from enclosure_app.window.rows.marks import controls_of
 
 _FEW = 8  # layers that are seen at once, and need no search
 

@@ -8,7 +8,7 @@ from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.window.products.product_words import held_words
 from enclosure_app.window.products.products_model import PRODUCT, ProductsModel, is_own
-from enclosure_app.window.products.row_marks import controls_of, paint_controls, paint_ground
+from enclosure_app.window.rows.marks import controls_of, paint_controls, paint_ground
 
 _SIDE, _TOP = 10, 4
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter

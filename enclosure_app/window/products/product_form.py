@@ -25,7 +25,7 @@ from enclosure_app.model.edits.products import new_key
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.window.products.product_fields import Fields, fields_of, product_made
 from enclosure_app.window.products.product_words import units_of
-from enclosure_app.window.products.row_marks import SWATCH, control_icon
+from enclosure_app.window.rows.marks import SWATCH, control_icon
 from enclosure_app.window.words.labels import control_tip, control_word, word
 
 _DRAWN = {
