@@ -66,10 +66,15 @@ class Outline:
         return _same_holes(self.piece.shape, other.piece.shape, motion)
 
 
+def outline_points(shape: Shape) -> Points:
+    """Return the run of a line, or the outer ring of an area."""
+    return shape.outer if isinstance(shape, Area) else shape.points
+
+
 def outline(piece: Piece) -> Outline:
     """Return a piece as it is compared."""
     shape = piece.shape
-    points = shape.outer if isinstance(shape, Area) else shape.points
+    points = outline_points(shape)
     closed = isinstance(shape, Area) or shape.closed
     names = frozenset(piece.handles or (piece.name,))
     return Outline(piece, points, closed, middle(points), length(points), names)
