@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
     QLabel,
-    QLineEdit,
     QListView,
     QPushButton,
     QSizePolicy,
@@ -27,6 +26,7 @@ from enclosure_app.window.lines.layer_words import chosen_words, guessed_key
 from enclosure_app.window.lines.layers_model import LayersModel
 from enclosure_app.window.lines.layers_told import LayerTold
 from enclosure_app.window.rows.marks import controls_of
+from enclosure_app.window.rows.searched import made_list, made_search
 
 _FEW = 8  # layers that are seen at once, and need no search
 
@@ -51,10 +51,7 @@ class LayerTable(QWidget):
         self.model = LayersModel(self)
         self._product: Product | None = None
         self._picked: list[str] = []
-        self.search = QLineEdit(self)
-        self.search.setPlaceholderText(self.tr("Find a layer"))
-        self.search.setClearButtonEnabled(True)
-        self.search.setAccessibleName(self.tr("Find a layer"))
+        self.search = made_search(self, self.tr("Find a layer"), self.tr("Find a layer"))
         self.search.textChanged.connect(self._seek)
         self.list = self._made_list()
         self.why = QLabel(self)
@@ -214,15 +211,8 @@ class LayerTable(QWidget):
     # ---- how it is put together ----------------------------------------------------------------
 
     def _made_list(self) -> QListView:
-        view = QListView(self)
-        view.setModel(self.model)
-        view.setItemDelegate(LayerDelegate(view))
+        view = made_list(self, self.model, LayerDelegate(), self.tr("Layers of the drawing"))
         view.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
-        view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        view.setResizeMode(QListView.ResizeMode.Adjust)
-        view.setUniformItemSizes(True)
-        view.setAccessibleName(self.tr("Layers of the drawing"))
         view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
         view.customContextMenuRequested.connect(
             lambda at: self._open_menu(view.viewport().mapToGlobal(at))

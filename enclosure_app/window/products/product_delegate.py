@@ -1,53 +1,28 @@
 """Paints a product in the list: its name, and under that what it controls and how it is held."""
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QFont, QPainter, QPalette, QPen
-from PySide6.QtWidgets import QListView, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtCore import QRect, QRectF, Qt
+from PySide6.QtGui import QPainter, QPalette, QPen
 
 from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.window.products.product_words import held_words
 from enclosure_app.window.products.products_model import PRODUCT, ProductsModel, is_own
-from enclosure_app.window.rows.marks import controls_of, paint_controls, paint_ground
-
-_SIDE, _TOP = 10, 4
-_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+from enclosure_app.window.rows.marks import controls_of, paint_controls
+from enclosure_app.window.rows.two_lines import LEFT, Index, TwoLines
 
 
-class ProductDelegate(QStyledItemDelegate):
+class ProductDelegate(TwoLines):
     """Two lines for each product; the office's own ones wear a word in a box."""
 
-    def paint(
-        self,
-        painter: QPainter,
-        option: QStyleOptionViewItem,
-        index: QModelIndex | QPersistentModelIndex,
-    ) -> None:
-        """Paint one product."""
-        product: Product = index.data(PRODUCT)
+    def paint_upper(self, painter: QPainter, room: QRect, index: Index, palette: QPalette) -> None:
+        """Paint the product's name."""
+        _name(painter, room, index.data(PRODUCT), palette)
+
+    def paint_lower(self, painter: QPainter, room: QRect, index: Index, palette: QPalette) -> None:
+        """Paint what it controls, and how it is held."""
         model = index.model()
         imperial = isinstance(model, ProductsModel) and model.imperial
-        palette: QPalette = option.palette
-        painter.save()
-        paint_ground(painter, option)
-        room: QRect = option.rect.adjusted(_SIDE, _TOP, -_SIDE, -_TOP)
-        high = option.fontMetrics.height()
-        _name(painter, QRect(room.left(), room.top(), room.width(), high), product, palette)
-        face = QFont(option.font)
-        face.setPointSizeF(face.pointSizeF() * 0.92)
-        painter.setFont(face)
-        lower = QRect(room.left(), room.top() + high + 1, room.width(), high)
-        _does(painter, lower, product, palette, imperial=imperial)
-        painter.restore()
-
-    def sizeHint(
-        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
-    ) -> QSize:
-        """Return the room for two lines of text."""
-        del index
-        widget = option.widget
-        width = widget.viewport().width() if isinstance(widget, QListView) else 200
-        return QSize(width, 2 * option.fontMetrics.height() + 2 * _TOP + 1)
+        _does(painter, room, index.data(PRODUCT), palette, imperial=imperial)
 
 
 def _name(painter: QPainter, room: QRect, product: Product, palette: QPalette) -> None:
@@ -56,7 +31,7 @@ def _name(painter: QPainter, room: QRect, product: Product, palette: QPalette) -
         left -= _own_mark(painter, room, palette) + 8
     painter.setPen(palette.color(QPalette.ColorRole.Text))
     name = metrics.elidedText(say(product.name), Qt.TextElideMode.ElideRight, left)
-    painter.drawText(room, _LEFT, name)
+    painter.drawText(room, LEFT, name)
 
 
 def _own_mark(painter: QPainter, room: QRect, palette: QPalette) -> int:
@@ -78,4 +53,4 @@ def _does(
     held = held_words(product, imperial=imperial)
     text = metrics.elidedText(held, Qt.TextElideMode.ElideRight, max(room.right() - x, 0))
     painter.setPen(palette.color(QPalette.ColorRole.PlaceholderText))
-    painter.drawText(QRect(x, room.top(), room.right() - x, room.height()), _LEFT, text)
+    painter.drawText(QRect(x, room.top(), room.right() - x, room.height()), LEFT, text)

@@ -4,9 +4,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QHBoxLayout,
-    QLineEdit,
     QListView,
     QPushButton,
     QVBoxLayout,
@@ -21,6 +19,7 @@ from enclosure_app.window.frame.elided_label import ElidedLabel
 from enclosure_app.window.products.product_delegate import ProductDelegate
 from enclosure_app.window.products.product_words import figures_told, source_words
 from enclosure_app.window.products.products_model import PRODUCT, ProductsModel, is_own
+from enclosure_app.window.rows.searched import made_list, made_search
 
 
 class ProductList(QWidget):
@@ -38,10 +37,8 @@ class ProductList(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.model = ProductsModel(self)
-        self.search = QLineEdit(self)
-        self.search.setPlaceholderText(self.tr("Find a product: sheet, tape, water…"))
-        self.search.setClearButtonEnabled(True)
-        self.search.setAccessibleName(self.tr("Find a product"))
+        hint = self.tr("Find a product: sheet, tape, water…")
+        self.search = made_search(self, hint, self.tr("Find a product"))
         self.search.textChanged.connect(self._seek)
         self.list = self._made_list()
         self.told = ElidedLabel(self)
@@ -133,14 +130,7 @@ class ProductList(QWidget):
         return button
 
     def _made_list(self) -> QListView:
-        view = QListView(self)
-        view.setModel(self.model)
-        view.setItemDelegate(ProductDelegate(view))
-        view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        view.setResizeMode(QListView.ResizeMode.Adjust)
-        view.setUniformItemSizes(True)
-        view.setAccessibleName(say("Products"))
+        view = made_list(self, self.model, ProductDelegate(), say("Products"))
         view.selectionModel().currentChanged.connect(self._choose)
         view.doubleClicked.connect(self.given)
         return view
