@@ -15,7 +15,7 @@ from PySide6.QtGui import (
     QPicture,
 )
 from PySide6.QtPrintSupport import QPrinter, QPrintPreviewDialog
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QLineEdit, QWidget
 
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.sheet.job import SheetJob
@@ -144,15 +144,19 @@ def _paint(device: QPaintDevice, marks: tuple[Mark, ...], dots: float, height: f
 
 
 def print_sheets(printer: QPrinter, sheets: Sequence[Sheet]) -> None:
-    """Print sheets, those that were asked for, each as large as the printer's paper takes it."""
+    """Print sheets, those that were asked for: true to scale on their own paper, else as large as fits.
+
+    The whole paper is used, since the border of a sheet keeps clear of where printers cannot print.
+    """
+    printer.setFullPage(True)
     painter = QPainter()
     for number, sheet in enumerate(asked_for(printer, sheets)):
         if number == 0:
             painter.begin(printer)
         else:
             printer.newPage()
-        area = printer.pageLayout().paintRectPixels(printer.resolution())
-        dots = min(area.width() / sheet.width, area.height() / sheet.height)
+        paper = printer.pageLayout().fullRectPixels(printer.resolution())
+        dots = min(paper.width() / sheet.width, paper.height() / sheet.height)
         paint_sheet(painter, sheet, dots)
     painter.end()
 
@@ -199,3 +203,5 @@ class Preview(QPrintPreviewDialog):
         super().__init__(self._printer, parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.paintRequested.connect(lambda printer: print_sheets(printer, sheets))
+        for line in self.findChildren(QLineEdit):
+            line.setStyleSheet("padding: 0")  # there is no room for it in that bar

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from pathlib import Path
 
+import numpy as np
 import pytest
 from PySide6.QtGui import QImage, QPageLayout, QPageRanges, QPainter, QPicture
 from PySide6.QtPrintSupport import QPrinter
@@ -25,6 +26,7 @@ from enclosure_app.window.filing import printing
 from enclosure_app.window.filing.sheet_setup import SheetSetup
 
 pypdf = pytest.importorskip("pypdf")
+pdfium = pytest.importorskip("pypdfium2")
 
 Found = tuple[Project, tuple[SectionResult, ...]]
 
@@ -157,6 +159,23 @@ def test_sheets_are_printed_one_to_a_page(found: Found, qtbot: QtBot, tmp_path: 
     assert len(pages) == 2
     sides = sorted(float(side) for side in pages[0].mediabox[2:])
     assert [round(side * 25.4 / 72) for side in sides] == [297, 420]
+
+
+@pytest.mark.parametrize(("paper", "share"), [("A3", 1.0), ("A4", 297 / 420)])
+def test_a_print_on_the_sheet_s_own_paper_is_true_to_scale(
+    found: Found, paper: str, share: float, qtbot: QtBot, tmp_path: Path
+) -> None:
+    """The border stands 20 mm from the left edge, and is smaller only where the paper is."""
+    (sheet,) = printing.recorded(found, Progress())
+    printer = printing.made_printer(SheetJob(paper=paper))
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    printer.setOutputFileName(str(tmp_path / "printed.pdf"))
+    printing.print_sheets(printer, [sheet])
+    page = pdfium.PdfDocument(tmp_path / "printed.pdf")[0]
+    picture = page.render(scale=10 * 25.4 / 72, grayscale=True).to_numpy()  # 0.1 mm
+    dark = np.flatnonzero(picture[picture.shape[0] // 2] < 128)
+    assert dark[0] / 10 == pytest.approx(20 * share, abs=0.5)
+    assert dark[-1] / 10 == pytest.approx(410 * share, abs=0.5)
 
 
 def test_only_very_large_sheets_are_written_elsewhere(found: Found, tmp_path: Path) -> None:
