@@ -47,15 +47,24 @@ def outer_parts(ground: Ground, runs: Ints) -> dict[int, tuple[Part, ...]]:
     parts = [part for run in runs.tolist() for part in _parts(ground, run)]
     if not parts:
         return {}
-    probes = np.array([_probe(ground, part) for part in parts])
-    normal = ground.layer.surfaces.faces.normal[[part.run // 2 for part in parts]]
-    beyond = probes + normal * ground.tolerances.lap_reach
-    wet = ground.is_outside(probes) & ~ground.layer.surfaces.crossed(probes, beyond)
+    run = np.array([part.run for part in parts])
+    low, high = np.array([(part.low, part.high) for part in parts]).T
+    open_out = _opens(ground, run, (low + high) / 2)
+    hidden = np.flatnonzero(~open_out)  # in the middle: in a corner it may be open further down
+    open_out[hidden] = _opens(ground, run[hidden], high[hidden] - _CLEAR)
     outer: defaultdict[int, list[Part]] = defaultdict(list)
-    for part, out in zip(parts, wet.tolist(), strict=True):
-        if out:
-            outer[part.run].append(part)
+    for number in np.flatnonzero(open_out).tolist():
+        outer[parts[number].run].append(parts[number])
     return {run: tuple(found) for run, found in outer.items()}
+
+
+def _opens(ground: Ground, runs: Ints, stations: Floats) -> Bools:
+    """Return which places on runs lie outside with nothing of the layer close in front of them."""
+    normal = ground.layer.surfaces.faces.normal[runs // 2]
+    probes = ground.start[runs] + ground.heading[runs] * stations[:, None] + normal * _CLEAR
+    beyond = probes + normal * ground.tolerances.lap_reach
+    opens: Bools = ground.is_outside(probes) & ~ground.layer.surfaces.crossed(probes, beyond)
+    return opens
 
 
 def landed(ground: Ground, sky: Sky | None, parts: Sequence[Part]) -> Landed:
@@ -131,14 +140,6 @@ class _Rays:
             )
             wide = wide[wet[wide] - dry[wide] > 1.0]
         return wet
-
-
-def _probe(ground: Ground, part: Part) -> tuple[float, float]:
-    (x, y), (nx, ny) = (
-        ground.at(part.run, (part.low + part.high) / 2),
-        ground.normals[part.run // 2],
-    )
-    return x + nx * _CLEAR, y + ny * _CLEAR
 
 
 def _parts(ground: Ground, run: int) -> Iterator[Part]:

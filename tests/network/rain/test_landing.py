@@ -52,6 +52,13 @@ def test_below_a_leg_the_sheet_is_wetted_anew() -> None:
     assert found == {("S", 0, 900), ("S", 0, 500), ("F", 0, 500)}
 
 
+def test_a_stub_right_under_a_leg_is_wetted_where_it_reaches_out_of_the_corner() -> None:
+    """At 0.2 of fall nothing within 15 mm of the stub is open but its last 3 mm."""
+    leg = line((0, 500), (100, 480))
+    assert wet(T=line((0, 500), (0, 494)), F=leg) == {("T", 0, 500), ("F", 0, 500)}
+    assert wet(T=line((0, 500), (0, 497.5)), F=leg) == {("F", 0, 500)}
+
+
 def test_the_inner_side_of_a_drip_leg_stays_dry() -> None:
     sides = [side for _, _, side in wetted(F=line((20, 500), (100, 480), (100, 440)))]
     assert (1, 0) in sides
