@@ -1,20 +1,17 @@
 """The canvas: the drawing itself, which is the window. Looks, pans, zooms, and hands on the mouse."""
 
-from collections.abc import Iterator
 from dataclasses import replace
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import (
     QCursor,
     QFocusEvent,
-    QImage,
     QKeyEvent,
     QMouseEvent,
     QPainter,
     QPaintEvent,
     QRegion,
     QResizeEvent,
-    QWheelEvent,
 )
 from PySide6.QtWidgets import QWidget
 
@@ -27,39 +24,30 @@ from enclosure_app.window.canvas.catching.grid import seen_spacing
 from enclosure_app.window.canvas.catching.snapping import Ask, Catch, Snapper
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.key_hand import KeyHand
-from enclosure_app.window.canvas.made_ready import made_of
 from enclosure_app.window.canvas.overlay import Overlay
-from enclosure_app.window.canvas.picture.backing import Backing, Scene
-from enclosure_app.window.canvas.picture.linework import Linework
 from enclosure_app.window.canvas.picture.rainfall import Rainfall
+from enclosure_app.window.canvas.picture_view import PictureView
 from enclosure_app.window.canvas.tools.tool import Pointer, Tool
 from enclosure_app.window.canvas.underlay.layer import (
-    UnderlayLayer,
     lying_under,
-    without_texts_of,
 )
 from enclosure_app.window.canvas.workplace import Workplace
 
-_REST = 70  # ms without another zoom after which a new picture is painted
-_STEP = 1.25  # of one notch of the wheel
 _REACH = 10.0  # dots within which something is caught
 
 
-class Canvas(QWidget):
+class Canvas(PictureView):
     """Shows one section and lets a tool work on it.
 
-    `pointed` says where the mouse is (a Point, None when it left); `looked` that another part is
-    in view.
+    `pointed` says where the mouse is (a Point, None when it left).
     """
 
     pointed = Signal(object)
-    looked = Signal()
     asked_menu = Signal(QPoint, object)
 
     def __init__(self, place: Workplace, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.place = place
-        self.camera = Camera((0.0, 0.0), 1.0, QSizeF(1, 1))
         self.tool: Tool = Tool(place)
         self.tool.changed.connect(self.update)
         self.overlay = Overlay(place)
@@ -67,19 +55,10 @@ class Canvas(QWidget):
         self.rain.moved.connect(self.update)
         self.catching = True
         self.caught: Catch | None = None
-        self._scene: Scene | None = None
         self._look = Look()
         self._snapper: Snapper | None = None
-        self.below = UnderlayLayer(self)
-        self.below.ready.connect(self._show_below)
-        self._backing = Backing(self, self._paint_below)
-        self._backing.ready.connect(self.update)
         self._grip: QPointF | None = None
         self._space = False
-        self._rest = QTimer(self)
-        self._rest.setSingleShot(True)
-        self._rest.setInterval(_REST)
-        self._rest.timeout.connect(self._renew)
         self._be_reached()
         place.picked_changed.connect(self.update)
         place.aided.connect(self.update)
@@ -92,7 +71,6 @@ class Canvas(QWidget):
         self.setAccessibleName(self.tr("Drawing"))
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setMinimumSize(QSize(240, 180))
         self.key_hand = KeyHand(self)
 
@@ -100,29 +78,24 @@ class Canvas(QWidget):
 
     def show_result(self, result: SectionResult, look: Look) -> None:
         """Show the result of a section; the office's lines are kept while they stay the same."""
-        last = self._scene.result.section if self._scene else None
-        same = last is not None and last.strokes is result.section.strokes
-        lines = self._scene.linework if self._scene and same else None
         self._look = look
         under = lying_under(self.place.document.project, self.place.section)
-        lines = lines or made_of(result.section.strokes, Linework)
-        self._scene = Scene(without_texts_of(under, result), lines, look, under)
+        self.show_scene(result, look, under)
         self.overlay.look = look
         self.rain.show_result(result, look)
-        self._renew()
 
     def fit(self) -> None:
         """Show all of the section."""
         box = self.content()
         if box:
-            self._look_from(self.camera.fitted(box))
+            self.look_from(self.camera.fitted(box))
 
     def content(self) -> Box | None:
         """Return the box around all that the section holds."""
         section = self.place.section
         if section is None:
             return None
-        lines = self._scene.linework.box if self._scene else None
+        lines = self.scene.linework.box if self.scene else None
         under = lying_under(self.place.document.project, section)
         points = [*section.frame, *(lines.ring if lines else ())]
         points += [corner for each in under for corner in each.outline]
@@ -132,21 +105,11 @@ class Canvas(QWidget):
         """Bring a place into the middle of the view, close enough to see `across` mm around it."""
         side = min(self.camera.size.width(), self.camera.size.height())
         zoom = max(self.camera.zoom, side / across)
-        self._look_from(Camera(at, zoom, self.camera.size))
-
-    def zoom(self, factor: float, about: QPointF | None = None) -> None:
-        """Look closer or wider, about a dot of the view or its middle."""
-        middle = QPointF(self.width() / 2, self.height() / 2)
-        self._look_from(self.camera.zoomed(factor, middle if about is None else about))
+        self.look_from(Camera(at, zoom, self.camera.size))
 
     def flags(self) -> list[tuple[QRectF, str]]:
         """Return where flags are seen, in dots of the view, and the keys of their findings."""
-        return self._backing.flags(self.camera)
-
-    def finish_painting(self) -> None:
-        """Wait until the picture is whole, for printing and for tests."""
-        self._renew()
-        self._backing.finish()
+        return self.backing.flags(self.camera)
 
     def take_tool(self, tool: Tool) -> None:
         """Work with another tool from now on."""
@@ -158,36 +121,13 @@ class Canvas(QWidget):
         self._show_cursor()
         self.update()
 
-    def _look_from(self, camera: Camera) -> None:
-        zoomed = camera.zoom != self.camera.zoom
-        self.camera = camera
-        if zoomed:
-            self._rest.start()
-        elif self._scene and not self._backing.serves(self._scene, camera):
-            self._renew()
-        self.update()
-        self.looked.emit()
-
-    def _renew(self) -> None:
-        if self._scene and self.width() > 1 and not self._backing.serves(self._scene, self.camera):
-            self._backing.request(self._scene, self.camera, self.devicePixelRatioF())
-
     def _look_below(self) -> None:
         """Paint anew when other pictures lie under the drawing, before it is judged again."""
         under = lying_under(self.place.document.project, self.place.section)
-        if self._scene and under != self._scene.underlays:
+        if self.scene and under != self.scene.underlays:
             self.below.forget_others(self.place.document.project.underlays)
-            self._scene = replace(self._scene, underlays=under)
-            self._renew()
-
-    def _show_below(self) -> None:
-        """Paint anew what was painted without a picture that is there now."""
-        if self._scene:
-            self._scene = replace(self._scene)
-            self._renew()
-
-    def _paint_below(self, image: QImage, camera: Camera, scene: Scene) -> Iterator[None]:
-        yield from self.below.paint(image, camera, scene.underlays, scene.look)
+            self.scene = replace(self.scene, underlays=under)
+            self.renew()
 
     # ---- Qt's events ---------------------------------------------------------------------------
 
@@ -195,11 +135,11 @@ class Canvas(QWidget):
         """Paint the picture, and over it what the tool does and what is picked."""
         painter = QPainter(self)
         painter.fillRect(event.rect(), self.overlay.paper)
-        if self._scene:
-            self._backing.paint(painter, self.camera)
+        if self.scene:
+            self.backing.paint(painter, self.camera)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._paint_rain(painter)
-        self.overlay.paint(painter, self.camera, self._scene.result if self._scene else None)
+        self.overlay.paint(painter, self.camera, self.scene.result if self.scene else None)
         self.tool.paint(painter, self.camera)
         if self.caught:
             self.overlay.paint_catch(painter, self.camera, self.caught)
@@ -207,7 +147,7 @@ class Canvas(QWidget):
     def _paint_rain(self, painter: QPainter) -> None:
         """Paint the drops, but none over a flag or our own words."""
         painter.save()
-        painter.setClipRegion(QRegion(self.rect()) - self._backing.written(self.camera))
+        painter.setClipRegion(QRegion(self.rect()) - self.backing.written(self.camera))
         self.rain.paint(painter, self.camera)
         painter.restore()
 
@@ -217,14 +157,7 @@ class Canvas(QWidget):
         self.camera = self.camera.resized(QSizeF(event.size()))
         if first:
             self.fit()
-        self._rest.start()
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        """Zoom about the mouse."""
-        notches = event.angleDelta().y() / 120
-        if notches:
-            self.zoom(_STEP**notches, event.position())
-        event.accept()
+        self.renew_soon()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Pan with the middle button or with space held, else hand the press to the tool."""
@@ -241,7 +174,7 @@ class Canvas(QWidget):
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Pan, or hand the move to the tool."""
         if self._grip is not None:
-            self._look_from(self.camera.panned(event.position() - self._grip))
+            self.look_from(self.camera.panned(event.position() - self._grip))
             self._grip = event.position()
             return
         pointer = self._pointer(event.position(), event.modifiers())
@@ -365,7 +298,7 @@ class Canvas(QWidget):
         }
         step = steps.get(Qt.Key(event.key()))
         if step is not None:
-            self._look_from(self.camera.panned(step))
+            self.look_from(self.camera.panned(step))
         return step is not None
 
     def _show_cursor(self) -> None:

@@ -1,12 +1,8 @@
 """The place of a stop, large: the drawing's own marks, moved and pinched with the fingers."""
 
-from collections.abc import Iterator
-from dataclasses import replace
-
-from PySide6.QtCore import QEvent, QPointF, QSize, QSizeF, Qt, QTimer
+from PySide6.QtCore import QEvent, QPointF, QSize, QSizeF, Qt
 from PySide6.QtGui import (
     QColor,
-    QImage,
     QMouseEvent,
     QPainter,
     QPaintEvent,
@@ -14,7 +10,6 @@ from PySide6.QtGui import (
     QPolygonF,
     QResizeEvent,
     QTouchEvent,
-    QWheelEvent,
 )
 from PySide6.QtWidgets import QWidget
 
@@ -24,37 +19,21 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink.look import Look
-from enclosure_app.window.canvas.made_ready import made_of
-from enclosure_app.window.canvas.picture.backing import Backing, Scene
-from enclosure_app.window.canvas.picture.linework import Linework
-from enclosure_app.window.canvas.underlay.layer import UnderlayLayer, without_texts_of
+from enclosure_app.window.canvas.picture_view import PictureView
 
 _ACROSS = 420.0  # mm that are seen at least about a place
 _ROOM = 2.6  # times the size of what shows the place
 _RING, _RING_WIDTH, _LINE_WIDTH = 34.0, 3.0, 5.0  # dots
 _MARK = QColor(214, 51, 132)  # apart from every control's hue, by day and by night
-_REST = 70  # ms without another zoom after which a new picture is painted
-_NOTCH = 1.25
 
 
-class PlaceView(QWidget):
+class PlaceView(PictureView):
     """Shows one place of a section. It changes nothing: it is only looked at."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.camera = Camera((0.0, 0.0), 1.0, QSizeF(1, 1))
-        self._scene: Scene | None = None
         self._shown: tuple[Point, tuple[Points, ...]] | None = None
         self._grip: QPointF | None = None
-        self.below = UnderlayLayer(self)
-        self.below.ready.connect(self._show_below)
-        self._backing = Backing(self, self._paint_below)
-        self._backing.ready.connect(self.update)
-        self._rest = QTimer(self)
-        self._rest.setSingleShot(True)
-        self._rest.setInterval(_REST)
-        self._rest.timeout.connect(self._renew)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setAttribute(Qt.WidgetAttribute.WA_AcceptTouchEvents)
         self.setMinimumSize(QSize(220, 160))
         self.setAccessibleName(self.tr("The place in the drawing"))
@@ -63,13 +42,11 @@ class PlaceView(QWidget):
         self, result: SectionResult, look: Look, under: tuple[Underlay, ...] = ()
     ) -> None:
         """Show a section; only what is another than before is painted anew."""
-        last = self._scene
+        last = self.scene
         if last and (last.result, last.look, last.underlays) == (result, look, under):
             return
         self.below.forget_others(under)
-        lines = made_of(result.section.strokes, Linework)
-        self._scene = Scene(without_texts_of(under, result), lines, look, under)
-        self._renew()
+        self.show_scene(result, look, under)
         self.update()
 
     def go_to(self, at: Point, extent: tuple[Points, ...]) -> None:
@@ -85,18 +62,8 @@ class PlaceView(QWidget):
 
     def show_all(self) -> None:
         """Show the whole section."""
-        if self._scene:
-            self._look_from(self.camera.fitted(box_around(self._scene.result.section.frame)))
-
-    def zoom(self, factor: float, about: QPointF | None = None) -> None:
-        """Look closer or wider."""
-        middle = QPointF(self.width() / 2, self.height() / 2)
-        self._look_from(self.camera.zoomed(factor, middle if about is None else about))
-
-    def finish_painting(self) -> None:
-        """Wait until the picture is whole, for tests and pictures."""
-        self._renew()
-        self._backing.finish()
+        if self.scene:
+            self.look_from(self.camera.fitted(box_around(self.scene.result.section.frame)))
 
     def _look_at_place(self) -> None:
         if self._shown is None:
@@ -105,38 +72,17 @@ class PlaceView(QWidget):
         off = [max(abs(x - at[0]), abs(y - at[1])) for run in extent for x, y in run]
         across = min(max(_ACROSS, _ROOM * max(off, default=0.0)), 2 * _ACROSS)
         side = max(min(self.width(), self.height()), 1)
-        self._look_from(Camera(at, side / across, self.camera.size))
-
-    def _look_from(self, camera: Camera) -> None:
-        zoomed = camera.zoom != self.camera.zoom
-        self.camera = camera
-        if zoomed:
-            self._rest.start()
-        elif self._scene and not self._backing.serves(self._scene, camera):
-            self._renew()
-        self.update()
-
-    def _renew(self) -> None:
-        if self._scene and self.width() > 1 and not self._backing.serves(self._scene, self.camera):
-            self._backing.request(self._scene, self.camera, self.devicePixelRatioF())
-
-    def _show_below(self) -> None:
-        if self._scene:
-            self._scene = replace(self._scene)
-            self._renew()
-
-    def _paint_below(self, image: QImage, camera: Camera, scene: Scene) -> Iterator[None]:
-        yield from self.below.paint(image, camera, scene.underlays, scene.look)
+        self.look_from(Camera(at, side / across, self.camera.size))
 
     # ---- Qt's events ---------------------------------------------------------------------------
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the drawing, and what shows the place over it."""
         painter = QPainter(self)
-        theme = self._scene.look.theme if self._scene else Look().theme
+        theme = self.scene.look.theme if self.scene else Look().theme
         painter.fillRect(event.rect(), QColor(theme.paper))
-        if self._scene:
-            self._backing.paint(painter, self.camera)
+        if self.scene:
+            self.backing.paint(painter, self.camera)
         if self._shown:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             self._paint_place(painter, *self._shown)
@@ -158,14 +104,7 @@ class PlaceView(QWidget):
             self._look_at_place()
         else:
             self.show_all()
-        self._rest.start()
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        """Zoom about the mouse."""
-        notches = event.angleDelta().y() / 120
-        if notches:
-            self.zoom(_NOTCH**notches, event.position())
-        event.accept()
+        self.renew_soon()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of the paper."""
@@ -174,7 +113,7 @@ class PlaceView(QWidget):
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Move the paper."""
         if self._grip is not None:
-            self._look_from(self.camera.panned(event.position() - self._grip))
+            self.look_from(self.camera.panned(event.position() - self._grip))
             self._grip = event.position()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
@@ -201,7 +140,7 @@ class PlaceView(QWidget):
             return
         if len(points) == 1:
             moved = points[0].position() - points[0].lastPosition()
-            self._look_from(self.camera.panned(moved))
+            self.look_from(self.camera.panned(moved))
         elif len(points) == 2:
             (a, b), (c, d) = ((p.position(), p.lastPosition()) for p in points)
             before, now = (b - d).manhattanLength(), (a - c).manhattanLength()
