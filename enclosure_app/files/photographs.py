@@ -8,6 +8,8 @@ are kept. The place is told by the finding. Colours keep the meaning that the ca
 import struct
 import warnings
 import zlib
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from io import BytesIO
 from pathlib import Path
@@ -16,6 +18,7 @@ from typing import TYPE_CHECKING
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
 from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.progress import gone_through
 
 if TYPE_CHECKING:
     from PIL import Image
@@ -28,6 +31,28 @@ _QUALITY = 82
 _UNSOUND = (OSError, SyntaxError, ValueError, EOFError, struct.error, zlib.error)
 _EXIF, _TAKEN, _OFFSET = 0x8769, 0x9003, 0x9011  # EXIF's own tags; the last two stand in the first
 _CAMERA_TIME = "%Y:%m:%d %H:%M:%S"
+
+
+@dataclass(frozen=True, slots=True)
+class TakenIn:
+    """What came of several files: the photographs, and a sentence for each file that is none."""
+
+    photographs: tuple[Photograph, ...] = ()
+    refused: tuple[str, ...] = ()
+
+
+def load_photographs(paths: Sequence[Path]) -> TakenIn:
+    """Read photographs from files, those that can be read whatever the others are.
+
+    How far it is is told after each (`progress`).
+    """
+    taken, refused = list[Photograph](), list[str]()
+    for path in gone_through(paths, 0.0, 1.0, each=1):
+        try:
+            taken.append(load_photograph(path))
+        except EnclosureError as error:
+            refused.append(str(error))
+    return TakenIn(tuple(taken), tuple(refused))
 
 
 def load_photograph(path: Path) -> Photograph:
@@ -80,6 +105,14 @@ def _opened(data: bytes, name: str) -> "Image.Image":
             say("{file}: the photograph has too many dots to be read; make it smaller.", file=name)
         ) from None
     except _UNSOUND:
+        if _is_heic(data):
+            raise EnclosureError(
+                say(
+                    "{file}: photographs of this kind (HEIC) cannot be read; save it as JPEG "
+                    "(telephones ask for it as the most compatible kind).",
+                    file=name,
+                )
+            ) from None
         raise EnclosureError(
             say(
                 "{file}: this is no photograph that can be read; save it as JPEG (telephones ask "
@@ -87,6 +120,11 @@ def _opened(data: bytes, name: str) -> "Image.Image":
                 file=name,
             )
         ) from None
+
+
+def _is_heic(data: bytes) -> bool:
+    """Whether a file says so at its start: ISO 23008-12 names these brands of ISO 14496-12."""
+    return data[4:8] == b"ftyp" and data[8:12] in (b"heic", b"heix", b"heim", b"mif1", b"msf1")
 
 
 def _taken(image: "Image.Image") -> str:

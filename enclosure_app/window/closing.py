@@ -22,7 +22,7 @@ class Closing(QObject):
         """Whether the window may close now; if not, it is asked for or waited for what is missing."""
         if self._files.leaving:
             return True
-        if self._fittings.working.busy(Lane.KEEPING):
+        if self._is_busy():
             self._wished = True
             return False
         if self._fittings.document.modified:
@@ -30,9 +30,13 @@ class Closing(QObject):
             return False
         return True
 
+    def _is_busy(self) -> bool:
+        """Whether something of the person's is being saved, or taken in and then to be saved."""
+        return any(map(self._fittings.working.busy, (Lane.KEEPING, Lane.TAKING_IN)))
+
     def _close_at_last(self) -> None:
         """Close when what is being saved is saved, if that was wished meanwhile."""
-        if self._wished and not self._fittings.working.busy(Lane.KEEPING):
+        if self._wished and not self._is_busy():
             self._wished = False
             QTimer.singleShot(0, self._fittings.window.close)
 

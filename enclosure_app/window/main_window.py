@@ -43,6 +43,7 @@ from enclosure_app.window.stage.stage import Stage
 from enclosure_app.window.stage.views import Views
 from enclosure_app.window.stage.walking import Walking
 from enclosure_app.window.underlay.underlaying import Underlaying
+from enclosure_app.window.walk.taking_in import TakingIn
 
 
 class MainWindow(QMainWindow):
@@ -71,6 +72,7 @@ class MainWindow(QMainWindow):
         self.walking = Walking(
             self.place, self.checking, self.showing, self.views.walk, self.settings
         )
+        TakingIn(self.walking.saying, self.working, self)
         self.setAcceptDrops(True)
         self._furnish(self._fittings())
 

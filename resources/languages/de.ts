@@ -1598,18 +1598,8 @@
   <name>History</name>
   <message>
    <location filename="../../enclosure_app/window/walk/history.py" />
-   <source>1 photograph</source>
-   <translation>1 Foto</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walk/history.py" />
    <source>Decided differently: {}. Decide again to settle it.</source>
    <translation>Verschieden entschieden: {}. Zur Klärung noch einmal entscheiden.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walk/history.py" />
-   <source>{} photographs</source>
-   <translation>{} Fotos</translation>
   </message>
  </context>
  <context>
@@ -1792,6 +1782,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/menus/keys_page.py" />
+   <source>The next question that a remark or a photograph is about</source>
+   <translation>Die nächste Frage, zu der eine Bemerkung oder ein Foto gehört</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/keys_page.py" />
    <source>The next stop, the stop before</source>
    <translation>Die nächste Stelle, die Stelle davor</translation>
   </message>
@@ -1936,6 +1931,16 @@
   <name>Looks</name>
   <message>
    <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>1 photograph</source>
+   <translation>1 Foto</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>A remark or a photograph about this question (Q goes from one to the next)</source>
+   <translation>Bemerkung oder Foto zu dieser Frage (Q geht von einer zur nächsten)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
    <source>All of it is in order</source>
    <translation>Alles davon ist in Ordnung</translation>
   </message>
@@ -1966,6 +1971,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>Note…</source>
+   <translation>Notiz…</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
    <source>at least {}</source>
    <translation>mindestens {}</translation>
   </message>
@@ -1973,6 +1983,11 @@
    <location filename="../../enclosure_app/window/walk/looks.py" />
    <source>{} by {}</source>
    <translation>{} von {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/looks.py" />
+   <source>{} photographs</source>
+   <translation>{} Fotos</translation>
   </message>
  </context>
  <context>
@@ -2254,6 +2269,16 @@
   <name>NoteBox</name>
   <message>
    <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>1 photograph waits: touch “Note…” at the question that it is about (or press Q).</source>
+   <translation>1 Foto wartet: bei der Frage, zu der es gehört, „Notiz…“ antippen (oder Q drücken).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>About: {}</source>
+   <translation>Zu: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
    <source>Choose photographs from files, or drop them here. The program cannot use the tablet's camera: take the photograph with the tablet itself, then choose it.</source>
    <translation>Fotos aus Dateien wählen oder hierher ziehen. Das Programm kann die Kamera des Tablets nicht benutzen: das Foto mit dem Tablet selbst aufnehmen, dann wählen.</translation>
   </message>
@@ -2281,6 +2306,16 @@
    <location filename="../../enclosure_app/window/walk/note_box.py" />
    <source>Remark</source>
    <translation>Bemerkung</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>Which question is it about? Touch “Note…” beside it (or press Q).</source>
+   <translation>Zu welcher Frage gehört es? „Notiz…“ daneben antippen (oder Q drücken).</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/note_box.py" />
+   <source>{} photographs wait: touch “Note…” at the question that they are about (or press Q).</source>
+   <translation>{} Fotos warten: bei der Frage, zu der sie gehören, „Notiz…“ antippen (oder Q drücken).</translation>
   </message>
  </context>
  <context>
@@ -2749,11 +2784,6 @@
   <name>PuttingDown</name>
   <message>
    <location filename="../../enclosure_app/window/walk/putting_down.py" />
-   <source>Remark</source>
-   <translation>Hinweis</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walk/putting_down.py" />
    <source>Signed by {}</source>
    <translation>Unterschrieben von {}</translation>
   </message>
@@ -3213,6 +3243,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Typed, but not put down yet: {}.</source>
+   <translation>Getippt, aber noch nicht festgehalten: {}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>Walk the next section</source>
    <translation>Den nächsten Schnitt abgehen</translation>
   </message>
@@ -3466,6 +3501,34 @@
    <location filename="../../enclosure_app/window/frame/bars.py" />
    <source>Next step</source>
    <translation>Nächster Schritt</translation>
+  </message>
+ </context>
+ <context>
+  <name>TakingIn</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/taking_in.py" />
+   <source>Nothing was taken in: the photographs are where they were. Take them again.</source>
+   <translation>Nichts wurde übernommen: Die Fotos sind, wo sie waren. Bitte noch einmal aufnehmen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/taking_in.py" />
+   <source>Remark</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/taking_in.py" />
+   <source>Taking in {}</source>
+   <translation>{} wird übernommen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/taking_in.py" />
+   <source>Taking in {} photographs</source>
+   <translation>{} Fotos werden übernommen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/taking_in.py" />
+   <source>What was noted at “{}” was not put down: another drawing is open, or the section bears another name. Go there and note it again.</source>
+   <translation>Die Notiz zu „{}“ wurde nicht festgehalten: Eine andere Zeichnung ist offen, oder der Schnitt heißt anders. Bitte dorthin gehen und sie noch einmal notieren.</translation>
   </message>
  </context>
  <context>
@@ -6703,11 +6766,6 @@
    <translation>Markierte Schnitte der Gebäudehülle</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf/splice.py" />
-   <source>Marks are written into the model only, and “{layout}” was checked: check the model, or write the marked-up sheet.</source>
-   <translation>Marken werden nur in das Modell geschrieben, und geprüft wurde „{layout}“: das Modell prüfen oder das Prüfblatt schreiben.</translation>
-  </message>
-  <message>
    <location filename="../../enclosure_app/files/framing/extents.py" />
    <source>Marks far away from every piece are left out: {places}.</source>
    <translation>Marken weit weg von allen Stücken sind ausgelassen: {places}.</translation>
@@ -7635,7 +7693,7 @@
    <translation>Die Zeichnung zeigt einen Schnitt; die Stöße der Längen liegen daneben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/dxf/records.py" />
+   <location filename="../../enclosure_app/files/dxf/records.py" />
    <source>The drawing stops before the end of what it draws: get the whole file again.</source>
    <translation>Die Zeichnung hört vor dem Ende des Gezeichneten auf: die ganze Datei noch einmal holen.</translation>
   </message>
@@ -7690,7 +7748,7 @@
    <translation>Die Datei sagt {header}; sie wird in {units} gelesen, wie angegeben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/photograph_names.py" />
+   <location filename="../../enclosure_app/files/atomic.py" />
    <source>The folder {folder} cannot be made ({reason}): name another one.</source>
    <translation>Der Ordner {folder} lässt sich nicht anlegen ({reason}): Nennen Sie einen anderen.</translation>
   </message>
@@ -7961,7 +8019,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/sheet/sheet_set.py" />
-   <location filename="../../enclosure_app/reports/pdf/report.py" />
    <source>There is no section to draw; map a layer of the drawing first.</source>
    <translation>Es gibt keinen Schnitt zu zeichnen; zuerst einem Layer der Zeichnung ein Produkt geben.</translation>
   </message>
@@ -8113,7 +8170,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/verdicts.py" />
-   <location filename="../../enclosure_app/window/walk/putting_down.py" />
+   <location filename="../../enclosure_app/window/walk/saying.py" />
    <source>Type your name: it is put beside what you say.</source>
    <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
   </message>
@@ -10521,6 +10578,11 @@
    <location filename="../../enclosure_app/files/underlay/pdfium.py" />
    <source>{file}: page {page} is {wide:.3g} m by {high:.3g} m, which is no size of a drawing; export it on paper of a usual size.</source>
    <translation>{file}: Seite {page} ist {wide:.3g} m mal {high:.3g} m groß, und so groß ist keine Zeichnung; auf üblichem Papier ausgeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/photographs.py" />
+   <source>{file}: photographs of this kind (HEIC) cannot be read; save it as JPEG (telephones ask for it as the most compatible kind).</source>
+   <translation>{file}: Fotos dieser Art (HEIC) können nicht gelesen werden; als JPEG speichern (auf Telefonen heißt das „maximal kompatibel“).</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/project/file.py" />

@@ -8,7 +8,13 @@ from PIL import Image, ImageDraw
 from PIL.ImageCms import ImageCmsProfile, createProfile
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.photographs import LONGEST, load_photograph, read_photograph
+from enclosure_app.files.photographs import (
+    LONGEST,
+    load_photograph,
+    load_photographs,
+    read_photograph,
+)
+from enclosure_app.progress import listening
 
 PLACE, CAMERA, ORIENTATION, DETAILS = 0x8825, 0x0110, 0x0112, 0x8769
 TAKEN, OFFSET = 0x9003, 0x9011
@@ -135,7 +141,7 @@ def test_of_several_pictures_in_one_file_the_first_is_the_photograph() -> None:
     ("data", "sentence"),
     [
         (b"", "a.jpg: this is no photograph that can be read; save it as JPEG"),
-        (b"\0\0\0\x18ftypheic", "a.jpg: this is no photograph that can be read; save it as JPEG"),
+        (b"\0\0\0\x18ftypheic", "a.jpg: photographs of this kind (HEIC) cannot be read; save it"),
         (photographed(marked())[:900], "a.jpg: the photograph was cut short or is damaged;"),
     ],
 )
@@ -151,3 +157,23 @@ def test_it_is_read_from_a_file(tmp_path: Path) -> None:
     assert load_photograph(path).name == "site.jpg"
     with pytest.raises(EnclosureError, match=r"no\.jpg: the file cannot be read"):
         load_photograph(tmp_path / "no.jpg")
+
+
+def test_of_several_files_the_good_ones_are_taken_and_each_bad_one_has_its_sentence(
+    tmp_path: Path,
+) -> None:
+    Image.new("RGB", (40, 30), "red").save(tmp_path / "a.jpg")
+    Image.new("RGB", (40, 30), "blue").save(tmp_path / "b.png")
+    (tmp_path / "cut.jpg").write_bytes((tmp_path / "a.jpg").read_bytes()[:300])
+    (tmp_path / "phone.heic").write_bytes(b"\0\0\0\x18ftypheic\0\0\0\0mif1heic")
+    (tmp_path / "really.heic").write_bytes((tmp_path / "a.jpg").read_bytes())
+    names = ["a.jpg", "cut.jpg", "gone.jpg", "phone.heic", "b.png", "really.heic"]
+    heard: list[float] = []
+    with listening(heard.append):
+        taken = load_photographs([tmp_path / name for name in names])
+    assert [each.name for each in taken.photographs] == ["a.jpg", "b.png", "really.heic"]
+    begun = [sentence.split(":")[0] for sentence in taken.refused]
+    assert begun == ["cut.jpg", "gone.jpg", "phone.heic"]
+    assert "HEIC" in taken.refused[2]
+    assert all(sentence.endswith(".") and "\n" not in sentence for sentence in taken.refused)
+    assert heard == pytest.approx([k / 6 for k in range(6)])

@@ -25,6 +25,11 @@ class Lane(StrEnum):
     ISSUING = "issuing"
     FOLLOWING = "following"
     SAYING = "saying"
+    TAKING_IN = "taking in"
+
+
+_ONE_BY_ONE = frozenset({Lane.KEEPING, Lane.TAKING_IN})
+"""Lanes in which a newer wish waits for the older one: each keeps something of the person's."""
 
 
 def _nothing(_: object = None) -> None:
@@ -77,7 +82,7 @@ class Working(QObject):
 
     def begin(self, job: Job) -> None:
         """Do a piece of work, now or when its turn comes."""
-        if job.lane is not Lane.KEEPING:
+        if job.lane not in _ONE_BY_ONE:
             self._drop([other for other in self._jobs if other.lane is job.lane])
         self._jobs.append(job)
         if self.apart:
@@ -115,7 +120,7 @@ class Working(QObject):
     def _thread(self, lane: Lane) -> ThreadPoolExecutor:
         if lane not in self._threads:
             # one for what is wanted, and one for what it replaced and has not noticed yet
-            several = 1 if lane is Lane.KEEPING else 2
+            several = 1 if lane in _ONE_BY_ONE else 2
             self._threads[lane] = ThreadPoolExecutor(several, str(lane))
         return self._threads[lane]
 

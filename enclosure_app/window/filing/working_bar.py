@@ -35,6 +35,7 @@ class WorkingBar(QWidget):
         self._escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self.window())
         self._escape.setContext(Qt.ShortcutContext.WindowShortcut)
         self._escape.activated.connect(working.stop)
+        self._escape.activatedAmbiguously.connect(working.stop)  # the walk has an Escape of its own
         self._soon, self._look = _timer(self, SOON), _timer(self, _LOOK)
         self._soon.setSingleShot(True)
         self._soon.timeout.connect(self._show)

@@ -52,6 +52,7 @@ def _on_the_walk() -> list[Line]:
         (say("Decide about a finding, as its buttons stand"), named(["1", "2", "3", "4"])),
         (say("Answer a question: in order, not in order, cannot be seen"), named(["1", "2", "3"])),
         (say("All that is left at a place is in order"), named(["A"])),
+        (say("The next question that a remark or a photograph is about"), named(["Q"])),
         (say("Type a remark, or the name on the last page"), named(["R"])),
         (say("Choose a photograph"), named(["P"])),
         (say("Why is this a fault?"), named(["W"])),

@@ -20,6 +20,7 @@ from enclosure_app.window.walk.history import contest, photographs_of, said_line
 from enclosure_app.window.walk.keys import give_keys
 from enclosure_app.window.walk.page import WalkPage
 from enclosure_app.window.walk.putting_down import PuttingDown
+from enclosure_app.window.walk.saying import Saying
 from enclosure_app.window.walk.stops import Round, round_of
 from enclosure_app.window.walk.words_column import Shown
 
@@ -52,7 +53,8 @@ class Walking(QObject):
         showing.shown.connect(self.show)
         page.moved.connect(self.show)
         page.closed.connect(self.end)
-        PuttingDown(place, page, settings).undone.connect(self.show)
+        self.saying = Saying(place, page, settings)
+        PuttingDown(place, self.saying, settings).undone.connect(self.show)
         page.words.signing.next_section.clicked.connect(lambda: self._turn(1))
 
     def begin(self) -> None:
@@ -98,9 +100,10 @@ class Walking(QObject):
                 look=replace(self._showing.look, units=project.units, only=None),
                 under=lying_under(project, section),
                 signed=signed(project, section),
-                said=(*sides, *said_lines(said)),
+                said=(*sides, *said_lines(said, stop)),
                 photographs=photographs_of(project, said),
                 who=self._settings.who,
+                project=project.id,
                 section=(self._place.index + 1, len(project.sections)),
             )
         )

@@ -18,6 +18,7 @@ QWidget#walk QLineEdit { min-height: 34px; font-size: 13pt; border: 2px solid pa
 QWidget#walk QLabel, QWidget#walk QTextBrowser { font-size: 12pt; }
 QWidget#walk QLabel#asked { font-size: 16pt; font-weight: 600; }
 QWidget#walk QFrame#card QLabel#asked { font-size: 13pt; }
+QWidget#walk QFrame#card[chosen="true"] { border: 3px solid palette(link); }
 QWidget#walk QLabel#advice { font-size: 14pt; }
 QWidget#walk QLabel#figure { font-size: 22pt; font-weight: 600; }
 QWidget#walk QLabel#small { font-size: 10pt; }

@@ -1,5 +1,7 @@
 """What was said of a stop until now, in words, and the photographs that were put to it."""
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.drawing.verdict_words import state_word
@@ -11,7 +13,8 @@ from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.said.site_check import SiteCheck
 from enclosure_app.model.standing.site_checks import looks_at
 from enclosure_app.model.standing.verdicts import contested_in, history_of
-from enclosure_app.window.walk.looks import seen_word
+from enclosure_app.planning.site_list.questions import Question
+from enclosure_app.window.walk.looks import pictures_word, seen_word
 from enclosure_app.window.walk.stops import Stop
 
 Said = Decision | Remark | SiteCheck
@@ -34,15 +37,17 @@ def contest(project: Project, section: str, stop: Stop) -> tuple[str, ...]:
     return (say("Decided differently: {}. Decide again to settle it.").format(told),)
 
 
-def said_lines(said: tuple[Said, ...]) -> tuple[str, ...]:
+def said_lines(said: tuple[Said, ...], stop: Stop | None = None) -> tuple[str, ...]:
     """Return what was said, each in a line, but for what stands elsewhere on the page.
 
     Looks without a remark stand at their questions, and the only verdict stands above its buttons.
+    Where a `stop` has several questions, each look names its own.
     """
+    asked = dict(stop.place.items) if stop and stop.place and len(stop.place.items) > 1 else {}
     if len(said) == 1 and isinstance(said[0], Decision) and not said[0].photographs:
         return ()
     told = [each for each in said if not isinstance(each, SiteCheck) or _has_more(each)]
-    return tuple(map(_line, told))
+    return tuple(_line(each, asked) for each in told)
 
 
 def photographs_of(project: Project, said: tuple[Said, ...]) -> tuple[Photograph, ...]:
@@ -55,8 +60,9 @@ def _has_more(check: SiteCheck) -> bool:
     return bool(check.remark or check.photographs)
 
 
-def _line(said: Said) -> str:
-    words = [_what(said), said.remark, _pictures(len(said.photographs))]
+def _line(said: Said, asked: Mapping[str, Question]) -> str:
+    about = asked[said.key].text if said.key in asked else ""
+    words = [about, _what(said), said.remark, pictures_word(len(said.photographs))]
     told = " · ".join(word for word in words if word)
     return f"{shown(said.when)}, {said.who}: {told}"
 
@@ -65,12 +71,6 @@ def _what(said: Said) -> str:
     if isinstance(said, Decision):
         return state_word(said.state)
     return seen_word(said.seen) if isinstance(said, SiteCheck) else ""
-
-
-def _pictures(count: int) -> str:
-    if count == 0:
-        return ""
-    return say("1 photograph") if count == 1 else say("{} photographs").format(count)
 
 
 def say(text: str) -> str:

@@ -26,6 +26,7 @@ def give_keys(page: WalkPage) -> None:
             page.words.finding.ask_why.click() if page.words.finding.isVisible() else None
         ),
         ("R",): lambda: _write(page),
+        ("Q",): lambda: _choose_question(page),
         ("P",): lambda: (
             page.words.note.photograph.click() if page.words.note.isVisible() else None
         ),
@@ -36,12 +37,22 @@ def give_keys(page: WalkPage) -> None:
             keys = QShortcut(QKeySequence(name), page)
             keys.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             keys.activated.connect(do)
+            if name == "Esc":  # both mean what takes long: that goes first
+                keys.activatedAmbiguously.connect(page.halted)
 
 
 def _press_all(page: WalkPage) -> None:
     """Say that all that is left at a place is in order."""
     if page.words.look_here.isVisible():
         page.words.look_here.looks.all_in_order.click()
+
+
+def _choose_question(page: WalkPage) -> None:
+    """Go on to the next question that a note may be about."""
+    if page.words.look_here.isVisible():
+        row = page.words.look_here.looks.choose_next()
+        if row is not None:
+            page.words.ensureWidgetVisible(row)
 
 
 def _write(page: WalkPage) -> None:

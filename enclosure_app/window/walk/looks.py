@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QCoreApplication, Signal
+from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -23,9 +23,13 @@ ANSWERS = (Seen.IN_ORDER, Seen.NOT_IN_ORDER, Seen.HIDDEN)
 
 
 class LookRow(QFrame):
-    """One question. `answered`: its key, and what was seen; the same answer again takes it back."""
+    """One question. `answered`: its key, and what was seen; the same answer again takes it back.
+
+    `picked`: a remark or a photograph is to be about this one.
+    """
 
     answered = Signal(str, object)
+    picked = Signal(str)
 
     def __init__(self, key: str, question: Question, units: Units, parent: QWidget) -> None:
         super().__init__(parent)
@@ -36,14 +40,18 @@ class LookRow(QFrame):
         self.source = _wrapped(figures(question, units), "small", self)
         self.told = _wrapped("", "small", self)
         self.buttons = {seen: self._made(seen) for seen in ANSWERS}
-        line = QHBoxLayout()
+        self.note = self._made_note()
+        above, line = QHBoxLayout(), QHBoxLayout()
+        above.addWidget(self.asked, 1)
+        above.addWidget(self.note, 0, Qt.AlignmentFlag.AlignTop)
         line.setSpacing(6)
         for button in self.buttons.values():
             line.addWidget(button, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
         column.setSpacing(6)
-        for part in (self.asked, self.why, self.source):
+        column.addLayout(above)
+        for part in (self.why, self.source):
             column.addWidget(part)
         column.addLayout(line)
         column.addWidget(self.told)
@@ -58,6 +66,13 @@ class LookRow(QFrame):
         self.told.setText(told)
         self.told.setVisible(bool(told))
 
+    def choose(self, *, chosen: bool) -> None:
+        """Show whether a note is about this question."""
+        self.note.setChecked(chosen)
+        self.setProperty("chosen", chosen)
+        self.style().unpolish(self)
+        self.style().polish(self)
+
     @property
     def is_answered(self) -> bool:
         """Whether somebody looked."""
@@ -71,6 +86,16 @@ class LookRow(QFrame):
         button.clicked.connect(lambda: self._answer(seen))
         return button
 
+    def _made_note(self) -> QPushButton:
+        button = QPushButton(say("Note…"), self)
+        button.setCheckable(True)
+        button.setObjectName("answer")
+        words = say("A remark or a photograph about this question (Q goes from one to the next)")
+        button.setToolTip(words)
+        button.setAccessibleName(f"{self.asked.text()} {words}")
+        button.clicked.connect(lambda: self.picked.emit(self.key))
+        return button
+
     def _answer(self, seen: Seen) -> None:
         self.answered.emit(self.key, Seen.NOT_LOOKED_AT if seen is self.seen else seen)
 
@@ -79,10 +104,11 @@ class Looks(QWidget):
     """All questions of one place.
 
     `answered`: the key of one, and what was seen. `all_answered`: everything that is left there is
-    in order.
+    in order. `picked`: the key of the one that a note is about.
     """
 
     answered = Signal(str, object)
+    picked = Signal(str)
     all_answered = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -95,6 +121,7 @@ class Looks(QWidget):
         self._column.setSpacing(8)
         self._shown: tuple[SitePlace, Units] | None = None
         self.rows: dict[str, LookRow] = {}
+        self.chosen = ""
 
     def show_place(self, place: SitePlace, units: Units, seen: Mapping[str, SiteCheck]) -> None:
         """Show what to look at at a place, and what was seen there."""
@@ -106,6 +133,35 @@ class Looks(QWidget):
         looked = [check.seen for key in self.rows if (check := seen.get(key))]
         left = sum(each is not Seen.NOT_LOOKED_AT for each in looked) < len(self.rows)
         self.all_in_order.setEnabled(left)
+
+    def choose(self, key: str) -> None:
+        """Take the question with a key for what a note is about: a person chose it."""
+        self._mark(key)
+        self.picked.emit(key)
+
+    def begin(self) -> None:
+        """Choose nothing of several; an only question needs no choice."""
+        self._mark(next(iter(self.rows)) if len(self.rows) == 1 else "")
+
+    def _mark(self, key: str) -> None:
+        self.chosen = key
+        for each, row in self.rows.items():
+            row.choose(chosen=each == key and len(self.rows) > 1)
+
+    def choose_next(self) -> LookRow | None:
+        """Choose the question after the one that is chosen, the first one after the last."""
+        keys = list(self.rows)
+        if not keys:
+            return None
+        at = keys.index(self.chosen) + 1 if self.chosen in keys else 0
+        self.choose(keys[at % len(keys)])
+        return self.rows[self.chosen]
+
+    def _answer(self, key: str, seen: Seen) -> None:
+        """Tell an answer; what is not in order is what a note will be about."""
+        self.answered.emit(key, seen)
+        if seen is Seen.NOT_IN_ORDER:
+            self.choose(key)
 
     def next_row(self) -> LookRow | None:
         """Return the question that the keys are at, else the first one, that nobody answered."""
@@ -120,9 +176,12 @@ class Looks(QWidget):
             row.deleteLater()
         self.rows = {key: LookRow(key, asked, units, self) for key, asked in place.items}
         for row in self.rows.values():
-            row.answered.connect(self.answered)
+            row.answered.connect(self._answer)
+            row.picked.connect(self.choose)
+            row.note.setVisible(len(self.rows) > 1)
             self._column.addWidget(row)
             row.show()
+        self.begin()
         self._column.addWidget(self.all_in_order)  # below: one looks first
         self.all_in_order.setVisible(len(self.rows) > 1)  # one question needs no other button
 
@@ -154,7 +213,15 @@ def look_line(check: SiteCheck) -> str:
         told = say("{} by {}").format(told, check.who)
     if check.when:
         told = f"{told}, {check.when[:10]}"
-    return f"{told}: {check.remark}" if check.remark else told
+    told = f"{told}: {check.remark}" if check.remark else told
+    return " · ".join(filter(None, (told, pictures_word(len(check.photographs)))))
+
+
+def pictures_word(count: int) -> str:
+    """Return how many photographs there are, "" for none."""
+    if count == 0:
+        return ""
+    return say("1 photograph") if count == 1 else say("{} photographs").format(count)
 
 
 def _wrapped(text: str, name: str, parent: QWidget) -> QLabel:

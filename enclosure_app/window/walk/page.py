@@ -16,7 +16,7 @@ from enclosure_app.window.findings.rule_page import RulePage
 from enclosure_app.window.walk.dress import WALK
 from enclosure_app.window.walk.foot import Foot
 from enclosure_app.window.walk.head import Head
-from enclosure_app.window.walk.note_box import PICTURES
+from enclosure_app.window.walk.note_box import PHOTOGRAPHS
 from enclosure_app.window.walk.photo_strip import PhotoPage
 from enclosure_app.window.walk.place_view import PlaceView
 from enclosure_app.window.walk.stops import Round, Stop, Which
@@ -31,11 +31,13 @@ class WalkPage(QWidget):
     """Shows one stop at a time. It decides nothing itself: what is touched is told.
 
     `closed`: enough. `moved`: another stop is shown. `noted`: a remark, and the files of photographs.
+    `halted`: what takes long is to be given up.
     """
 
     closed = Signal()
     moved = Signal()
     noted = Signal(str, object)
+    halted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -45,7 +47,7 @@ class WalkPage(QWidget):
         self._shown: Shown | None = None
         self._walked: Round | None = None
         self.which = Which.EVERYTHING
-        self.here = _SIGN
+        self.here = self._told = _SIGN
         self.head, self.foot = Head(self), Foot(self)
         self.place, self.photo, self.rule = PlaceView(self), PhotoPage(self), RulePage(self)
         self.words = WordsColumn(self)
@@ -102,8 +104,6 @@ class WalkPage(QWidget):
         """Go to the stop with a key, "" for the last page."""
         if key != self.here:
             self.here = key
-            self.words.begin()
-            self.show_drawing()
             self.moved.emit()
 
     def step(self, by: int) -> None:
@@ -138,8 +138,10 @@ class WalkPage(QWidget):
 
     def leave(self) -> None:
         """Go back by one: from a reason that is asked for, from a photograph, then from the walk."""
-        finding = self.words.finding
-        if finding.isVisible() and not finding.verdict.form.isHidden():
+        finding, note = self.words.finding, self.words.note
+        if note.isVisible() and note.is_waiting:
+            note.give_up()
+        elif finding.isVisible() and not finding.verdict.form.isHidden():
             finding.verdict.cancel()
         elif self.picture.currentWidget() is not self.place:
             self.show_drawing()
@@ -156,6 +158,9 @@ class WalkPage(QWidget):
         if shown is None:
             return
         walked, stop = shown.walked, self.stop
+        if self.here != self._told:
+            self._told = self.here
+            self.show_drawing()
         self.place.show_result(walked.result, shown.look, shown.under)
         self.rule.show_look(shown.look)
         self.head.name_section(walked.result.section.name, shown.section, shown.signed)
@@ -239,14 +244,22 @@ class WalkPage(QWidget):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Take photographs that are dropped; other files are for the window."""
-        if self.stop is not None and _pictures(event):
+        if self.stop is not None and _has_pictures(event):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        """Put photographs to the stop one is at."""
-        self.words.note.take_in(_pictures(event))
+        """Put photographs to the stop one is at, or to the question they are dropped on."""
+        looks, at = self.words.look_here.looks, event.position().toPoint()
+        under = self.childAt(at)
+        for key, row in looks.rows.items():
+            if under is not None and (under is row or row.isAncestorOf(under)):
+                looks.choose(key)
+        self.words.note.take_in(_dropped(event))
 
 
-def _pictures(event: QDropEvent) -> list[Path]:
-    paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
-    return [path for path in paths if path.suffix.casefold() in PICTURES]
+def _dropped(event: QDropEvent) -> list[Path]:
+    return [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
+
+
+def _has_pictures(event: QDropEvent) -> bool:
+    return any(path.suffix.casefold() in PHOTOGRAPHS for path in _dropped(event))

@@ -11,7 +11,7 @@ from enclosure_app.model.said.sign_off import SignOff
 from enclosure_app.model.standing.sign_offs import Signed
 from enclosure_app.planning.site_list.questions import LIMITS
 from enclosure_app.window.walk.stops import Round, Stop
-from enclosure_app.window.walk.summary import open_words, summary
+from enclosure_app.window.walk.summary import named, open_words, summary
 
 
 class SignPage(QWidget):
@@ -41,11 +41,15 @@ class SignPage(QWidget):
         self.first_left.clicked.connect(self._want_first)
         self._lay_out()
 
-    def show_round(self, walked: Round, signed: Sequence[Signed], who: str) -> None:
-        """Show what is left of a walk, and who signed."""
+    def show_round(
+        self, walked: Round, signed: Sequence[Signed], who: str, begun: Sequence[Stop] = ()
+    ) -> None:
+        """Show what is left of a walk, who signed, and where a note was `begun` and not put down."""
         self._open, self._empty = walked.left, not walked.stops
         self.state.setText(self._state_of(walked))
         lines = summary(walked)
+        if begun:
+            lines = (self.tr("Typed, but not put down yet: {}.").format(named(begun)), *lines)
         self.told.setText("\n".join(lines))
         self.told.setVisible(bool(lines))
         self.first_left.setVisible(bool(walked.left))

@@ -12,7 +12,7 @@ from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.site_list.questions import HEIGHT
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.walk.finding_card import FindingCard
-from enclosure_app.window.walk.note_box import NoteBox
+from enclosure_app.window.walk.note_box import Draft, NoteBox
 from enclosure_app.window.walk.photo_strip import PhotoStrip
 from enclosure_app.window.walk.place_card import PlaceCard
 from enclosure_app.window.walk.signing import SignPage
@@ -32,6 +32,7 @@ class Shown:
     photographs: tuple[Photograph, ...] = ()
     who: str = ""
     section: tuple[int, int] = (1, 1)  # which one of how many
+    project: str = ""
 
 
 class WordsColumn(QScrollArea):
@@ -39,6 +40,7 @@ class WordsColumn(QScrollArea):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._at: Draft = ()
         self.page = SwipeArea(self)
         self.page.setObjectName("panel")
         self.finding, self.look_here = FindingCard(self), PlaceCard(self)
@@ -47,10 +49,13 @@ class WordsColumn(QScrollArea):
         self.beware = self._made_label(self.tr("Caution"))
         self.beware.setObjectName("small")
         self.who = self._made_who()
+        self.look_here.looks.picked.connect(self._pick)
         self._lay_out()
 
     def show_stop(self, shown: Shown, stop: Stop | None) -> None:
         """Show the words of a stop, None for the last page."""
+        name = shown.walked.result.section.name
+        turned = self._turn_to((shown.project, name, stop.key if stop else ""))
         self.note.setVisible(stop is not None)
         self.who.setVisible(stop is not None and not shown.who)
         self.strip.show_photographs(shown.photographs if stop else ())
@@ -60,11 +65,32 @@ class WordsColumn(QScrollArea):
         self.beware.setText(say(HEIGHT))
         self.beware.setVisible(say(HEIGHT) not in told)
         self._show_card(self._told(shown, stop))
+        self._show_about(stop)
+        if turned:
+            self.verticalScrollBar().setValue(0)
 
-    def begin(self) -> None:
-        """Begin at the top, with no remark begun: another stop comes."""
-        self.note.clear()
-        self.verticalScrollBar().setValue(0)
+    def _turn_to(self, stop: Draft) -> bool:
+        """Return whether another stop comes; what is typed waits at its own."""
+        if stop == self._at:
+            return False
+        self._at = stop
+        self.note.turn_to(stop)
+        self.look_here.looks.begin()
+        return True
+
+    def _pick(self, key: str) -> None:
+        """Make ready for a note about the question that was chosen."""
+        row = self.look_here.looks.rows.get(key)
+        self.note.show_about(row.asked.text() if row else "", lacks=row is None)
+
+    def _show_about(self, stop: Stop | None) -> None:
+        looks = self.look_here.looks
+        if stop is None or stop.place is None:
+            self.note.show_about("", lacks=False)
+        elif len(looks.rows) > 1:
+            self._pick(looks.chosen)
+        else:
+            self.note.show_about("", lacks=False)
 
     def _told(self, shown: Shown, stop: Stop | None) -> QWidget:
         """Fill a card with what there is to tell, and return it."""
@@ -79,7 +105,9 @@ class WordsColumn(QScrollArea):
             return self.look_here
         number, count = shown.section
         self.signing.next_section.setVisible(number < count)
-        self.signing.show_round(walked, shown.signed, shown.who)
+        here = (shown.project, walked.result.section.name)
+        begun = [each for each in walked.stops if (*here, each.key) in self.note.begun]
+        self.signing.show_round(walked, shown.signed, shown.who, begun)
         return self.signing
 
     def _show_card(self, card: QWidget) -> None:

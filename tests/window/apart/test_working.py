@@ -1,6 +1,7 @@
 """Long work: it replaces or waits, it is stopped or comes to its end, and the window goes on."""
 
 from collections.abc import Callable, Iterator
+from functools import partial
 from threading import Event, get_ident
 
 import pytest
@@ -139,3 +140,25 @@ def test_at_once_means_before_it_returns(qtbot: QtBot) -> None:
     working = Working(apart=False)
     working.begin(Job(Lane.READING, "x", lambda _: get_ident(), then=came.append))
     assert came == [get_ident()]
+
+
+def _tell(came: list[str], name: str, _: object) -> None:
+    came.append(name)
+
+
+def test_what_is_taken_in_waits_its_turn_and_is_given_up_only_by_the_person(
+    working: Working, qtbot: QtBot
+) -> None:
+    came: list[str] = []
+    first, second, third = Held(), Held(), Held()
+    for name, work in (("one", first), ("two", second), ("three", third)):
+        job = Job(Lane.TAKING_IN, name, work)
+        job.then, job.stopped = partial(_tell, came, name), partial(came.append, f"{name} ended")
+        working.begin(job)
+    first.begun.wait(5)
+    assert not second.begun.is_set()
+    first.go.set()
+    qtbot.waitUntil(lambda: came == ["one"])
+    working.stop()
+    assert came == ["one", "two ended", "three ended"]
+    assert not working.busy(Lane.TAKING_IN)

@@ -48,6 +48,9 @@ def test_of_a_place_only_looks_with_more_to_them_are_told() -> None:
     said = said_of(tick(project, amiss), SECTION, PLACE)
     assert len(said) == 2
     assert said_lines(said) == ("2026-05-04 12:00 (UTC+02:00), Ida: Not in order · Wrinkled",)
+    (told,) = said_lines(said, PLACE)
+    asked = TAPE.questions[1].text
+    assert told == f"2026-05-04 12:00 (UTC+02:00), Ida: {asked} · Not in order · Wrinkled"
 
 
 def test_a_photograph_that_is_lost_is_passed_over() -> None:

@@ -77,3 +77,26 @@ def test_each_button_says_which_question_it_answers(looks: Looks) -> None:
     names = [b.accessibleName() for b in looks.rows[PRESSED].buttons.values()]
     assert len(set(names)) == 3
     assert all(looks.rows[PRESSED].asked.text() in name for name in names)
+
+
+def test_a_question_is_chosen_for_a_note_by_touch_by_key_and_by_what_is_amiss(
+    looks: Looks, qtbot: QtBot
+) -> None:
+    assert looks.chosen == ""
+    with qtbot.waitSignal(looks.picked) as told:
+        qtbot.mouseClick(looks.rows[CENTRED].note, LEFT)
+    assert told.args == [CENTRED]
+    assert [row.note.isChecked() for row in looks.rows.values()] == [False, True]
+    looks.choose_next()
+    assert looks.chosen == PRESSED
+    qtbot.mouseClick(looks.rows[CENTRED].buttons[Seen.NOT_IN_ORDER], LEFT)
+    assert looks.chosen == CENTRED
+    qtbot.mouseClick(looks.rows[PRESSED].buttons[Seen.IN_ORDER], LEFT)
+    assert looks.chosen == CENTRED
+
+
+def test_the_only_question_of_a_place_needs_no_choice(looks: Looks) -> None:
+    looks.show_place(LAP, Units.MM, {})
+    (row,) = looks.rows.values()
+    assert looks.chosen == row.key
+    assert not row.note.isVisible()

@@ -28,13 +28,69 @@ def test_a_remark_is_put_down_by_its_button_and_by_enter(box: NoteBox, qtbot: Qt
         qtbot.keyClick(box.words, Qt.Key.Key_Return)
 
 
-def test_only_pictures_are_taken_in_with_what_is_typed(box: NoteBox, qtbot: QtBot) -> None:
+FILES = (Path("a.JPG"), Path("plan.dxf"), Path("b.png"))
+
+
+def test_all_files_are_taken_in_with_what_is_typed(box: NoteBox, qtbot: QtBot) -> None:
+    """What is no photograph is told by whoever reads it, and not overlooked in silence."""
     qtbot.keyClicks(box.words, "seen from below")
     with qtbot.waitSignal(box.noted) as told:
-        box.take_in([Path("a.JPG"), Path("plan.dxf"), Path("b.png")])
-    assert told.args == ["seen from below", (Path("a.JPG"), Path("b.png"))]
+        box.take_in(FILES)
+    assert told.args == ["seen from below", FILES]
     with qtbot.assertNotEmitted(box.noted):
-        box.take_in([Path("plan.dxf")])
+        box.take_in([])
+
+
+def test_photographs_wait_until_their_question_is_chosen(box: NoteBox, qtbot: QtBot) -> None:
+    box.show_about("", lacks=True)
+    qtbot.keyClicks(box.words, "torn")
+    with qtbot.assertNotEmitted(box.noted):
+        box.take_in(FILES[:1])
+        box.take_in(FILES[2:])
+    assert box.about.text().startswith("2 photographs wait: touch")
+    with qtbot.waitSignal(box.noted) as told:
+        box.show_about("Is the edge flat?", lacks=False)
+    assert told.args == ["torn", (FILES[0], FILES[2])]
+    assert box.about.text() == "About: Is the edge flat?"
+    assert not box.is_waiting
+
+
+def test_a_remark_waits_too_and_can_be_given_up(box: NoteBox, qtbot: QtBot) -> None:
+    box.show_about("", lacks=True)
+    qtbot.keyClicks(box.words, "torn")
+    with qtbot.assertNotEmitted(box.noted):
+        qtbot.keyClick(box.words, Qt.Key.Key_Return)
+    assert box.is_waiting
+    box.give_up()
+    with qtbot.assertNotEmitted(box.noted):
+        box.show_about("Is the edge flat?", lacks=False)
+    assert box.words.text() == "torn"
+    with qtbot.waitSignal(box.noted):
+        qtbot.keyClick(box.words, Qt.Key.Key_Return)
+
+
+def test_what_is_typed_stays_at_its_stop(box: NoteBox, qtbot: QtBot) -> None:
+    box.turn_to(("p", "Eave", "one"))
+    qtbot.keyClicks(box.words, "torn")
+    box.turn_to(("p", "Eave", "two"))
+    assert box.words.text() == ""
+    assert box.begun == (("p", "Eave", "one"),)
+    box.turn_to(("p", "Eave", "one"))
+    assert box.words.text() == "torn"
+    box.clear()
+    box.turn_to(("p", "Eave", "two"))
+    assert box.begun == ()
+
+
+def test_what_could_not_be_put_down_comes_back_to_its_stop(box: NoteBox, qtbot: QtBot) -> None:
+    one, two = ("p", "Eave", "one"), ("p", "Eave", "two")
+    box.turn_to(two)
+    box.give_back("torn", one)
+    qtbot.keyClicks(box.words, "whole")
+    box.give_back("cut", two)
+    assert box.words.text() == "whole"  # what one is typing is never overwritten
+    box.turn_to(one)
+    assert box.words.text() == "torn"
 
 
 def test_photographs_are_chosen_from_files(box: NoteBox, qtbot: QtBot) -> None:

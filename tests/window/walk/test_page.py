@@ -117,9 +117,32 @@ def test_dropped_photographs_are_noted(page: WalkPage, tmp_path: Path, qtbot: Qt
     event = QDropEvent(
         QPointF(50, 50), Qt.DropAction.CopyAction, dropped, LEFT, Qt.KeyboardModifier.NoModifier
     )
+    page.go_to(eave.SHORT.key)
     with qtbot.waitSignal(page.noted) as told:
         page.dropEvent(event)
-    assert told.args == ["", (tmp_path / "a.jpg",)]
+    assert told.args == ["", (tmp_path / "a.jpg", tmp_path / "b.txt")]
+
+
+def test_photographs_dropped_on_a_question_are_about_it(page: WalkPage, qtbot: QtBot) -> None:
+    key, row = list(page.words.look_here.looks.rows.items())[1]
+    page.words.ensureWidgetVisible(row)
+    dropped = QMimeData()
+    dropped.setUrls([QUrl.fromLocalFile("/photographs/a.jpg")])
+    at = QPointF(row.mapTo(page, QPoint(20, 10)))
+    plain = Qt.KeyboardModifier.NoModifier
+    event = QDropEvent(at, Qt.DropAction.CopyAction, dropped, LEFT, plain)
+    with qtbot.waitSignal(page.noted):
+        page.dropEvent(event)
+    assert page.words.look_here.looks.chosen == key
+
+
+def test_what_is_typed_goes_to_no_other_stop_however_one_leaves(page: WalkPage) -> None:
+    page.words.note.words.setText("torn")
+    page.choose(Which.WRONG)
+    assert page.here == eave.SHORT.key
+    assert page.words.note.words.text() == ""
+    page.go_to(TAPE.key)
+    assert page.words.note.words.text() == "torn"
 
 
 def test_every_button_says_what_it_is(page: WalkPage) -> None:

@@ -74,11 +74,30 @@ def test_another_section_follows_the_last_page_where_there_is_one(words: WordsCo
     assert not words.signing.next_section.isVisible()
 
 
-def test_another_stop_begins_at_the_top_without_a_remark(words: WordsColumn, qtbot: QtBot) -> None:
+def test_another_stop_begins_at_the_top_and_what_was_typed_waits_at_its_own(
+    words: WordsColumn, qtbot: QtBot
+) -> None:
     words.show_stop(shown(), PLACE)
     qtbot.keyClicks(words.note.words, "torn")
     qtbot.waitUntil(lambda: words.verticalScrollBar().maximum() > 0)
     words.verticalScrollBar().setValue(50)
-    words.begin()
+    words.show_stop(shown(), SHORT)
     assert words.verticalScrollBar().value() == 0
     assert words.note.words.text() == ""
+    words.show_stop(shown(), None)
+    assert "not put down yet: Tape on wall sheet." in words.signing.told.text()
+    words.show_stop(shown(), PLACE)
+    assert words.note.words.text() == "torn"
+
+
+def test_a_place_of_several_questions_asks_which_one_a_note_is_about(words: WordsColumn) -> None:
+    words.show_stop(shown(), PLACE)
+    assert words.note.about.text().startswith("Which question is it about?")
+    looks = words.look_here.looks
+    key = list(looks.rows)[1]
+    looks.choose(key)
+    assert words.note.about.text() == f"About: {looks.rows[key].asked.text()}"
+    words.show_stop(shown(), SHORT)
+    assert not words.note.about.isVisible()
+    words.show_stop(shown(), PLACE)
+    assert words.note.about.text().startswith("Which question")  # chosen anew each time

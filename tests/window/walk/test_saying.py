@@ -1,0 +1,74 @@
+"""Who speaks, about what, and one step for what is said."""
+
+from collections.abc import Callable
+
+import pytest
+
+from enclosure_app.errors import EnclosureError
+from enclosure_app.model.project import Project
+from enclosure_app.model.said.site_check import Seen
+from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.walk.saying import Saying
+
+Opened = Callable[..., MainWindow]
+
+
+@pytest.fixture
+def saying(opened: Opened) -> Saying:
+    window = opened()
+    window.do("walk")
+    return window.walking.saying
+
+
+def to(saying: Saying, *, finding: bool) -> str:
+    page = saying.page
+    page.go_to(next(s.key for s in page.stops if (s.finding is not None) is finding))
+    return page.here
+
+
+def test_at_a_finding_it_is_about_the_finding(saying: Saying) -> None:
+    key = to(saying, finding=True)
+    about = saying.about()
+    assert about is not None
+    assert about.finding is not None
+    assert (about.finding.key, about.section, about.stop) == (key, "FLUSH EAVE", key)
+
+
+def test_at_a_place_it_is_about_the_question_that_is_chosen_or_about_nothing(
+    saying: Saying,
+) -> None:
+    to(saying, finding=False)
+    assert saying.about() is None
+    key, row = next(iter(saying.page.words.look_here.looks.rows.items()))
+    about = saying.about(key)
+    assert about is not None
+    assert row.asked.text() in about.words
+    check = saying.look(about, Seen.HIDDEN, "behind the gutter")
+    assert (check.key, check.seen, check.remark) == (key, Seen.HIDDEN, "behind the gutter")
+    assert check.about == about.words
+
+
+def test_on_the_last_page_it_is_about_nothing(saying: Saying) -> None:
+    saying.page.go_to("")
+    assert saying.about() is None
+
+
+def test_a_name_is_asked_for_in_place(saying: Saying) -> None:
+    to(saying, finding=True)
+    assert not saying.is_named()
+    assert saying.page.words.who.hasFocus()
+    saying.page.words.who.setText(" Ida ")
+    assert saying.is_named()
+    assert saying.who == "Ida"
+
+
+def test_what_cannot_be_done_is_said_and_changes_nothing(saying: Saying) -> None:
+    def refused(project: Project) -> Project:
+        raise EnclosureError("The lap is not there.")
+
+    before = saying.project
+    assert not saying.apply("Nothing", refused)
+    assert saying.project is before
+    window = saying.page.window()
+    assert isinstance(window, MainWindow)
+    assert window.messages.words.text() == "The lap is not there."
