@@ -2,7 +2,7 @@
 
 import sys
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Unpack
@@ -17,6 +17,7 @@ from enclosure_app.reports.complaints import own_faults_in_words
 from enclosure_app.reports.terminal import say, with_progress
 
 if TYPE_CHECKING:
+    from enclosure_app.model.report import DrawingResult
     from enclosure_app.reports.handed_over import HandedOver
 
 _TABLES = (".csv", ".xlsx")
@@ -25,7 +26,7 @@ _TABLES = (".csv", ".xlsx")
 class MarkAsked(Asked):
     """What the options of marking say as well."""
 
-    drawing: Path | None
+    drawing: tuple[Path, ...]
     link: str
 
 
@@ -37,36 +38,92 @@ class TableAsked(Asked):
 
 
 @click.command("mark")
-@click.argument("file", type=FILE)
-@click.option("-o", "--output", type=FILE, required=True, metavar="DXF", help="File to write.")
+@click.argument("files", type=FILE, nargs=-1, required=True, metavar="FILE...")
 @click.option(
-    "--drawing", type=FILE, metavar="DXF", help="The drawing of a project that has moved."
+    "-o",
+    "--output",
+    type=FILE,
+    required=True,
+    metavar="DXF|FOLDER",
+    help="File to write; of several drawings, the folder to write them to.",
+)
+@click.option(
+    "--drawing",
+    type=FILE,
+    multiple=True,
+    metavar="DXF",
+    help="A drawing of a project that has moved; may be repeated.",
 )
 @click.option(
     "--link", default="", metavar="PDF", help="Where hyperlinks lead; else a PDF of that name."
 )
 @reading_options
-def mark(file: Path, output: Path, **asked: Unpack[MarkAsked]) -> int:
-    """Check a drawing and write it again, unchanged, with what was found marked in it.
+def mark(files: tuple[Path, ...], output: Path, **asked: Unpack[MarkAsked]) -> int:
+    """Check drawings and write them again, unchanged, with what was found marked in them.
 
-    FILE is a drawing or a project; marks are on layers that begin with ENCLOSURE-CHECK-.
+    FILE is a drawing or a project; marks are on layers that begin with ENCLOSURE-CHECK-. Each
+    drawing is written to a file of its own.
     """
     from enclosure_app.model.report import Report
-    from enclosure_app.reports.dxf.marks import MarkJob, write_dxf
-    from enclosure_app.reports.dxf.source import sheet_beside
     from enclosure_app.reports.text_report import summary
 
-    if asked["layout"].casefold() != "model":
-        raise EnclosureError("Marks are written into the model only; leave --layout out.")
-    (handed,) = _handed([file], output, asked)
-    source = asked["drawing"] or _source(file, handed)
-    job = MarkJob(asked["link"] or sheet_beside(output, source), handed.scope)
-    with own_faults_in_words(str(output)):
-        left_out = write_dxf(output, source, handed.result, job)
-    for name in left_out:
-        say(f"{name} is not drawn in {source} and was left out.", sys.stderr)
-    say(f"{output} is written: {summary(Report((handed.result,)))}", sys.stdout)
-    return status((handed.result,))
+    markings = _markings(_handed(files, output, asked), files, asked["drawing"])
+    outputs = _outputs(output, [each.source for each in markings])
+    for marking, path in zip(markings, outputs, strict=True):
+        keep_inputs(path, [each.source for each in markings])
+        with own_faults_in_words(str(path)):
+            for name in _written(marking, path, asked["link"]):
+                say(f"{name} is not drawn in {marking.source} and was left out.", sys.stderr)
+        say(f"{path} is written: {summary(Report((marking.result,)))}", sys.stdout)
+    return status(each.result for each in markings)
+
+
+@dataclass(frozen=True, slots=True)
+class _Marking:
+    """One drawing that is to be marked: where it is, and what was found in it."""
+
+    source: Path
+    result: "DrawingResult"
+    scope: str
+
+
+def _markings(
+    handed: Sequence["HandedOver"], files: Sequence[Path], moved: Sequence[Path]
+) -> list[_Marking]:
+    return [
+        _Marking(
+            file if not _is_project(file) else _source(file, result, each.results, moved),
+            result,
+            each.project.id,
+        )
+        for file, each in zip(files, handed, strict=True)
+        for result in each.results
+    ]
+
+
+def _written(marking: _Marking, path: Path, link: str) -> tuple[str, ...]:
+    """Write one drawing; return the names of sections that are not drawn in it."""
+    from enclosure_app.reports.dxf.marks import MarkJob, write_dxf
+    from enclosure_app.reports.dxf.source import sheet_beside
+
+    job = MarkJob(link or sheet_beside(path, marking.source), marking.scope)
+    return write_dxf(path, marking.source, marking.result, job)
+
+
+def _outputs(output: Path, sources: Sequence[Path]) -> tuple[Path, ...]:
+    """Return where each marked drawing goes: into a folder where there are several."""
+    from enclosure_app.files.atomic import made_folder
+    from enclosure_app.reports.dxf.source import marked_names
+
+    if len(sources) == 1 and not output.is_dir():
+        return (output,)
+    if output.suffix.casefold() == ".dxf":
+        raise EnclosureError(
+            f"{output}: there are {len(sources)} drawings, each to be a file of its own; name a "
+            "folder for them."
+        )
+    made_folder(output)
+    return marked_names(sources, output)
 
 
 @click.command("table")
@@ -108,20 +165,22 @@ def table(files: tuple[Path, ...], output: Path, **asked: Unpack[TableAsked]) ->
 
 
 @click.command("exchange")
-@click.argument("file", type=FILE)
+@click.argument("files", type=FILE, nargs=-1, required=True, metavar="FILE...")
 @click.option("-o", "--output", type=FILE, required=True, metavar="BCF", help="File to write.")
 @reading_options
-def exchange(file: Path, output: Path, **asked: Unpack[Asked]) -> int:
-    """Check a drawing or a project and write its findings as BCF 2.1, for a coordinator."""
+def exchange(files: tuple[Path, ...], output: Path, **asked: Unpack[Asked]) -> int:
+    """Check drawings or projects and write their findings as BCF 2.1, for a coordinator."""
     from enclosure_app.model.report import Report
     from enclosure_app.reports.bcf.archive import write_bcf
+    from enclosure_app.reports.handed_over import bcf_of
     from enclosure_app.reports.text_report import summary
 
-    (handed,) = _handed([file], output, asked)
+    handed = _handed(files, output, asked)
+    results = tuple(each.result for each in handed)
     with own_faults_in_words(str(output)):
-        write_bcf(output, (handed.result,), handed.bcf_job(datetime.now(UTC)))
-    say(f"{output} is written: {summary(Report((handed.result,)))}", sys.stdout)
-    return status((handed.result,))
+        write_bcf(output, *bcf_of(handed, datetime.now(UTC)))
+    say(f"{output} is written: {summary(Report(results))}", sys.stdout)
+    return status(results)
 
 
 def _handed(files: Sequence[Path], output: Path, asked: Asked) -> list["HandedOver"]:
@@ -144,7 +203,7 @@ def _drawing(file: Path, asked: Asked) -> "HandedOver":
 
     check = checker(asked, linework=True)
     result = check(file)
-    return HandedOver(project_from(result.drawing), result, check.limits, file.name)
+    return HandedOver(project_from(result.drawing), result, check.limits)
 
 
 def _project(file: Path) -> "HandedOver":
@@ -161,18 +220,22 @@ def _project(file: Path) -> "HandedOver":
     drawn = tuple(s for s in project.sections if s.pieces and len(s.frame) > 2)
     result = check_drawing(drawing_of(replace(project, sections=drawn)), limits)
     decided = tuple(with_verdicts(each, project) for each in result.sections)
-    return HandedOver(project, replace(result, sections=decided), limits, project.id)
+    return HandedOver(project, replace(result, sections=decided), limits)
 
 
-def _source(file: Path, handed: "HandedOver") -> Path:
-    """Return the drawing that is to be marked."""
-    from enclosure_app.reports.dxf.source import drawing_of_project
+def _source(
+    file: Path, result: "DrawingResult", every: Sequence["DrawingResult"], moved: Sequence[Path]
+) -> Path:
+    """Return the drawing of a project that is to be marked: the one that was named for it."""
+    from enclosure_app.reports.dxf.source import drawing_of_project, file_name
 
-    if not _is_project(file):
-        return file
-    source = drawing_of_project(handed.project.source, file)
+    name = result.drawing.file
+    named = [each for each in moved if each.name.casefold() == file_name(name).casefold()]
+    if len(every) == 1:
+        named += moved
+    source = named[0] if named else drawing_of_project(name, file)
     if source is None:
-        missing = handed.project.source or "a drawing, from which it would have been read,"
+        missing = name or "a drawing, from which it would have been read,"
         raise EnclosureError(
             f"{file}: {missing} is not there to be marked; name the drawing with --drawing DXF."
         )

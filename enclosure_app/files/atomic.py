@@ -39,6 +39,24 @@ def write_atomically(path: Path, data: bytes) -> None:
     _sweep(path)
 
 
+def made_folder(folder: Path) -> None:
+    """Make a folder, and those above it, where it is not there.
+
+    Raises:
+        EnclosureError: it cannot be made.
+    """
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise EnclosureError(
+            say(
+                "The folder {folder} cannot be made ({reason}): name another one.",
+                folder=folder,
+                reason=error.strerror or error,
+            )
+        ) from error
+
+
 def _write(path: Path, data: bytes) -> None:
     handle, name = mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
     part = Path(name)

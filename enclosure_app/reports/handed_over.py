@@ -1,7 +1,7 @@
 """What is handed over to others from one project: its tables, and the order for its BCF file."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from pathlib import PurePath
 from types import MappingProxyType
@@ -10,13 +10,14 @@ from enclosure_app.drawing.sheet.title_block import CAUTION
 from enclosure_app.language import say
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.project import Project
-from enclosure_app.model.report import DrawingResult
+from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.model.standing.site_checks import seen_in
+from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.standing.verdicts import history_of
 from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.reports.bcf.archive import BcfJob
-from enclosure_app.reports.bcf.topics import Said
+from enclosure_app.reports.bcf.topics import Found, Said
 from enclosure_app.reports.tables.findings import findings_table, units_of
 from enclosure_app.reports.tables.site import SeenList, limits_of_the_list, site_table
 from enclosure_app.reports.tables.table import Table
@@ -24,15 +25,21 @@ from enclosure_app.reports.tables.table import Table
 
 @dataclass(frozen=True, slots=True)
 class HandedOver:
-    """A project, what was found in it with what was decided, and the figures it was judged by.
-
-    `scope` is that of `names.finding_guid`.
-    """
+    """A project, what was found in it with what was decided, and the figures it was judged by."""
 
     project: Project
     result: DrawingResult
     limits: Limits
-    scope: str = ""
+
+    @property
+    def name(self) -> str:
+        """What others call it."""
+        return self.project.title or PurePath(self.project.source).stem
+
+    @property
+    def results(self) -> tuple[DrawingResult, ...]:
+        """What was found in each of its drawings, in their order."""
+        return by_drawing(self.result)
 
     @property
     def site_lists(self) -> tuple[SeenList, ...]:
@@ -42,14 +49,48 @@ class HandedOver:
             for each in self.result.sections
         )
 
-    def bcf_job(self, when: datetime) -> BcfJob:
-        """Return the order for a BCF file that is handed over at a moment."""
-        name = self.project.title or PurePath(self.project.source).stem
+    @property
+    def found(self) -> tuple[Found, ...]:
+        """What was found in each of its drawings, with everything that was said of it."""
 
         def history(key: str, section: str) -> tuple[Said, ...]:
             return history_of(self.project, key, section)
 
-        return BcfJob(name, when, self.scope, history, self.project.photographs)
+        return tuple(Found(each, self.project.id, history) for each in self.results)
+
+
+def by_drawing(result: DrawingResult) -> tuple[DrawingResult, ...]:
+    """Return what was found in each of the drawings that the sections of a project are of."""
+    files: dict[str, list[SectionResult]] = {}
+    for each in result.sections:
+        files.setdefault(each.section.file or result.drawing.file, []).append(each)
+    return tuple(
+        replace(
+            result,
+            drawing=replace(
+                result.drawing, file=file, sections=tuple(each.section for each in sections)
+            ),
+            sections=tuple(sections),
+        )
+        for file, sections in files.items()
+    ) or (result,)
+
+
+def bcf_of(handed: Sequence[HandedOver], when: datetime) -> tuple[tuple[Found, ...], BcfJob]:
+    """Return what a BCF file is to hold of everything that is handed over at a moment."""
+    scopes = [each.project.id for each in handed]
+    job = BcfJob(
+        project=", ".join(dict.fromkeys(each.name for each in handed)),
+        when=when,
+        scope=scopes[0] if len(scopes) == 1 else new_id(*scopes),
+        photographs=_photographs(handed),
+    )
+    return tuple(found for each in handed for found in each.found), job
+
+
+def _photographs(handed: Sequence[HandedOver]) -> Mapping[str, Photograph]:
+    every = (each.project.photographs.items() for each in handed)
+    return MappingProxyType({key: photograph for held in every for key, photograph in held})
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,8 +105,8 @@ class Tables:
 
 def tables_of(handed: Sequence[HandedOver], when: datetime) -> Tables:
     """Return the tables of everything that is handed over, made at a moment."""
-    results = [each.result for each in handed]
-    photographs = {key: p for each in handed for key, p in each.project.photographs.items()}
+    results = [result for each in handed for result in each.results]
+    photographs = _photographs(handed)
     units = units_of(results)
     lists = [listed for each in handed for listed in each.site_lists]
     files = ", ".join(PurePath(result.drawing.file).name for result in results)
@@ -79,5 +120,5 @@ def tables_of(handed: Sequence[HandedOver], when: datetime) -> Tables:
         findings_table(results, photographs),
         site_table(lists, units, photographs),
         about,
-        MappingProxyType(photographs),
+        photographs,
     )

@@ -5,9 +5,7 @@ from collections import Counter
 from collections.abc import Mapping
 from pathlib import Path, PurePath
 
-from enclosure_app.errors import EnclosureError
-from enclosure_app.files.atomic import write_atomically
-from enclosure_app.language import say
+from enclosure_app.files.atomic import made_folder, write_atomically
 from enclosure_app.model.said.photograph import Photograph
 
 _UNSAFE = re.compile(r'[\x00-\x1f<>:"/\\|?*]')  # what one file system or another refuses
@@ -39,15 +37,6 @@ def write_photographs(folder: Path, photographs: Mapping[str, Photograph]) -> No
     Raises:
         EnclosureError: the folder cannot be made, or the disk refuses.
     """
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-    except OSError as error:
-        raise EnclosureError(
-            say(
-                "The folder {folder} cannot be made ({reason}): name another one.",
-                folder=folder,
-                reason=error.strerror or error,
-            )
-        ) from error
+    made_folder(folder)
     for key, name in file_names(photographs).items():
         write_atomically(folder / name, photographs[key].data)

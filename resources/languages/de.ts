@@ -1472,6 +1472,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Folder for the drawings with what was found marked in them</source>
+   <translation>Ordner für die Zeichnungen mit den gekennzeichneten Befunden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
    <source>Its photographs are in {}.</source>
    <translation>Die Fotos dazu liegen in {}.</translation>
   </message>
@@ -1497,8 +1502,18 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>The marked drawings are written to {}: {}.</source>
+   <translation>Die gekennzeichneten Zeichnungen sind in {} geschrieben: {}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
    <source>The table is written: {}</source>
    <translation>Die Tabelle ist geschrieben: {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/handing_over.py" />
+   <source>Where is {}, which is to be marked?</source>
+   <translation>Wo ist {}? Diese Zeichnung soll gekennzeichnet werden.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/handing_over.py" />
@@ -7761,6 +7776,11 @@
    <location filename="../../enclosure_app/model/edits/ends.py" />
    <source>The last stretch of "{name}" is no longer than that: type less.</source>
    <translation>Die letzte Strecke von „{name}“ ist nicht länger als das: weniger eingeben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/reports/dxf/splice.py" />
+   <source>The layout that was checked is not written in the drawing where the format asks for it: open it in a CAD program and save it again as DXF.</source>
+   <translation>Das geprüfte Layout steht in der Zeichnung nicht dort, wo das Format es verlangt: in einem CAD-Programm öffnen und noch einmal als DXF speichern.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/words/trade.py" />

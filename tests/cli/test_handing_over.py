@@ -1,10 +1,12 @@
 """Marks, tables and BCF by the command line, from drawings and from projects with verdicts."""
 
 import csv
+import re
 from dataclasses import replace
 from io import BytesIO
 from pathlib import Path
 from types import MappingProxyType
+from zipfile import ZipFile
 
 import ezdxf
 import openpyxl
@@ -20,6 +22,7 @@ from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.reports.dxf.layers import FLAGS
 from enclosure_app.resources import sample
 from enclosure_app.rules import RULES
+from enclosure_app.window.apart.orders import Order, read_order
 from tests.reports.decided import SILL
 
 LAYERS = ["--layers", str(sample("layers.toml"))]
@@ -97,6 +100,74 @@ def test_a_project_whose_drawing_is_gone_says_how_to_name_it(
     assert "is not the drawing that was checked" in capsys.readouterr().err
 
 
+@pytest.fixture
+def house(here: Path) -> Path:
+    """Return the file of a project of two drawings, which lie beside it."""
+    for name in (WALL, WINDOW):
+        (here / Path(name).name).write_bytes(Path(name).read_bytes())
+    order = Order(
+        (Path("wall-base-faulty.dxf"), Path("window-faulty.dxf")), layers=sample("layers.toml")
+    )
+    path = here / "house.enclosure.json"
+    save_project(read_order(order), path)
+    return path
+
+
+def test_every_drawing_of_a_project_is_marked_in_a_file_of_its_own(
+    house: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["mark", str(house), "-o", "marked"]) == FAULTS
+    said = capsys.readouterr()
+    assert said.err == ""
+    assert [line.partition(" is written")[0] for line in said.out.splitlines()] == [
+        str(Path("marked", f"{name}-faulty-marked.dxf")) for name in ("wall-base", "window")
+    ]
+    assert flags(house.with_name("marked") / "wall-base-faulty-marked.dxf") == ["1", "2"]
+    assert flags(house.with_name("marked") / "window-faulty-marked.dxf")
+    before = {path: path.read_bytes() for path in Path("marked").iterdir()}
+    assert main(["mark", str(house), "-o", "marked"]) == FAULTS
+    assert {path: path.read_bytes() for path in Path("marked").iterdir()} == before
+
+
+def test_drawings_of_a_project_that_have_moved_are_known_by_their_names(
+    house: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    Path("moved").mkdir()
+    moved = [Path("moved", name) for name in ("wall-base-faulty.dxf", "window-faulty.dxf")]
+    for path in moved:
+        Path(path.name).rename(path)
+    assert main(["mark", str(house), "-o", "out", "--drawing", str(moved[1])]) == UNUSABLE
+    assert "wall-base-faulty.dxf is not there to be marked" in capsys.readouterr().err
+    named = [argument for path in moved for argument in ("--drawing", str(path))]
+    assert main(["mark", str(house), "-o", "out", *named]) == FAULTS
+    assert len(list(Path("out").iterdir())) == 2
+
+
+def test_several_drawings_are_marked_in_one_go(here: Path) -> None:
+    assert main(["mark", WALL, SOUND, "-o", "out", *LAYERS]) == FAULTS
+    assert flags(Path("out/wall-base-faulty-marked.dxf")) == ["1", "2"]
+    assert flags(Path("out/wall-base-marked.dxf")) == []
+    Path("alone").mkdir()
+    assert main(["mark", WALL, "-o", "alone", *LAYERS]) == FAULTS
+    assert flags(Path("alone/wall-base-faulty-marked.dxf")) == ["1", "2"]
+
+
+def test_marks_stand_in_the_layout_that_was_read(here: Path) -> None:
+    doc = ezdxf.readfile(WALL)
+    sheet = doc.layouts.new("Sheet")
+    for each in list(doc.modelspace()):
+        doc.modelspace().move_to_layout(each, sheet)
+    doc.saveas("sheet.dxf")
+    read = ["--layout", "Sheet", "--link", "wall.pdf", *LAYERS]
+    assert main(["mark", "sheet.dxf", "-o", "out.dxf", *read]) == FAULTS
+    marked = ezdxf.readfile("out.dxf")
+    words = [e.dxf.text for e in marked.layout("Sheet").query(f'TEXT[layer=="{FLAGS}"]')]
+    assert words == ["1", "2"]
+    assert len(marked.modelspace()) == 0
+    assert main(["mark", "out.dxf", "-o", "again.dxf", *read]) == FAULTS
+    assert Path("again.dxf").read_bytes() == Path("out.dxf").read_bytes()
+
+
 def test_findings_of_several_drawings_are_one_table(here: Path) -> None:
     assert main(["table", WALL, WINDOW, "-o", "found.csv", *LAYERS]) == FAULTS
     found = rows(here / "found.csv")
@@ -123,25 +194,42 @@ def test_a_project_gives_a_workbook_with_verdicts_and_its_photographs(project: P
     assert Path("photos/IMG_0042.jpg").read_bytes() == SILL.data
 
 
-def test_a_project_gives_its_own_names_to_the_topics_of_bcf(project: Path) -> None:
+def test_topics_of_bcf_are_called_the_same_before_and_after_the_project_is_saved(
+    project: Path,
+) -> None:
     assert main(["exchange", str(project), "-o", "a.bcf"]) == FAULTS
     assert main(["exchange", str(project), "-o", "b.bcf"]) == FAULTS
     one, two = (to_json(BytesIO(Path(name).read_bytes())) for name in ("a.bcf", "b.bcf"))
     assert [topic["guid"] for topic in one] == [topic["guid"] for topic in two]
     states = {topic["topic_status"]: topic["comments"] for topic in one}
     assert states["Mended"][0]["author"] == "Ida"
-    main(["exchange", WALL, "-o", "c.bcf", *LAYERS])
+    assert main(["exchange", WALL, WINDOW, "-o", "c.bcf", *LAYERS]) == FAULTS
     other = to_json(BytesIO(Path("c.bcf").read_bytes()))
-    assert not {topic["guid"] for topic in one} & {topic["guid"] for topic in other}
+    names = {topic["guid"] for topic in other}
+    assert {topic["guid"] for topic in one} < names
+    assert main(["exchange", WINDOW, "-o", "d.bcf", *LAYERS]) == FAULTS
+    assert {t["guid"] for t in to_json(BytesIO(Path("d.bcf").read_bytes()))} < names
+
+
+def test_findings_of_a_set_say_which_drawing_they_are_of(house: Path) -> None:
+    names = {"wall-base-faulty.dxf", "window-faulty.dxf"}
+    assert main(["table", str(house), "-o", "found.csv"]) == FAULTS
+    assert {row["Drawing"] for row in rows(Path("found.csv"))} == names
+    assert main(["exchange", str(house), "-o", "found.bcf"]) == FAULTS
+    assert main(["exchange", WALL, WINDOW, "-o", "bare.bcf", *LAYERS]) == FAULTS
+    for name in ("found.bcf", "bare.bcf"):
+        with ZipFile(name) as archive:
+            texts = [
+                archive.read(n).decode() for n in archive.namelist() if n.endswith("markup.bcf")
+            ]
+        assert {re.search("<Filename>(.*)<", text)[1] for text in texts} == names
 
 
 @pytest.mark.parametrize(
     ("arguments", "sentence"),
     [
-        (
-            ["mark", WALL, "-o", "out.dxf", "--layout", "A1"],
-            "Marks are written into the model only",
-        ),
+        (["mark", WALL, "-o", "out.dxf", "--layout", "A1"], "has no layout “A1”"),
+        (["mark", WALL, SOUND, "-o", "out.dxf"], "there are 2 drawings, each to be a file of its"),
         (["table", WALL, "-o", "out.ods"], "out.ods: name a file that ends in .csv or .xlsx."),
         (["table", "none.dxf", "-o", "out.csv"], "There is no file “none.dxf”"),
         (["exchange", "none.json", "-o", "out.bcf"], "none.json"),

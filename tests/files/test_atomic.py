@@ -11,7 +11,7 @@ import pytest
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files import atomic
-from enclosure_app.files.atomic import write_atomically
+from enclosure_app.files.atomic import made_folder, write_atomically
 
 MANY = int(os.environ.get("ENCLOSURE_MANY", "40"))
 
@@ -111,3 +111,12 @@ def test_part_files_that_a_crash_left_long_ago_are_swept_away_and_no_other_file_
     left = {each.name for each in tmp_path.iterdir()}
     assert left == {"a.json", *names[1:]}
     assert atomic.FORGOTTEN == 3600.0
+
+
+def test_a_folder_is_made_where_it_lacks_and_a_file_of_its_name_is_said(tmp_path: Path) -> None:
+    made_folder(tmp_path / "a" / "b")
+    made_folder(tmp_path / "a" / "b")
+    assert (tmp_path / "a" / "b").is_dir()
+    (tmp_path / "file").touch()
+    with pytest.raises(EnclosureError, match=r"The folder .*file cannot be made"):
+        made_folder(tmp_path / "file")

@@ -42,6 +42,8 @@ def drawn(version: str) -> Drawing:
     space.add_text("Изоляция ⌀ 30", dxfattribs={"height": 5})
     space.add_circle((50, 50), 10)
     doc.layout("Layout1").add_text("paper")
+    if version not in ("R12", *_OLDER):
+        doc.layouts.new("Лист 2").add_text("second sheet")
     if version != "R12":
         space.add_lwpolyline([(0, 0), (5, 5), (9, 1)])
         space.add_mtext("drawn in three\nlines", dxfattribs={"layer": "Стена"})

@@ -7,7 +7,7 @@ from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.reports.handed_over import HandedOver, tables_of
+from enclosure_app.reports.handed_over import HandedOver, bcf_of, by_drawing, tables_of
 from tests.drawing import eave
 from tests.reports.decided import GONE, MENDED, PHOTOGRAPHS, result
 
@@ -16,7 +16,7 @@ PROJECT = Project(
     "Boathouse", Units.MM, (eave.section(),), "boathouse.dxf", decisions=(MENDED, GONE),
     photographs=PHOTOGRAPHS, id="1f2e",
 )  # fmt: skip
-HANDED = HandedOver(PROJECT, result(), load_limits(), PROJECT.id)
+HANDED = HandedOver(PROJECT, result(), load_limits())
 
 
 def test_tables_hold_the_findings_the_site_list_and_what_to_beware_of() -> None:
@@ -37,9 +37,34 @@ def test_what_was_seen_on_site_is_in_the_site_list() -> None:
 
 
 def test_the_order_for_bcf_knows_all_that_was_said() -> None:
-    job = HANDED.bcf_job(NOW)
-    assert (job.project, job.when, job.scope) == ("Boathouse", NOW, "1f2e")
-    assert job.history(MENDED.key, eave.section().name) == (MENDED,)
-    assert job.history("gap:other", eave.section().name) == ()
+    (found,), job = bcf_of([HANDED], NOW)
+    assert (job.project, job.when, job.scope, found.scope) == ("Boathouse", NOW, "1f2e", "1f2e")
+    assert job.photographs == PHOTOGRAPHS
+    assert found.history(MENDED.key, eave.section().name) == (MENDED,)
+    assert found.history("gap:other", eave.section().name) == ()
     untitled = replace(HANDED, project=replace(PROJECT, title=""))
-    assert untitled.bcf_job(NOW).project == "boathouse"
+    assert bcf_of([untitled], NOW)[1].project == "boathouse"
+
+
+def test_several_projects_are_one_bcf_file_each_with_what_was_said_of_it() -> None:
+    other = replace(HANDED, project=replace(PROJECT, title="Sauna", decisions=(), id="77aa"))
+    found, job = bcf_of([HANDED, other], NOW)
+    assert job.project == "Boathouse, Sauna"
+    assert [each.scope for each in found] == ["1f2e", "77aa"]
+    assert job.scope not in ("1f2e", "77aa")
+    assert job.scope == bcf_of([HANDED, other], NOW)[1].scope
+    assert found[1].history(MENDED.key, eave.section().name) == ()
+
+
+def test_what_was_found_is_told_drawing_by_drawing() -> None:
+    one, two = (
+        eave.result(section=replace(eave.section(), name=name, file=file))
+        for name, file in (("A", ""), ("B", "roof.dxf"))
+    )
+    apart = by_drawing(replace(result(), sections=(one, two, one)))
+    assert [(each.drawing.file, each.sections) for each in apart] == [
+        ("boathouse.dxf", (one, one)),
+        ("roof.dxf", (two,)),
+    ]
+    assert [s.name for s in apart[1].drawing.sections] == ["B"]
+    assert by_drawing(replace(result(), sections=()))[0].drawing.file == "boathouse.dxf"

@@ -15,11 +15,11 @@ from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
 from enclosure_app.files.atomic import write_atomically
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.report import DrawingResult, SectionResult
+from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.progress import gone_through
 from enclosure_app.reports.bcf import markup
-from enclosure_app.reports.bcf.topics import History, Said, Topic, all_labels, topics_of
+from enclosure_app.reports.bcf.topics import Found, Topic, all_labels, topics_of
 from enclosure_app.reports.names import guid
 from enclosure_app.reports.photograph_names import file_names
 
@@ -27,35 +27,30 @@ if TYPE_CHECKING:
     from enclosure_app.reports.bcf.snapshot import Pictures
 
 
-def _nothing_said(_key: str, _section: str) -> tuple[Said, ...]:
-    return ()
-
-
 @dataclass(frozen=True, slots=True)
 class BcfJob:
-    """One order for a BCF file: of which project, when it is handed over, and what people said.
+    """One order for a BCF file: of which project, and when it is handed over.
 
-    `scope` is the project's own `id`, the same in every copy, or the drawing's name.
+    `scope` is the project's own `id`, the same in every copy.
     """
 
     project: str
     when: datetime
     scope: str = ""
-    history: History = _nothing_said
     photographs: Mapping[str, Photograph] = field(default_factory=lambda: MappingProxyType({}))
 
 
-def write_bcf(path: Path, results: Sequence[DrawingResult], job: BcfJob) -> None:
+def write_bcf(path: Path, found: Sequence[Found], job: BcfJob) -> None:
     """Write the findings of drawings, with their verdicts and photographs, as a BCF file to `path`.
 
     Raises:
         EnclosureError: `path` cannot be written.
         StoppedError: it is wanted no more.
     """
-    write_atomically(path, bcf_bytes(results, job))
+    write_atomically(path, bcf_bytes(found, job))
 
 
-def bcf_bytes(results: Sequence[DrawingResult], job: BcfJob) -> bytes:
+def bcf_bytes(found: Sequence[Found], job: BcfJob) -> bytes:
     """Return the bytes of a BCF file: the same for the same findings, words and moment.
 
     Raises:
@@ -63,7 +58,7 @@ def bcf_bytes(results: Sequence[DrawingResult], job: BcfJob) -> bytes:
     """
     stream = BytesIO()
     with ZipFile(stream, "w") as archive:
-        for name, data in _files(results, job):
+        for name, data in _files(found, job):
             packed = name.endswith((".png", ".jpg"))
             entry = ZipInfo(name, job.when.timetuple()[:6])
             entry.compress_type = ZIP_STORED if packed else ZIP_DEFLATED
@@ -71,17 +66,15 @@ def bcf_bytes(results: Sequence[DrawingResult], job: BcfJob) -> bytes:
     return stream.getvalue()
 
 
-def _files(results: Sequence[DrawingResult], job: BcfJob) -> Iterator[tuple[str, bytes]]:
+def _files(found: Sequence[Found], job: BcfJob) -> Iterator[tuple[str, bytes]]:
     """Yield the name and the bytes of every file that is packed together."""
     ident = str(guid("project", job.scope or job.project))
     yield "bcf.version", markup.version()
     yield "project.bcfp", markup.project(ident, job.project)
     yield "extensions.xsd", markup.extensions(all_labels())
     names = file_names(job.photographs)
-    pictures = _Pictures(results)
-    for topic in gone_through(
-        topics_of(results, job.when, job.history, job.scope), 0.0, 1.0, each=1
-    ):
+    pictures = _Pictures(found)
+    for topic in gone_through(topics_of(found, job.when), 0.0, 1.0, each=1):
         folder = str(topic.guid)
         yield f"{folder}/markup.bcf", markup.markup(topic, names)
         if topic.finding:
@@ -93,7 +86,8 @@ def _files(results: Sequence[DrawingResult], job: BcfJob) -> Iterator[tuple[str,
 class _Pictures:
     """Draws the pictures of topics, with Qt, which is loaded only here; section by section."""
 
-    def __init__(self, results: Sequence[DrawingResult]) -> None:
+    def __init__(self, found: Sequence[Found]) -> None:
+        results = [each.result for each in found]
         self._units = {id(s): r.drawing.units for r in results for s in r.sections}
         self._of: SectionResult | None = None
         self._pictures: Pictures | None = None

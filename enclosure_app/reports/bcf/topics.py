@@ -36,6 +36,22 @@ History = Callable[[str, str], tuple[Said, ...]]
 """Everything that was said about a finding, by its key and its section, earliest first."""
 
 
+def _nothing_said(_key: str, _section: str) -> tuple[Said, ...]:
+    return ()
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """What was found in one drawing, and what people said of it.
+
+    `scope` is that of `names.finding_guid`: the `id` of its project.
+    """
+
+    result: DrawingResult
+    scope: str = ""
+    history: History = _nothing_said
+
+
 @dataclass(frozen=True, slots=True)
 class Comment:
     """Words that somebody put to a topic; `photographs` are keys of the project's."""
@@ -71,31 +87,27 @@ class Topic:
         return guid("view", str(self.guid))
 
 
-def topics_of(
-    results: Sequence[DrawingResult], now: datetime, history: History, scope: str
-) -> tuple[Topic, ...]:
+def topics_of(found: Sequence[Found], now: datetime) -> tuple[Topic, ...]:
     """Return the topics of all drawings, in walking order; `now` is when they are handed over.
 
-    The `scope` is that of `names.finding_guid`.
+    What is named twice, because a drawing was, is told once.
     """
-    pairs = [(result, section) for result in results for section in result.sections]
-    made = [
+    topics = (
         topic
-        for result, section in pairs
-        for topic in _Topics(result, section, now, history, scope).all()
-    ]
-    return tuple(made)
+        for each in found
+        for section in each.result.sections
+        for topic in _Topics(each, section, now).all()
+    )
+    return tuple({topic.guid: topic for topic in topics}.values())
 
 
 @dataclass(frozen=True, slots=True)
 class _Topics:
     """The topics of one section."""
 
-    result: DrawingResult
+    of: Found
     section: SectionResult
     now: datetime
-    history: History
-    scope: str
 
     @property
     def name(self) -> str:
@@ -110,7 +122,7 @@ class _Topics:
     def _found(self, number: int, finding: Finding) -> Topic:
         comments = self._comments(finding.key, self.section.decisions.get(finding.key))
         return Topic(
-            guid=finding_guid(finding.key, self.name, self.scope),
+            guid=finding_guid(finding.key, self.name, self.of.scope),
             index=number,
             title=f"{number}  {title(finding)}: {self.name}",
             kind=finding.severity.value.capitalize(),
@@ -118,9 +130,9 @@ class _Topics:
             labels=labels_of(finding),
             created=self._since(comments),
             author=PROGRAM,
-            description=described(finding, self.result.drawing.units),
+            description=described(finding, self.of.result.drawing.units),
             comments=comments,
-            file=PurePath(self.result.drawing.file).name,
+            file=PurePath(self.of.result.drawing.file).name,
             section=self.section,
             finding=finding,
         )
@@ -129,7 +141,7 @@ class _Topics:
         comments = self._comments(decision.key, decision)
         about = say("No longer found: {about}", about=gone_line(decision))
         return Topic(
-            guid=finding_guid(decision.key, self.name, self.scope),
+            guid=finding_guid(decision.key, self.name, self.of.scope),
             index=number,
             title=f"{GONE}: {self.name}",
             kind=GONE,
@@ -139,12 +151,12 @@ class _Topics:
             author=PROGRAM,
             description=about,
             comments=comments,
-            file=PurePath(self.result.drawing.file).name,
+            file=PurePath(self.of.result.drawing.file).name,
             section=self.section,
         )
 
     def _comments(self, key: str, decision: Decision | None) -> tuple[Comment, ...]:
-        said = self.history(key, self.name) or ((decision,) if decision else ())
+        said = self.of.history(key, self.name) or ((decision,) if decision else ())
         return tuple(_comment(each, self.now) for each in said)
 
     def _since(self, comments: Sequence[Comment]) -> datetime:

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from enclosure_app.files.dxf.own_marks import APPLICATION
+from enclosure_app.files.dxf.records import R12, R14, R2000
 from enclosure_app.model.place import Point, Points
-from enclosure_app.reports.dxf.records import R12, R14, R2000
 from enclosure_app.reports.dxf.tags import Tags, plain, shortened
 
 HYPERLINK = "PE_URL"

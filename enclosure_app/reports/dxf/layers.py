@@ -8,8 +8,8 @@ from dataclasses import dataclass
 
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.files.dxf.own_marks import PREFIX
+from enclosure_app.files.dxf.records import R2000, R2004
 from enclosure_app.model.product import Control
-from enclosure_app.reports.dxf.records import R2000, R2004
 from enclosure_app.reports.dxf.tags import Tags
 
 FLAGS, WORDS = f"{PREFIX}FLAGS", f"{PREFIX}WORDS"

@@ -1,27 +1,26 @@
 """The office's own drawing handed back with what was found marked in it.
 
 The drawing stays as it is, letter by letter; marks are plain lines, circles and texts on layers of
-their own, in the drawing's units and coordinates, sized like on a sheet at the scale that suits
-each section. They replace those of an earlier run.
+their own, in the layout that was checked, in the drawing's units and coordinates, sized like on a
+sheet at the scale that suits each section. They replace those of an earlier run.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
-from enclosure_app.files.dxf.content import content
 from enclosure_app.files.dxf.document import open_document
 from enclosure_app.language import say
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import DrawingResult
 from enclosure_app.reports.dxf.entities import Ring, Shape, Way, Words
 from enclosure_app.reports.dxf.layers import mark_layers
+from enclosure_app.reports.dxf.places import Placed, placed, spaces_of
 from enclosure_app.reports.dxf.room import Room
 from enclosure_app.reports.dxf.section import Look, SectionMarker, scale_of
-from enclosure_app.reports.dxf.source import is_drawn_in, lines_by_handle
 from enclosure_app.reports.dxf.splice import with_marks
 from enclosure_app.reports.dxf.words import column
 
@@ -58,11 +57,9 @@ def write_dxf(
                 "{file} is the drawing itself: write the marked one under another name.", file=path
             )
         )
-    factor = result.drawing.units.in_mm
-    drawn = content(open_document(source), all_layers=True).items
-    lines = lines_by_handle(drawn, factor)
-    own = tuple(each for each in result.sections if is_drawn_in(each, lines))
-    if result.sections and not own:
+    spaces = spaces_of(open_document(source))
+    there = placed(result.sections, spaces, result.drawing.units)
+    if result.sections and not there:
         raise EnclosureError(
             say(
                 "{file} is not the drawing that was checked: none of its lines stand where they "
@@ -70,35 +67,33 @@ def write_dxf(
                 file=source,
             )
         )
-    room = Room.beside(drawn, factor)
-    data = marked(source.read_bytes(), replace(result, sections=own), job, room)
-    write_atomically(path, data)
-    return tuple(each.section.name for each in result.sections if each not in own)
+    write_atomically(path, marked(source.read_bytes(), there, job))
+    own = {id(section) for each in there for section in each.sections}
+    return tuple(each.section.name for each in result.sections if id(each) not in own)
 
 
-def marked(
-    data: bytes, result: DrawingResult, job: MarkJob = _PLAIN, room: Room | None = None
-) -> bytes:
-    """Return the bytes of a DXF drawing with what was found in it marked.
-
-    `room` says what is drawn already, in mm, so that flags and words do not cover it.
+def marked(data: bytes, there: Sequence[Placed], job: MarkJob = _PLAIN) -> bytes:
+    """Return the bytes of a DXF drawing with what was found in its layouts marked.
 
     Raises:
         EnclosureError: the drawing stops in the middle.
     """
-    units, theme = result.drawing.units, load_theme()
-    look = Look(units, theme, job.sheet, job.scope)
-    shapes = (_scaled(each, 1 / units.in_mm) for each in shapes_of(result, look, room or Room()))
-    ratios = [scale_of(each, units) for each in result.sections]
-    dash = max(ratios, default=1.0) / units.in_mm
-    return with_marks(data, shapes, mark_layers(theme), dash_unit=dash)
+    theme = load_theme()
+    shapes: dict[str, list[Shape]] = {}
+    for each in there:
+        look = Look(each.units, theme, job.sheet, job.scope)
+        made = (_scaled(shape, 1 / each.units.in_mm) for shape in shapes_of(each, look))
+        shapes.setdefault(each.space.block, []).extend(made)
+    dashes = [scale_of(s, each.units) / each.units.in_mm for each in there for s in each.sections]
+    return with_marks(data, shapes, mark_layers(theme), dash_unit=max(dashes, default=1.0))
 
 
-def shapes_of(result: DrawingResult, look: Look, room: Room) -> Iterator[Shape]:
-    """Yield the marks of all sections of a drawing, in mm."""
-    for each in result.sections:
+def shapes_of(there: Placed, look: Look) -> Iterator[Shape]:
+    """Yield the marks of the sections of a layout, in mm, beside what is drawn in it."""
+    room = Room.beside(there.space.items, there.units.in_mm)
+    for each in there.sections:
         yield from SectionMarker(each, look, room).shapes()
-    for each in result.sections:
+    for each in there.sections:
         yield from column(each, look, room)
 
 

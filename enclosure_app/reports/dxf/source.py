@@ -1,16 +1,8 @@
-"""Which drawing a project was read from, and which of its sections lie in a given drawing."""
+"""Where a project's drawing is, and the marked-up sheet that goes with it."""
 
-from collections.abc import Iterable, Mapping
-from math import dist
+from collections.abc import Sequence
+from itertools import chain, count
 from pathlib import Path, PureWindowsPath
-
-from enclosure_app.files.dxf.raw import Raw, RawPath
-from enclosure_app.model.place import Area, Points
-from enclosure_app.model.report import SectionResult
-from enclosure_app.model.section import Piece
-
-_NEAR = 1.0  # mm: a corner that was not moved since it was read
-_MOST = 0.5  # so many of a section's lines have to stand where the drawing has them
 
 
 def drawing_of_project(source: str, beside: Path | None) -> Path | None:
@@ -20,37 +12,28 @@ def drawing_of_project(source: str, beside: Path | None) -> Path | None:
     """
     if not source:
         return None
-    name = PureWindowsPath(source).name  # a project may come from another system
-    there = [Path(source), *([beside.parent / source, beside.parent / name] if beside else ())]
+    near = [beside.parent / source, beside.parent / file_name(source)] if beside else []
+    there = [Path(source), *near]
     return next((path for path in there if path.is_file()), None)
 
 
-def is_drawn_in(result: SectionResult, items: Mapping[str, Points]) -> bool:
-    """Whether a section was read from a drawing, of which `items` are the lines by handle, in mm.
-
-    Handles alone do not tell, since every drawing counts from 1: lines have to stand where they
-    stood. A section without lines of any drawing, which somebody sketched, is taken to be.
-    """
-    read = [piece for piece in result.section.pieces if piece.handles]
-    return not read or sum(_stands(each, items) for each in read) >= _MOST * len(read)
-
-
-def lines_by_handle(items: Iterable[Raw], factor: float) -> dict[str, Points]:
-    """Return the corners of a drawing's lines by handle; `factor` makes mm of its units."""
-    return {
-        item.tag.handle: tuple((x * factor, y * factor) for x, y in item.points)
-        for item in items
-        if isinstance(item, RawPath)
-    }
-
-
-def _stands(piece: Piece, items: Mapping[str, Points]) -> bool:
-    corners = piece.shape.outer if isinstance(piece.shape, Area) else piece.shape.points
-    drawn = [point for handle in piece.handles for point in items.get(handle, ())]
-    return any(dist(corner, point) <= _NEAR for corner in corners for point in drawn)
+def file_name(source: str) -> str:
+    """Return a drawing's name without its folder; a project may come from another system."""
+    return PureWindowsPath(source).name
 
 
 def sheet_beside(output: Path, source: Path) -> str:
     """Return the name of the marked-up sheet in the folder of `output`, "" where there is none."""
     names = (output.with_suffix(".pdf").name, source.with_suffix(".pdf").name)
     return next((name for name in names if output.with_name(name).is_file()), "")
+
+
+def marked_names(sources: Sequence[Path], folder: Path) -> tuple[Path, ...]:
+    """Return what marked drawings are called in a folder: as before, ``-marked``, no two the same."""
+    taken: dict[str, Path] = {}
+    for source in sources:
+        numbers = chain([""], (f"-{number}" for number in count(2)))
+        names = (f"{source.stem}-marked{number}.dxf" for number in numbers)
+        name = next(each for each in names if each.casefold() not in taken)
+        taken[name.casefold()] = folder / name
+    return tuple(taken.values())

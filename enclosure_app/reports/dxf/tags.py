@@ -7,8 +7,8 @@ from io import BytesIO
 from ezdxf.lldxf.tagwriter import BinaryTagWriter
 from ezdxf.tools.codepage import toencoding
 
+from enclosure_app.files.dxf.records import R2007, DxfRecords
 from enclosure_app.files.dxf.salvage import escaped
-from enclosure_app.reports.dxf.records import R2007, DxfRecords
 
 Value = str | int | float
 Tags = list[tuple[int, Value]]

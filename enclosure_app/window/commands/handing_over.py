@@ -1,13 +1,16 @@
 """Handing over what was found: marks in the office's own drawing, tables, a file for a coordinator."""
 
 from collections.abc import Callable, Sequence
-from pathlib import Path
+from pathlib import Path, PureWindowsPath
 from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
+from enclosure_app.model.project import drawing_of
+from enclosure_app.model.report import DrawingResult
 from enclosure_app.progress import Progress, listening
+from enclosure_app.reports.dxf.source import drawing_of_project, marked_names
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.fittings import Fittings
 
@@ -25,29 +28,44 @@ class HandOverCommands(QObject):
         self._fittings = fittings
 
     def mark_drawing(self) -> None:
-        """Ask for what to write, and mark the drawing that the project was read from."""
-        source = self._source()
-        if source is None:
-            return
-        proposed = str(source.with_name(f"{source.stem}-marked.dxf"))
+        """Ask for what to write, and mark the drawings that the project was read from."""
+        sources = self._sources()
+        if len(sources) == 1:
+            self._mark_one(sources[0])
+        elif sources:
+            title = self.tr("Folder for the drawings with what was found marked in them")
+            begin = str(sources[0].parent)
+            name = QFileDialog.getExistingDirectory(self._fittings.window, title, begin)
+            if name:
+                self.mark_to(marked_names(sources, Path(name)), sources)
+
+    def _mark_one(self, source: Path) -> None:
+        proposed = str(*marked_names([source], source.parent))
         title = self.tr("Write the drawing with what was found marked in it")
         path = self._asked(title, proposed, (".dxf",), "DXF (*.dxf)")
         if path:
-            self.mark_to(path, source)
+            self.mark_to([path], [source])
 
-    def mark_to(self, path: Path, source: Path) -> None:
-        """Write a drawing again with what was found marked in it."""
+    def mark_to(self, paths: Sequence[Path], sources: Sequence[Path]) -> None:
+        """Write the drawings of the project again with what was found marked in them."""
         from enclosure_app.window.filing import handing  # noqa: PLC0415  after the window is seen
 
         def tell(left_out: Sequence[str]) -> None:
-            told = self.tr("The marked drawing is written: {}").format(path)
+            told = self._marked(paths)
             if left_out:
                 names = ", ".join(left_out)
                 told += " " + self.tr("Not drawn in it, so left out: {}.").format(names)
             self._fittings.messages.say(told)
 
         opened = self._opened()
-        self._issue(path, lambda: handing.mark(path, source, opened), tell)
+        self._issue(paths[0], lambda: handing.mark(paths, sources, opened), tell)
+
+    def _marked(self, paths: Sequence[Path]) -> str:
+        if len(paths) == 1:
+            return self.tr("The marked drawing is written: {}").format(paths[0])
+        names = ", ".join(path.name for path in paths)
+        told = self.tr("The marked drawings are written to {}: {}.")
+        return told.format(paths[0].parent, names)
 
     def write_table(self) -> None:
         """Ask where, and write the findings and the site list as a table."""
@@ -97,18 +115,36 @@ class HandOverCommands(QObject):
         fittings = self._fittings
         return Open(fittings.document.project, tuple(fittings.checking.results))
 
-    def _source(self) -> Path | None:
-        """Return the drawing to be marked; one that is not where it was is asked for."""
-        from enclosure_app.reports.dxf.source import drawing_of_project  # noqa: PLC0415  as above
+    def _sources(self) -> list[Path]:
+        """Return the drawings to be marked; one that is not where it was is asked for.
 
-        fittings = self._fittings
-        source = drawing_of_project(fittings.document.project.source, fittings.filing.source)
-        if source:
-            return source
+        There are none where the person did not say where one is.
+        """
+        sources: list[Path] = []
+        for name in self._drawings():
+            source = drawing_of_project(name, self._fittings.filing.source) or self._ask_for(name)
+            if source is None:
+                return []
+            sources.append(source)
+        return sources
+
+    def _drawings(self) -> list[str]:
+        """Return the drawings of the project as they were named, "" where there is none."""
+        from enclosure_app.reports.handed_over import by_drawing  # noqa: PLC0415  as above
+
+        drawing = drawing_of(self._fittings.document.project)
+        found = tuple(each for each in self._fittings.checking.results if each.section.pieces)
+        return [each.drawing.file for each in by_drawing(DrawingResult(drawing, found))]
+
+    def _ask_for(self, name: str) -> Path | None:
         title = self.tr("Which drawing is to be marked?")
+        if name:
+            title = self.tr("Where is {}, which is to be marked?").format(
+                PureWindowsPath(name).name
+            )
         kinds = self.tr("Drawings") + " (*.dxf *.DXF)"
-        name, _ = QFileDialog.getOpenFileName(fittings.window, title, "", kinds)
-        return Path(name) if name else None
+        chosen, _ = QFileDialog.getOpenFileName(self._fittings.window, title, "", kinds)
+        return Path(chosen) if chosen else None
 
     def _stem(self, ending: str) -> str:
         """Return the name that is proposed: the drawing's, beside it."""

@@ -11,7 +11,7 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.reports.bcf.archive import write_bcf
 from enclosure_app.reports.dxf.marks import MarkJob, write_dxf
 from enclosure_app.reports.dxf.source import sheet_beside
-from enclosure_app.reports.handed_over import HandedOver, tables_of
+from enclosure_app.reports.handed_over import HandedOver, bcf_of, tables_of
 from enclosure_app.reports.photograph_names import write_photographs
 from enclosure_app.reports.tables.csv_file import write_csv
 from enclosure_app.reports.tables.xlsx_file import write_xlsx
@@ -33,18 +33,24 @@ class Open:
             EnclosureError: there is no such rule book.
         """
         found = drawn(self.project, self.results)
-        return HandedOver(self.project, found, limits_of(self.project), self.project.id)
+        return HandedOver(self.project, found, limits_of(self.project))
 
 
-def mark(path: Path, source: Path, opened: Open) -> Sequence[str]:
-    """Write a drawing again with what was found marked in it; return what is not drawn in it.
+def mark(paths: Sequence[Path], sources: Sequence[Path], opened: Open) -> Sequence[str]:
+    """Write the drawings of a project again with what was found marked in them.
+
+    `paths` and `sources` are those of its drawings, in their order. Returns the names of sections
+    that are not drawn in theirs.
 
     Raises:
-        EnclosureError: as for `reports.dxf_marks.write_dxf`.
+        EnclosureError: as for `reports.dxf.marks.write_dxf`.
     """
     handed = opened.handed
-    job = MarkJob(sheet_beside(path, source), handed.scope)
-    return write_dxf(path, source, handed.result, job)
+    left_out: list[str] = []
+    for path, source, result in zip(paths, sources, handed.results, strict=True):
+        job = MarkJob(sheet_beside(path, source), handed.project.id)
+        left_out += write_dxf(path, source, result, job)
+    return left_out
 
 
 def tabulate(path: Path, opened: Open) -> Path | None:
@@ -73,5 +79,4 @@ def exchange(path: Path, opened: Open) -> None:
     Raises:
         EnclosureError: the disk refuses.
     """
-    handed = opened.handed
-    write_bcf(path, (handed.result,), handed.bcf_job(datetime.now(UTC)))
+    write_bcf(path, *bcf_of([opened.handed], datetime.now(UTC)))

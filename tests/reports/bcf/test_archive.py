@@ -24,6 +24,7 @@ from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.said.remark import Remark
 from enclosure_app.progress import Progress, StoppedError, listening
 from enclosure_app.reports.bcf.archive import BcfJob, bcf_bytes, write_bcf
+from enclosure_app.reports.bcf.topics import Found
 from enclosure_app.reports.names import finding_guid
 from tests.drawing import eave
 from tests.reports.decided import GONE, MENDED, NAMELESS, PHOTOGRAPHS, SILL, result
@@ -38,18 +39,19 @@ def said(key: str, section: str) -> tuple[Decision | Remark, ...]:
     return {MENDED.key: (MENDED, ASKED), GONE.key: (GONE,)}.get(key, ())
 
 
-JOB = BcfJob("Boathouse", WHEN, "1f2e", said, PHOTOGRAPHS)
+JOB = BcfJob("Boathouse", WHEN, "1f2e", PHOTOGRAPHS)
+FOUND = [Found(result(), "1f2e", said)]
 
 
 @pytest.fixture(scope="module")
 def archive() -> Iterator[ZipFile]:
-    with ZipFile(BytesIO(bcf_bytes([result()], JOB))) as opened:
+    with ZipFile(BytesIO(bcf_bytes(FOUND, JOB))) as opened:
         yield opened
 
 
 @pytest.fixture(scope="module")
 def read() -> dict[str, dict[str, Any]]:
-    topics = to_json(BytesIO(bcf_bytes([result()], JOB)))
+    topics = to_json(BytesIO(bcf_bytes(FOUND, JOB)))
     return {topic["guid"]: topic for topic in topics}
 
 
@@ -147,19 +149,20 @@ def test_every_finding_has_its_picture_and_the_photographs_that_were_taken(
 
 
 def test_a_later_export_says_more_of_the_same_topics() -> None:
-    later = bcf_bytes([eave.drawing()], replace(JOB, when=WHEN.replace(month=4)))
+    later = bcf_bytes([Found(eave.drawing(), "1f2e")], replace(JOB, when=WHEN.replace(month=4)))
     with ZipFile(BytesIO(later)) as opened:
         folders = {name.partition("/")[0] for name in opened.namelist() if "/" in name}
     assert folders == {str(finding_guid(f.key, NAME, "1f2e")) for f in eave.result().findings}
 
 
 def test_the_same_gives_the_same_bytes() -> None:
-    assert bcf_bytes([result()], JOB) == bcf_bytes([result()], JOB)
+    assert bcf_bytes(FOUND, JOB) == bcf_bytes(FOUND, JOB)
 
 
 def test_a_verdict_without_a_history_is_told_all_the_same() -> None:
     topics = {
-        t["guid"]: t for t in to_json(BytesIO(bcf_bytes([result()], BcfJob("", WHEN, "1f2e"))))
+        t["guid"]: t
+        for t in to_json(BytesIO(bcf_bytes([Found(result(), "1f2e")], BcfJob("", WHEN, "1f2e"))))
     }
     (comment,) = topics[str(finding_guid(MENDED.key, NAME, "1f2e"))]["comments"]
     assert comment["author"] == "Ida"
@@ -168,21 +171,23 @@ def test_a_verdict_without_a_history_is_told_all_the_same() -> None:
 def test_any_words_make_sound_xml() -> None:
     odd = replace(eave.GAP, message="bell\x07 <&> \udce4 \U0001f3e0", advice="\x00")
     drawing: DrawingResult = eave.drawing(eave.result(findings=(odd,)))
-    (topic,) = to_json(BytesIO(bcf_bytes([drawing], BcfJob("<&>", WHEN))))
+    (topic,) = to_json(BytesIO(bcf_bytes([Found(drawing)], BcfJob("<&>", WHEN))))
     assert topic["description"].startswith("bell  <&>   \U0001f3e0")
 
 
 def test_it_is_written_whole_or_not_at_all(tmp_path: Path) -> None:
     path = tmp_path / "findings.bcf"
-    write_bcf(path, [result()], JOB)
-    assert path.read_bytes() == bcf_bytes([result()], JOB)
+    write_bcf(path, FOUND, JOB)
+    assert path.read_bytes() == bcf_bytes(FOUND, JOB)
     with pytest.raises(EnclosureError, match="cannot be written"):
-        write_bcf(tmp_path / "none" / "out.bcf", [eave.drawing(eave.result(findings=()))], JOB)
+        write_bcf(
+            tmp_path / "none" / "out.bcf", [Found(eave.drawing(eave.result(findings=())))], JOB
+        )
 
 
 def test_it_ends_when_it_is_wanted_no_more(tmp_path: Path) -> None:
     progress = Progress()
     progress.stop()
     with pytest.raises(StoppedError), listening(progress.tell):
-        write_bcf(tmp_path / "out.bcf", [result()], JOB)
+        write_bcf(tmp_path / "out.bcf", FOUND, JOB)
     assert list(tmp_path.iterdir()) == []

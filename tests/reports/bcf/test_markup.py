@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta, timezone
 from xml.etree import ElementTree as ET
 
 from enclosure_app.reports.bcf.markup import markup, photographs_of, project, version
-from enclosure_app.reports.bcf.topics import Topic, topics_of
+from enclosure_app.reports.bcf.topics import Found, Topic, topics_of
 from enclosure_app.reports.photograph_names import file_names
 from tests.reports.decided import NAMELESS, PHOTOGRAPHS, SILL, result
 
@@ -13,7 +13,7 @@ NOW = datetime(2026, 3, 5, 1, 30, tzinfo=timezone(timedelta(hours=2)))
 
 
 def topic() -> Topic:
-    return topics_of([result()], NOW, lambda _key, _section: (), "")[0]
+    return topics_of([Found(result())], NOW)[0]
 
 
 def test_moments_are_written_in_utc() -> None:

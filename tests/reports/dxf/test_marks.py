@@ -14,9 +14,12 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.files.reading import ReadOptions, read_drawing
+from enclosure_app.model.drawing import Units
 from enclosure_app.model.report import DrawingResult, Report
 from enclosure_app.reports.dxf.layers import FLAGS
 from enclosure_app.reports.dxf.marks import MarkJob, marked, write_dxf
+from enclosure_app.reports.dxf.places import Placed, Space
+from enclosure_app.reports.dxf.splice import MODEL
 from enclosure_app.reports.json_report import to_json
 from enclosure_app.rules import RULES
 from tests.drawing import eave
@@ -96,7 +99,8 @@ def test_a_drawing_that_is_gone_is_refused_and_nothing_is_written(tmp_path: Path
 
 
 def test_without_a_sheet_links_name_the_finding() -> None:
-    data = marked((SAMPLES / "ridge.dxf").read_bytes(), eave.drawing())
+    wall = Placed(Space(MODEL), Units.MM, (eave.result(),))
+    data = marked((SAMPLES / "ridge.dxf").read_bytes(), [wall])
     assert b"urn:uuid:" in data
     assert data.count(eave.GAP.key.encode()) > 4
 

@@ -1,29 +1,13 @@
-"""Where a project's drawing is, and which sections lie in it."""
+"""Where a project's drawing is, and the sheet that goes with it."""
 
-from dataclasses import replace
 from pathlib import Path
 
-from enclosure_app.files.dxf.raw import RawPath, RawText, Tag
-from enclosure_app.model.place import Line
-from enclosure_app.model.section import Piece
 from enclosure_app.reports.dxf.source import (
     drawing_of_project,
-    is_drawn_in,
-    lines_by_handle,
+    file_name,
+    marked_names,
     sheet_beside,
 )
-from tests.drawing import eave
-
-ITEMS = {"2F": ((0.0, 0.0), (0.0, 900.0)), "31": ((3.0, 800.0), (3.0, 2000.0))}
-
-
-def section(*pieces: Piece) -> bool:
-    drawn = replace(eave.section(), pieces=pieces)
-    return is_drawn_in(eave.result(section=drawn), ITEMS)
-
-
-def piece(handle: str, *points: tuple[float, float]) -> Piece:
-    return Piece(handle or "sketched", "wall-sheet", Line(points), (handle,) if handle else ())
 
 
 def test_a_drawing_is_found_as_it_was_named_or_beside_its_project(tmp_path: Path) -> None:
@@ -40,24 +24,6 @@ def test_a_drawing_is_found_as_it_was_named_or_beside_its_project(tmp_path: Path
     assert drawing_of_project("", project) is None
 
 
-def test_a_section_is_drawn_where_its_lines_stand() -> None:
-    stands = piece("2F", (0.4, 900.3), (50.0, 900.0))
-    elsewhere = piece("31", (5000.0, 0.0), (5000.0, 900.0))
-    assert section(stands)
-    assert not section(elsewhere)
-    assert section(stands, elsewhere), "one of two may have been moved by hand"
-    assert not section(stands, elsewhere, piece("99", (1.0, 1.0), (2.0, 2.0)))
-    assert section(piece("", (7.0, 7.0), (8.0, 8.0))), "sketched by hand"
-
-
-def test_lines_are_taken_in_mm() -> None:
-    items = [
-        RawPath(Tag("LINE", "2F", "a"), ((0, 0), (1, 2))),
-        RawText(Tag("TEXT", "3", "a"), "x", (0, 0)),
-    ]
-    assert lines_by_handle(items, 25.4) == {"2F": ((0, 0), (25.4, 50.8))}
-
-
 def test_a_sheet_of_either_name_beside_the_marked_drawing_is_found(tmp_path: Path) -> None:
     output, source = tmp_path / "marked.dxf", Path("office/eave.dxf")
     assert sheet_beside(output, source) == ""
@@ -65,3 +31,13 @@ def test_a_sheet_of_either_name_beside_the_marked_drawing_is_found(tmp_path: Pat
     assert sheet_beside(output, source) == "eave.pdf"
     (tmp_path / "marked.pdf").touch()
     assert sheet_beside(output, source) == "marked.pdf"
+
+
+def test_marked_drawings_of_one_folder_have_names_of_their_own() -> None:
+    sources = [Path("a/eave.dxf"), Path("b/Eave.DXF"), Path("b/ridge.dxf")]
+    names = [path.name for path in marked_names(sources, Path("out"))]
+    assert names == ["eave-marked.dxf", "Eave-marked-2.dxf", "ridge-marked.dxf"]
+
+
+def test_a_drawing_has_its_name_on_any_system() -> None:
+    assert file_name("D:\\jobs\\eave.dxf") == file_name("jobs/eave.dxf") == "eave.dxf"

@@ -17,14 +17,14 @@ from enclosure_app.files.dxf.document import open_document
 from enclosure_app.files.dxf.words import printable
 from enclosure_app.reports.dxf.entities import Shape
 from enclosure_app.reports.dxf.layers import FLAGS, WORDS, mark_layers
-from enclosure_app.reports.dxf.splice import with_marks, without_marks
+from enclosure_app.reports.dxf.splice import MODEL, with_marks, without_marks
 from tests.reports.dxf_drawings import FORMS, FREE, SHAPES, VERSIONS, inventory, written
 
 LAYERS = mark_layers(load_theme())
 
 
 def put(data: bytes, shapes: tuple[Shape, ...] = SHAPES) -> bytes:
-    return with_marks(data, shapes, LAYERS)
+    return with_marks(data, {MODEL: shapes}, LAYERS)
 
 
 def insertions(before: bytes, after: bytes) -> list[bytes]:
@@ -173,7 +173,7 @@ def test_dashes_are_as_long_in_a_drawing_that_stretches_all_lines(tmp_path: Path
         doc.header["$LTSCALE"] = scale
         path = tmp_path / "scaled.dxf"
         doc.saveas(path)
-        path.write_bytes(with_marks(path.read_bytes(), SHAPES, LAYERS, dash_unit=10.0))
+        path.write_bytes(with_marks(path.read_bytes(), {MODEL: SHAPES}, LAYERS, 10.0))
         kind = ezdxf.readfile(path).linetypes.get("ENCLOSURE-CHECK-AIR")
         lengths.append(kind.pattern_tags.tags.get_first_value(49) * scale)
     assert lengths == pytest.approx([24.0, 24.0])
@@ -236,9 +236,33 @@ def test_a_file_that_stops_in_the_middle_is_refused_in_one_sentence(form: str) -
         put(data[:end])
 
 
-def test_marks_are_for_the_model_alone() -> None:
-    with pytest.raises(EnclosureError, match="“Layout1” was checked"):
-        with_marks(written("R2000", "lf"), SHAPES, LAYERS, layout="Layout1")
+@pytest.mark.parametrize("form", FORMS)
+@pytest.mark.parametrize("version", VERSIONS)
+def test_marks_stand_in_the_layout_that_was_checked(
+    version: str, form: str, tmp_path: Path
+) -> None:
+    """The layout shown last stands among the entities, any other within its block."""
+    path = tmp_path / "sheets.dxf"
+    path.write_bytes(written(version, form))
+    before = inventory(path, FREE)
+    names = [each.name for each in ezdxf.readfile(path).layouts]
+    for name in names:
+        block = ezdxf.readfile(path).layout(name).block_record_name
+        path.write_bytes(with_marks(path.read_bytes(), {block: SHAPES}, LAYERS))
+        doc = ezdxf.readfile(path)
+        found = {
+            each.name: [e.dxftype() for e in each if e.dxf.layer == FLAGS] for each in doc.layouts
+        }
+        assert [each for each, kinds in found.items() if kinds] == [name]
+        assert found[name][-2:] == ["CIRCLE", "TEXT"]
+        assert inventory(path, FREE) == before
+        assert not doc.audit().errors
+    assert len(names) == (2 if version in ("R12", "R13", "R14") else 3)
+
+
+def test_a_layout_that_the_file_does_not_hold_is_refused_in_one_sentence() -> None:
+    with pytest.raises(EnclosureError, match="save it again as DXF"):
+        with_marks(written("R2000", "lf"), {"*Paper_Space9": SHAPES}, LAYERS)
 
 
 @settings(max_examples=25, deadline=None)

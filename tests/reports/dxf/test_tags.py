@@ -3,7 +3,7 @@
 import pytest
 from ezdxf.lldxf.tagger import binary_tags_loader
 
-from enclosure_app.reports.dxf.records import SIGNATURE, DxfRecords
+from enclosure_app.files.dxf.records import SIGNATURE, DxfRecords
 from enclosure_app.reports.dxf.tags import LONGEST, encoded, fits_a_line, plain, shortened
 from tests.reports.dxf_drawings import written
 

@@ -1,13 +1,20 @@
 """What is handed over of an open project, without the window."""
 
+from io import BytesIO
 from pathlib import Path
+
+import ezdxf
+from bcf_api_xml import to_json
 
 from enclosure_app.checker import check_drawing
 from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.opening import Wish, limits_of, read_project
+from enclosure_app.files.project.file import load_project, save_project
 from enclosure_app.model.project import drawing_of
+from enclosure_app.reports.dxf.layers import FLAGS
 from enclosure_app.resources import sample
 from enclosure_app.rules import RULES
+from enclosure_app.window.apart.orders import Order, read_order
 from enclosure_app.window.filing.handing import Open, exchange, mark, tabulate
 
 
@@ -19,9 +26,10 @@ def opened() -> Open:
 
 def test_marks_lead_to_the_sheet_that_lies_beside_them(tmp_path: Path) -> None:
     wall = opened()
-    assert mark(tmp_path / "a.dxf", sample("wall-base-faulty.dxf"), wall) == ()
+    source = sample("wall-base-faulty.dxf")
+    assert mark([tmp_path / "a.dxf"], [source], wall) == []
     (tmp_path / "b.pdf").touch()
-    mark(tmp_path / "b.dxf", sample("wall-base-faulty.dxf"), wall)
+    mark([tmp_path / "b.dxf"], [source], wall)
     assert b"urn:uuid:" in (tmp_path / "a.dxf").read_bytes()
     assert b"b.pdf" in (tmp_path / "b.dxf").read_bytes()
     assert b"urn:uuid:" not in (tmp_path / "b.dxf").read_bytes()
@@ -32,8 +40,30 @@ def test_a_project_without_photographs_makes_no_folder(tmp_path: Path) -> None:
     assert [each.name for each in tmp_path.iterdir()] == ["a.csv"]
 
 
-def test_the_scope_is_the_projects_own_in_every_copy(tmp_path: Path, qapp: object) -> None:
-    wall = opened()
-    assert wall.handed.scope == wall.project.id
-    exchange(tmp_path / "a.bcf", wall)
-    assert (tmp_path / "a.bcf").read_bytes()[:2] == b"PK"
+def topics(path: Path) -> list[str]:
+    return [topic["guid"] for topic in to_json(BytesIO(path.read_bytes()))]
+
+
+def test_topics_are_called_the_same_in_every_session_and_once_it_is_saved(
+    tmp_path: Path, qapp: object
+) -> None:
+    today, tomorrow = opened(), opened()
+    exchange(tmp_path / "today.bcf", today)
+    exchange(tmp_path / "tomorrow.bcf", tomorrow)
+    assert topics(tmp_path / "today.bcf") == topics(tmp_path / "tomorrow.bcf") != []
+    save_project(today.project, tmp_path / "wall.enclosure.json")
+    saved = Open(load_project(tmp_path / "wall.enclosure.json"), today.results)
+    exchange(tmp_path / "saved.bcf", saved)
+    assert topics(tmp_path / "saved.bcf") == topics(tmp_path / "today.bcf")
+
+
+def test_each_drawing_of_a_project_is_marked_by_itself(tmp_path: Path, qapp: object) -> None:
+    sources = [sample("wall-base-faulty.dxf"), sample("window-faulty.dxf")]
+    project = read_order(Order(tuple(sources), layers=sample("layers.toml")))
+    both = Open(project, check_drawing(drawing_of(project), limits_of(project)).sections)
+    assert [each.drawing.file for each in both.handed.results] == [*map(str, sources)]
+    assert mark([tmp_path / "a.dxf", tmp_path / "b.dxf"], sources, both) == []
+    found = [sum(len(s.findings) for s in each.sections) for each in both.handed.results]
+    for name, number in zip("ab", found, strict=True):
+        rings = ezdxf.readfile(tmp_path / f"{name}.dxf").modelspace().query("CIRCLE")
+        assert sum(ring.dxf.layer == FLAGS for ring in rings) == number > 0

@@ -6,7 +6,7 @@ import pytest
 from ezdxf.lldxf.tagger import ascii_tags_loader, binary_tags_loader
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.reports.dxf.records import DxfRecords
+from enclosure_app.files.dxf.records import DxfRecords
 from tests.reports.dxf_drawings import FORMS, VERSIONS, written
 
 
