@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.content import content_of
 from enclosure_app.language import say
 
 KeyPath = tuple[str | int, ...]
@@ -78,20 +79,9 @@ def locate(text: str) -> TomlLines:
 
 
 def _text(path: Path) -> str:
-    if not path.exists():
-        raise EnclosureError(
-            say(
-                "{file}: there is no such file in {folder}.",
-                file=path.name,
-                folder=path.resolve().parent,
-            )
-        )
-    if not path.is_file():
-        raise EnclosureError(
-            say("{file}: this is not a file; name a file in TOML.", file=path.name)
-        )
+    no_file = say("{file}: this is not a file; name a file in TOML.", file=path.name)
     try:
-        return path.read_text(encoding="utf-8-sig")
+        return content_of(path, no_file).decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = error.object[: error.start].count(b"\n") + 1
         raise EnclosureError(
@@ -99,12 +89,6 @@ def _text(path: Path) -> str:
                 "{file}, line {line}: the file is not UTF-8 text; save it as UTF-8.",
                 file=path.name,
                 line=line,
-            )
-        ) from None
-    except OSError as error:
-        raise EnclosureError(
-            say(
-                "{file}: the file cannot be read: {reason}.", file=path.name, reason=error.strerror
             )
         ) from None
 

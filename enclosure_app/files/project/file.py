@@ -9,6 +9,7 @@ from typing import Any
 
 from enclosure_app.errors import EnclosureError, ListedError
 from enclosure_app.files.atomic import write_atomically
+from enclosure_app.files.content import content_of
 from enclosure_app.files.dxf.memory import kept_in_use
 from enclosure_app.files.project import as_json
 from enclosure_app.files.project.forms import Mistakes, Place, wrong
@@ -49,7 +50,8 @@ def load_project(path: Path) -> Project:
             format.
         ListedError: several places of it are wrong; one sentence for each.
     """
-    return project_of(_bytes(path), path.name)
+    no_file = say("{file}: this is not a file; name a project file.", file=path.name)
+    return project_of(content_of(path, no_file), path.name)
 
 
 def project_bytes(project: Project, file: str) -> bytes:
@@ -103,29 +105,6 @@ def project_of(data: bytes, file: str) -> Project:
             return as_json.read(migrated(body, version))
     except Mistakes as mistakes:
         raise ListedError(_sentences(mistakes, file)) from None
-
-
-def _bytes(path: Path) -> bytes:
-    if not path.exists():
-        raise EnclosureError(
-            say(
-                "{file}: there is no such file in {folder}.",
-                file=path.name,
-                folder=path.resolve().parent,
-            )
-        )
-    if not path.is_file():
-        raise EnclosureError(
-            say("{file}: this is not a file; name a project file.", file=path.name)
-        )
-    try:
-        return path.read_bytes()
-    except OSError as error:
-        raise EnclosureError(
-            say(
-                "{file}: the file cannot be read: {reason}.", file=path.name, reason=error.strerror
-            )
-        ) from None
 
 
 def _table(data: bytes, file: str) -> dict[str, Any]:

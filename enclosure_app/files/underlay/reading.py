@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.content import missed, unreadable_told
 from enclosure_app.files.underlay import pdf as underlay_pdf
 from enclosure_app.files.underlay.image import frames_in, megabytes, read_picture, small_image
 from enclosure_app.language import say
@@ -120,15 +121,8 @@ def _is_pdf(data: bytes) -> bool:
 
 
 def _bytes(path: Path) -> bytes:
-    if not path.is_file():
-        raise EnclosureError(
-            say(
-                "{file}: there is no such file in {folder}.",
-                file=path.name,
-                folder=path.resolve().parent,
-            )
-        )
-    try:
+    missed(path)
+    with unreadable_told(path):
         size = path.stat().st_size
         if size > _LARGEST:
             raise EnclosureError(
@@ -140,14 +134,6 @@ def _bytes(path: Path) -> bytes:
                 )
             )
         data = path.read_bytes()
-    except OSError as error:
-        raise EnclosureError(
-            say(
-                "{file}: the file cannot be read: {reason}.",
-                file=path.name,
-                reason=error.strerror,
-            )
-        ) from None
     if not data:
         raise EnclosureError(
             say("{file}: the file is empty; scan or export it again.", file=path.name)
