@@ -1513,7 +1513,7 @@
   <message>
    <location filename="../../enclosure_app/window/commands/handing_over.py" />
    <source>Where is {}, which is to be marked?</source>
-   <translation>Wo ist {}? Diese Zeichnung soll gekennzeichnet werden.</translation>
+   <translation>Wo liegt die Zeichnung {}, die gekennzeichnet werden soll?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/handing_over.py" />
@@ -10615,10 +10615,8 @@
    <translation>{file}: Die Klammern sind zu tief verschachtelt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/maps/toml_lines.py" />
+   <location filename="../../enclosure_app/files/content.py" />
    <location filename="../../enclosure_app/files/photographs.py" />
-   <location filename="../../enclosure_app/files/project/file.py" />
-   <location filename="../../enclosure_app/files/underlay/reading.py" />
    <source>{file}: the file cannot be read: {reason}.</source>
    <translation>{file}: Die Datei lässt sich nicht lesen: {reason}.</translation>
   </message>
@@ -10684,9 +10682,7 @@
    <translation>{file}: Es gibt keine Seite {page}; die Datei hat {pages}, eine davon wählen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/maps/toml_lines.py" />
-   <location filename="../../enclosure_app/files/project/file.py" />
-   <location filename="../../enclosure_app/files/underlay/reading.py" />
+   <location filename="../../enclosure_app/files/content.py" />
    <source>{file}: there is no such file in {folder}.</source>
    <translation>{file}: In {folder} gibt es keine solche Datei.</translation>
   </message>
