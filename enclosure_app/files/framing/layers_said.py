@@ -12,7 +12,7 @@ from types import MappingProxyType
 from enclosure_app.files.dxf.memory import kept_in_use
 from enclosure_app.files.framing.drawn_lines import drawn_of
 from enclosure_app.files.framing.frames import Frame
-from enclosure_app.files.framing.reframing import reframed, uniquely_named
+from enclosure_app.files.framing.reframing import reframed
 from enclosure_app.files.framing.repiecing import pieces_of
 from enclosure_app.files.framing.sections import near_frame, strokes_in
 from enclosure_app.files.maps.catalogue import load_products
@@ -22,6 +22,7 @@ from enclosure_app.files.maps.line_meanings import Meanings, Meant
 from enclosure_app.files.maps.meaning import LAYERS, notes_on_layers
 from enclosure_app.model.drawing import Note, NoteLevel
 from enclosure_app.model.layer import LayerRow, Role, exactly, row_of
+from enclosure_app.model.naming import named_apart
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section, Stroke
@@ -79,7 +80,8 @@ def said(
     """
     project = with_products(project, products)
     parts = [_said_of(section, project.layers, rows) for section in project.sections]
-    sections = uniquely_named([each for part in parts for each in part.sections])
+    every = [each for part in parts for each in part.sections]
+    sections = named_apart(every, form="{name} ({number})")
     counts = (sum(getattr(part, name) for part in parts) for name in _COUNTS)
     after = replace(project, sections=sections, layers=tuple(rows))
     return Said(replace(after, notes=_notes(after)), *counts)

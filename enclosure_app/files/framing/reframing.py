@@ -63,20 +63,6 @@ def grown(section: Section) -> Section:
     return replace(section, frame=frame.ring, inside=marks.inside, outside=marks.outside)
 
 
-def uniquely_named(sections: Sequence[Section]) -> tuple[Section, ...]:
-    """Return sections of which no two have one name."""
-    names: set[str] = set()
-    found = []
-    for section in sections:
-        name, number = section.name, 1
-        while name in names:
-            number += 1
-            name = f"{section.name} ({number})"
-        names.add(name)
-        found.append(section if name == section.name else replace(section, name=name))
-    return tuple(found)
-
-
 def _of(lines: Sequence[Stroke], meaning: Meaning, role: Role) -> list[Stroke]:
     return [line for line in lines if meaning(line) == role]
 

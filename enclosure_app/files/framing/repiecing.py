@@ -8,6 +8,7 @@ from enclosure_app.files.framing.chains import Drawn, pieces_from
 from enclosure_app.files.framing.drawn_lines import paths_of
 from enclosure_app.files.framing.frames import Frame
 from enclosure_app.files.framing.sections import clipped_to
+from enclosure_app.model.naming import named_apart
 from enclosure_app.model.place import Area
 from enclosure_app.model.section import Piece, Section, Stroke
 
@@ -47,7 +48,8 @@ def pieces_of(
     fresh += pieces_from(again, section.products)[0]
     if section.frame_drawn:
         fresh = clipped_to(Frame(section.frame), fresh)
-    return _joined(there, twins, owner), renamed(fresh, {piece.name for piece in there})
+    named = named_apart(fresh, [piece.name for piece in there], "{name}-{number}")
+    return _joined(there, twins, owner), named
 
 
 def _has(piece: Piece, handles: Collection[str]) -> bool:
@@ -72,17 +74,3 @@ def _joined(
         else piece
         for piece in there
     )
-
-
-def renamed(pieces: Sequence[Piece], taken: Collection[str]) -> tuple[Piece, ...]:
-    """Return pieces of which none has a name that is taken."""
-    names = set(taken)
-    found = []
-    for piece in pieces:
-        name, number = piece.name, 1
-        while name in names:
-            number += 1
-            name = f"{piece.name}-{number}"
-        names.add(name)
-        found.append(piece if name == piece.name else replace(piece, name=name))
-    return tuple(found)

@@ -1,8 +1,7 @@
 """What is to be opened: one file or several, and how; and the one project that comes of it."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from itertools import chain, count
 from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
@@ -10,6 +9,7 @@ from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.opening import Wish, read_project
 from enclosure_app.files.project.file import load_project
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.naming import named_apart
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
 from enclosure_app.model.standing.standing import new_id
@@ -79,7 +79,7 @@ def together(projects: Sequence[Project], paths: Sequence[Path]) -> Project:
     return replace(
         first,
         title=paths[0].resolve().parent.name or first.title,
-        sections=tuple(_apart(named)),
+        sections=named_apart(named),
         notes=tuple(note for project in projects for note in project.notes),
         layers=tuple(dict.fromkeys(row for project in projects for row in project.layers)),
         id=new_id(*(project.id for project in projects)),
@@ -88,16 +88,6 @@ def together(projects: Sequence[Project], paths: Sequence[Path]) -> Project:
 
 def _named_after(section: Section, stem: str, *, alone: bool) -> Section:
     return replace(section, name=stem if alone else f"{stem}: {section.name}")
-
-
-def _apart(sections: Sequence[Section]) -> Iterator[Section]:
-    """Yield sections of which no two bear the same name."""
-    taken: set[str] = set()
-    for section in sections:
-        names = chain([section.name], (f"{section.name} {n}" for n in count(2)))
-        free = next(name for name in names if name not in taken)
-        taken.add(free)
-        yield section if free == section.name else replace(section, name=free)
 
 
 def _read(path: Path, wish: Wish) -> Project:

@@ -7,9 +7,9 @@ from enclosure_app.files.framing.chains import Drawn, pieces_from
 from enclosure_app.files.framing.drawn_lines import drawn_of, paths_of
 from enclosure_app.files.framing.frames import Frame
 from enclosure_app.files.framing.reframing import grown
-from enclosure_app.files.framing.repiecing import renamed
 from enclosure_app.files.framing.sections import clipped_to
 from enclosure_app.model.edits import index_of, replace_section, set_product
+from enclosure_app.model.naming import named_apart
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section, Stroke
 
@@ -67,5 +67,5 @@ def _pieces(section: Section, chosen: Sequence[Stroke], product: str) -> tuple[P
     made: Sequence[Piece] = pieces_from(drawn, section.products)[0]
     if section.frame_drawn:
         made = clipped_to(Frame(section.frame), made)
-    named = renamed(made, section.by_name)
+    named = named_apart(made, section.by_name, "{name}-{number}")
     return tuple(replace(piece, layer=layers[piece.handles[0]]) for piece in named)

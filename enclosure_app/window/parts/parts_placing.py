@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QPushButton
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.language import say as say_word
 from enclosure_app.model.edits import add_section
+from enclosure_app.model.naming import free_name
 from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
@@ -44,7 +45,8 @@ class _Placing:
         """Return the part as a section, under a name that is free."""
         sizes = self.part.parameters(**self.sizes)
         drawn = self.part.section(sizes, load_products())
-        named = replace(drawn, name=_free_name(say_word(self.part.title), self.before))
+        taken = [section.name for section in self.before.sections]
+        named = replace(drawn, name=free_name(say_word(self.part.title), taken))
         return other_hand(named) if self.flipped else named
 
 
@@ -185,12 +187,6 @@ class PartsPlacing(QObject):
         if self._toolbox.name == "part":
             self._toolbox.take("select")
         self._canvas.setFocus()
-
-
-def _free_name(name: str, project: Project) -> str:
-    taken = {section.name for section in project.sections}
-    names = (name, *(f"{name} {number}" for number in range(2, len(taken) + 3)))
-    return next(each for each in names if each not in taken)
 
 
 def say(text: str) -> str:

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.framing.reframing import reframed, uniquely_named
+from enclosure_app.files.framing.reframing import reframed
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.layer import Role
 from enclosure_app.model.place import Line, Points
@@ -97,8 +97,3 @@ def test_two_lines_are_a_break_and_are_none_again() -> None:
     assert cut.breaks == (Break(((400, 0), (400, 1000)), ((600, 0), (600, 1000))),)
     (whole,) = becoming(cut, Role.BREAK, Role.LINEWORK)
     assert whole.breaks == ()
-
-
-def test_sections_of_one_name_get_a_number() -> None:
-    names = [each.name for each in uniquely_named([WHOLE, WHOLE, WHOLE])]
-    assert names == ["whole", "whole (2)", "whole (3)"]

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from enclosure_app.files.framing.repiecing import pieces_of, renamed
+from enclosure_app.files.framing.repiecing import pieces_of
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Area, Line
 from enclosure_app.model.section import Piece, Section, Stroke
@@ -48,8 +48,3 @@ def test_an_outline_round_a_piece_of_its_product_belongs_to_that_piece() -> None
 
 def test_nothing_wanted_makes_nothing() -> None:
     assert pieces_of(LINES, of_layer, (), (), BARE) == ((), ())
-
-
-def test_names_that_are_taken_get_a_number() -> None:
-    pieces = [Piece("1", "felt", Line(((0, 0), (1, 0)))) for _ in range(2)]
-    assert [p.name for p in renamed(pieces, {"1"})] == ["1-2", "1-3"]
