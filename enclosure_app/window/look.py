@@ -104,6 +104,7 @@ def style_sheet(c: Colours) -> str:
     QToolBar::separator {{ background: {c.line}; width: 1px; margin: 4px 8px; }}
     QToolButton, QPushButton {{ padding: 6px 11px; border-radius: 5px; color: {c.ink};
                border: 1px solid transparent; background: transparent; outline: 0; }}
+    QToolBar[close="true"] QToolButton {{ padding: 6px 5px; }}
     QPushButton {{ background: {c.raised}; border-color: {c.line}; }}
     QToolButton#qt_toolbar_ext_button {{ padding: 0; image: url({arrow}); }}
     QToolButton:hover, QPushButton:hover {{ background: {c.soft}; }}

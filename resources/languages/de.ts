@@ -3570,6 +3570,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/menus/tool_bar.py" />
+   <source>Show all</source>
+   <translation>Alles zeigen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
    <source>Tools</source>
    <translation>Werkzeuge</translation>
   </message>
@@ -3577,6 +3582,16 @@
    <location filename="../../enclosure_app/window/menus/tool_bar.py" />
    <source>Undo</source>
    <translation>Rückgängig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
+   <source>Walk</source>
+   <translation>Abgehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/tool_bar.py" />
+   <source>Write PDF</source>
+   <translation>PDF schreiben</translation>
   </message>
  </context>
  <context>
@@ -6465,6 +6480,11 @@
    <translation>Es haftet durch Druck; die Hand allein lässt Kanäle für Luft und Wasser.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/replies/answers.py" />
+   <source>It was measured otherwise then: look whether the answer still holds.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../enclosure_app/files/replies/words.py" />
    <source>It was set to “{word}”, which is no verdict.</source>
    <translation>Sie wurde auf „{word}“ gesetzt, und das ist keine Entscheidung.</translation>
@@ -6908,6 +6928,11 @@
    <location filename="../../enclosure_app/files/project/lock.py" />
    <source>Nobody is warned that {file} is open here, because its folder cannot be written to ({reason}): save it elsewhere.</source>
    <translation>Niemand wird gewarnt, dass {file} hier offen ist, denn in ihren Ordner lässt sich nicht schreiben ({reason}): anderswo speichern.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/replies/missing.py" />
+   <source>None of the notes of findings {first} to {last} is in the file any more: it may have been printed anew or its notes painted into the page, and answers with them.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
@@ -7816,6 +7841,11 @@
    <location filename="../../enclosure_app/window/lines/layer_words.py" />
    <source>The map says otherwise of some of its lines, by how these are drawn.</source>
    <translation>Von einigen seiner Linien sagt die Zuordnung anderes, je nachdem, wie sie gezeichnet sind.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/replies/missing.py" />
+   <source>The note of finding {number} is no longer in the file: ask whether that was meant.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/files/replies/words.py" />
@@ -9852,6 +9882,7 @@
    <translation>Untersicht</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/replies/answers.py" />
    <location filename="../../enclosure_app/files/replies/replies.py" />
    <source>somebody</source>
    <translation>jemand</translation>
@@ -10978,6 +11009,11 @@
    <location filename="../../enclosure_app/window/products/product_figures.py" />
    <source>{what}: “{text}” is no length; type it as in {example}.</source>
    <translation>{what}: „{text}“ ist keine Länge; eingeben wie in {example}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/replies/answers.py" />
+   <source>{who} decided since: {verdict}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/site.py" />

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QTextEdit,
+    QToolButton,
     QWidget,
 )
 from pytestqt.qtbot import QtBot
@@ -105,6 +106,15 @@ def left(unsaid: set[str], window: MainWindow) -> set[str]:
     least = TRANSLATED["least lap of {product}: {source}"].split("{")[0]
     composed = {text for text in unsaid if text.startswith(least)}
     return unsaid - own_names(window) - composed
+
+
+def test_every_tool_has_room_in_the_bar_of_a_small_laptop(
+    german: MainWindow, qtbot: QtBot
+) -> None:
+    opened(german, next(iter(SAMPLES)), qtbot)
+    german.resize(1366, 768)
+    more = german.tools.findChild(QToolButton, "qt_toolbar_ext_button")
+    qtbot.waitUntil(lambda: german.tools.width() == 1366 and not more.isVisible())
 
 
 def test_the_first_page_and_the_menus_are_german(german: MainWindow) -> None:

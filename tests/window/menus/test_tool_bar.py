@@ -42,3 +42,27 @@ def test_a_narrow_window_says_that_there_are_more_tools(opened: Opened, qtbot: Q
     assert not more.isVisible()
     window.resize(window.minimumSizeHint())
     qtbot.waitUntil(more.isVisible)
+
+
+def test_no_button_moves_when_another_tool_is_in_hand(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    qtbot.wait(50)  # the bar is laid out
+    button = buttons(window)["Undo"]
+    before = button.x()
+    for tool in ("seal", "cut_short", "points", "run_on", "select"):
+        window.do(f"tool_{tool}")
+        qtbot.wait(20)
+        assert button.x() == before, tool
+
+
+def test_on_a_screen_at_200_percent_the_bar_closes_up(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    qtbot.wait(50)
+    more = window.tools.findChild(QToolButton, "qt_toolbar_ext_button")
+    roomy = buttons(window)["Pick"].width()
+    window.resize(960, 520)
+    qtbot.waitUntil(lambda: buttons(window)["Pick"].width() < roomy)
+    qtbot.waitUntil(lambda: not more.isVisible())
+    assert buttons(window)["Write PDF"].isVisible()
+    window.resize(1366, 768)
+    qtbot.waitUntil(lambda: buttons(window)["Pick"].width() == roomy)
