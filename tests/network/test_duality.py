@@ -8,11 +8,11 @@ import pytest
 import shapely
 from hypothesis import assume, given
 from hypothesis import strategies as st
-from random_layers import HEIGHT, WIDTH, RandomLayer, clearance, layers, profile
 from shapely.geometry.base import BaseGeometry
 
 from enclosure_app.model.place import Area, Point, Points
 from enclosure_app.network.opening import Opening, find_opening
+from tests.network.random_layers import HEIGHT, WIDTH, RandomLayer, clearance, layers, profile
 
 TOUCH = 2.0
 PIXEL = 5.0

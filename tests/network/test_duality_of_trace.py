@@ -11,8 +11,6 @@ import pytest
 import shapely
 from hypothesis import assume, given
 from hypothesis import strategies as st
-from random_layers import HEIGHT, WIDTH, RandomLayer, clearance, layers, profile, solid
-from sections import PRODUCTS
 
 from enclosure_app.geometry.runs.polyline import stretch
 from enclosure_app.model.limits import Tolerances
@@ -23,6 +21,16 @@ from enclosure_app.network.fabric.fabric import Fabric, weave
 from enclosure_app.network.fabric.links import links_of
 from enclosure_app.network.opening import Opening, find_opening
 from enclosure_app.network.trace import Trace, find_trace
+from tests.network.random_layers import (
+    HEIGHT,
+    WIDTH,
+    RandomLayer,
+    clearance,
+    layers,
+    profile,
+    solid,
+)
+from tests.network.sections import PRODUCTS
 
 TOLERANCES = Tolerances()
 TOUCH = TOLERANCES.touch

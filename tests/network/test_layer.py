@@ -2,11 +2,11 @@
 
 import numpy as np
 import pytest
-from sections import PLAIN, air, area, ring, section, sheet, water
 
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import Lift
 from enclosure_app.network.layer import same_layer, trace_layer
+from tests.network.sections import PLAIN, air, area, ring, section, sheet, water
 
 WHOLE = sheet("a", (0, -500), (0, 500))
 

@@ -1,10 +1,10 @@
 """What the rules may ask about a section."""
 
 import pytest
-from sections import asked, box, section, sheet
 
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Section
+from tests.network.sections import asked, box, section, sheet
 
 LOW, UP = sheet("a", (0, -500), (0, 100)), sheet("b", (-10, 40), (-10, 500))
 

@@ -4,9 +4,9 @@ A porch roof runs out from a wall to the edge of the drawing, with the outside a
 """
 
 import pytest
-from sections import section, sheet, water
 
 from enclosure_app.network.layer import Layer
+from tests.network.sections import section, sheet, water
 
 PORCH = sheet("porch", (1000, 545), (510, 550), (510, 700))
 HIGH = sheet("high", (515, 600), (515, 1000))

@@ -10,14 +10,14 @@ import pytest
 import shapely
 from hypothesis import given
 from hypothesis import strategies as st
-from random_layers import profile
-from sections import FRAME, area, ring, sheet, woven
 
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.section import Piece
 from enclosure_app.network.fabric.links import links_of
 from enclosure_app.network.trace import Trace, find_trace
+from tests.network.random_layers import profile
+from tests.network.sections import FRAME, area, ring, sheet, woven
 
 TOUCH = 2.0
 APART = Tolerances(lap_reach=0.0)

@@ -3,8 +3,6 @@
 import numpy as np
 import pytest
 from hypothesis import given
-from random_layers import RandomLayer, layers, profile
-from sections import PRODUCTS, air, area, ring, section, sheet
 
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.product import Control
@@ -12,6 +10,8 @@ from enclosure_app.model.report import Lift, Run
 from enclosure_app.model.section import Break, Piece, Section
 from enclosure_app.network.layer import Layer, trace_layer
 from enclosure_app.network.walk import Walk, along_walk
+from tests.network.random_layers import RandomLayer, layers, profile
+from tests.network.sections import PRODUCTS, air, area, ring, section, sheet
 
 
 def walk(layer: Layer) -> Walk:

@@ -6,7 +6,6 @@ from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
-from random_projects import projects
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.catalogue import load_products
@@ -26,6 +25,7 @@ from enclosure_app.model.section import Piece, Section
 from enclosure_app.model.standing.sign_offs import signed
 from enclosure_app.model.standing.verdicts import history_of, verdicts_in
 from enclosure_app.resources import sample
+from tests.files.random_projects import projects
 
 MANY = "ENCLOSURE_MANY" in os.environ
 WALL = Piece("2F", "housewrap", Line(((10.0, 0.0), (10.0, 2400.0))))

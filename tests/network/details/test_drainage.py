@@ -3,7 +3,6 @@
 from itertools import product
 
 import pytest
-from sections import asked, section, sheet
 
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.place import Point
@@ -18,6 +17,7 @@ from enclosure_app.network.details.drainage import (
 )
 from enclosure_app.network.joints.laps import Lap
 from enclosure_app.network.network import Network
+from tests.network.sections import asked, section, sheet
 
 LIMITS = load_limits("irc-2021")
 LOW = ((0, -500), (0, 100))

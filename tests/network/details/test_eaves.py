@@ -9,12 +9,12 @@ R905.1.2 (from memory); for Canada OBC 9.26.5.1 (1). The rest is worked by hand 
 from math import sqrt
 
 import pytest
-from sections import asked, box, section, sheet
 
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.section import Section
 from enclosure_app.network.details.eaves import Eave, eaves
+from tests.network.sections import asked, box, section, sheet
 
 INCH = 25.4
 US, CANADA = load_limits("irc-2021"), load_limits("nbc-2020")

@@ -1,11 +1,11 @@
 """What goes through a layer, with and without a seal round it."""
 
 import pytest
-from sections import asked, box, section, sheet
 
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece
 from enclosure_app.network.details.passages import Passage, passages
+from tests.network.sections import asked, box, section, sheet
 
 LOW, UP = sheet("low", (0, -500), (0, -20)), sheet("up", (0, 20), (0, 500))
 PIPE = box("pipe", (-100, -20), (100, 20), "pipe")

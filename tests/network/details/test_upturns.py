@@ -1,11 +1,11 @@
 """Where a roof turns up a wall; the outside is above and to the left."""
 
 import pytest
-from sections import asked, section, sheet
 
 from enclosure_app.model.place import Point
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.details.upturns import Upturn, upturns
+from tests.network.sections import asked, section, sheet
 
 WALL = sheet("w", (92, 150), (92, 500))
 

@@ -2,12 +2,12 @@
 
 import numpy as np
 import pytest
-from sections import FRAME, PLAIN, area, box, section, sheet, woven
 
 from enclosure_app.model.place import Area
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Break
 from enclosure_app.network.fabric.fabric import break_strip, weave
+from tests.network.sections import FRAME, PLAIN, area, box, section, sheet, woven
 
 LOW = sheet("low", (0, 0), (0, 100))
 

@@ -2,11 +2,11 @@
 
 import numpy as np
 import pytest
-from sections import area, box, sheet, woven
 
 from enclosure_app.model.section import Piece
 from enclosure_app.network.fabric.fabric import Fabric
 from enclosure_app.network.fabric.links import TOUCHES, Links, jumps_of, links_of
+from tests.network.sections import area, box, sheet, woven
 
 TOUCH = 2.0
 

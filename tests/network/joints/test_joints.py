@@ -2,7 +2,6 @@
 
 import numpy as np
 import pytest
-from sections import PLAIN, PRODUCTS, box, section, sheet, woven
 
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece
@@ -15,6 +14,7 @@ from enclosure_app.network.joints.joints import (
     neighbours,
     sealed_by_products,
 )
+from tests.network.sections import PLAIN, PRODUCTS, box, section, sheet, woven
 
 
 def met(*pieces: Piece) -> list[Meeting]:

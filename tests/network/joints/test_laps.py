@@ -4,11 +4,11 @@ from itertools import product
 from math import inf
 
 import pytest
-from sections import section, sheet, water
 
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network.joints.laps import Lap
+from tests.network.sections import section, sheet, water
 
 WALL_LOW, WALL_UP = ((0, -500), (0, 100)), ((-10, 40), (-10, 500))
 ROOF_LOW = ((-500, -250), (100, 50))

@@ -1,9 +1,8 @@
 """Kinds of joints, and which of them are sealed; the outside is on the left."""
 
-from sections import air, area, box, section, sheet
-
 from enclosure_app.model.report import Joint, JointKind
 from enclosure_app.model.section import Piece, Section
+from tests.network.sections import air, area, box, section, sheet
 
 
 def joint(drawn: Section, a: str = "a", b: str = "b") -> Joint:
