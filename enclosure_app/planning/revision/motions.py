@@ -21,6 +21,7 @@ _NAMED = 3  # and of those that pieces of the same handle vote for
 _CELL = 4.0 * SAME  # votes within this are one vote
 _LENGTH = 2.0  # mm: pieces whose lengths differ by more are not alike
 _RIVAL = 0.75  # of what the best explains: less is no rival
+_GROUP = 3  # pieces that moved together are believed without a handle
 _ANCHORS = 3  # a frame, marks inside and marks outside
 _ALIKE = 2.0 * SAME  # mm: motions nearer to each other are one and the same
 _APART = 0.3 * SAME  # mm: motions nearer to each other need not both be tried
@@ -42,7 +43,7 @@ class Fit:
 
     `pairs` are the pieces that it brings onto each other, `named` how many of them are drawn with
     the same handles, and `anchored` how many of frame and marks it brings where they are. Of
-    `contested` pieces handles say that they lie elsewhere: nobody can tell which they are.
+    `contested` pieces nobody can tell which they are: they may have been moved otherwise.
     """
 
     motion: Motion
@@ -124,20 +125,34 @@ def _is_beaten(fit: Fit, best: Fit, whole: int) -> bool:
 
 
 def without_contested(best: Fit, found: Iterable[Fit]) -> Fit:
-    """Return a fit without the pieces of which handles say that they were moved otherwise.
+    """Return a fit without the pieces that may as well have been moved otherwise.
 
     Some sheets of a wall that were moved on by one lie where others lay, and what was not moved
-    speaks for all of them.
+    speaks for all of them. Handles tell it, or that more pieces are known again if they were moved.
     """
-    speaking = [f for f in found if f.named >= 2 and 2 * f.named >= f.count and f is not best]
-    said = [(a, b) for fit in speaking for a, b in fit.pairs if a.names & b.names]
-    bare = [(a, b) for a, b in best.pairs if not a.names & b.names]
+    bare = [pair for pair in best.pairs if not _of_one_handle(pair)]
+    beside = [fit for fit in found if not fit.gainsays(best) and fit.count >= _GROUP]
+    known = [*best.pairs, *(pair for fit in beside for pair in fit.pairs)]
+    said = [pair for fit in found if fit is not best for pair in _spoken(fit, known)]
     pairs = tuple(pair for pair in bare if any(_clash(pair, other) for other in said))
     if not pairs:
         return best
     others = tuple(pair for pair in said if any(_clash(pair, other) for other in pairs))
     kept = tuple(pair for pair in best.pairs if pair not in pairs)
     return replace(best, pairs=kept, contested=(*pairs, *dict.fromkeys(others)))
+
+
+def _spoken(fit: Fit, known: Sequence[Pair]) -> Iterable[Pair]:
+    """Return the pairs for which a fit speaks, against those that are known without it."""
+    lost = sum(any(_clash(pair, other) for other in fit.pairs) for pair in known)
+    if fit.count >= _GROUP and fit.count > lost:
+        return fit.pairs
+    by_handles = fit.named >= 2 and 2 * fit.named >= fit.count
+    return filter(_of_one_handle, fit.pairs) if by_handles else ()
+
+
+def _of_one_handle(pair: Pair) -> bool:
+    return bool(pair[0].names & pair[1].names)
 
 
 def _clash(one: Pair, other: Pair) -> bool:

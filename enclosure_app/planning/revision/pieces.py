@@ -20,7 +20,7 @@ class How(StrEnum):
     IN_PLACE = "lies where it lay"
     MOVED = "moved as a whole"
     PART = "lies on the same run, and begins or ends elsewhere"
-    DOUBTFUL = "lies where it or another one lay, and the handles say otherwise"
+    DOUBTFUL = "lies where it or another one lay, and nobody can tell which"
     HANDLE = "has the same handle, and another shape or product"
     GONE = "is not there any more"
     NEW = "was not there before"

@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import dist
 
 from enclosure_app.model.section import Piece
-from enclosure_app.planning.revision.motions import Anchors, Fit, certain, fits
+from enclosure_app.planning.revision.motions import Anchors, Fit, certain, fits, without_contested
 from enclosure_app.planning.revision.outlines import Motion, Outline, moved_shape, outline
 from tests.planning.revision.walls import WALL, line
 
@@ -87,6 +87,22 @@ def test_a_few_handles_given_out_again_do_not_gainsay_a_whole_wall() -> None:
     fit = certain(found, least=2, whole=-1)
     assert fit is not None
     assert fit.motion == Motion()
+
+
+def test_sheets_that_may_have_been_moved_on_by_one_are_nobodys() -> None:
+    """The boards stayed; of eight equal sheets seven lie where one lay, if they did not move."""
+    boards = [
+        line(f"b{n}", (40.0 * n, 0.0), (40.0 * n, 3000.0 - 70 * n), product="osb")
+        for n in range(9)
+    ]
+    new = unnamed([*boards, *moved(SHEETS, Motion((0.0, 1000.0)))])
+    found = fits(outlines([*boards, *SHEETS]), outlines(new))
+    fit = without_contested(found[0], found)
+    assert fit.motion == Motion()
+    assert {a.piece.name for a, _ in fit.pairs} == {board.name for board in boards}
+    assert {a.piece.name for a, _ in fit.contested} == {sheet.name for sheet in SHEETS}
+    kept = fits(outlines([*boards, *SHEETS]), outlines(unnamed([*boards, *SHEETS])))
+    assert without_contested(kept[0], kept) is kept[0]
 
 
 def test_too_few_pieces_prove_nothing() -> None:
