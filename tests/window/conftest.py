@@ -7,6 +7,7 @@ os.environ["QT_QPA_PLATFORM"] = "offscreen"
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
+import ezdxf
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, QSettings, Qt
 from PySide6.QtGui import QMouseEvent
@@ -51,6 +52,20 @@ def opened(window: MainWindow) -> Callable[..., MainWindow]:
         return window
 
     return open_sample
+
+
+@pytest.fixture(scope="session")
+def large(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return a drawing that takes a second and more to read."""
+    drawing = ezdxf.new("R2010")
+    drawing.header["$INSUNITS"] = 4
+    space = drawing.modelspace()
+    for n in range(12_000):
+        x, y = 40 * (n % 200), 40 * (n // 200)
+        space.add_line((x, y), (x + 30, y), {"layer": "X"})
+    path = tmp_path_factory.mktemp("large") / "large.dxf"
+    drawing.saveas(path)
+    return path
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from pathlib import Path
 
-import ezdxf
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton
@@ -17,20 +16,6 @@ from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
 
 LONG = 60_000
-
-
-@pytest.fixture(scope="module")
-def large(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a drawing that takes seconds to read."""
-    drawing = ezdxf.new("R2010")
-    drawing.header["$INSUNITS"] = 4
-    space = drawing.modelspace()
-    for n in range(12_000):
-        x, y = 40 * (n % 200), 40 * (n // 200)
-        space.add_line((x, y), (x + 30, y), {"layer": "X"})
-    path = tmp_path_factory.mktemp("large") / "large.dxf"
-    drawing.saveas(path)
-    return path
 
 
 @pytest.fixture

@@ -5,7 +5,6 @@ from dataclasses import replace
 from pathlib import Path
 from threading import Thread, Timer
 
-import ezdxf
 import pytest
 from pytestqt.qtbot import QtBot
 
@@ -28,20 +27,6 @@ def reader() -> Iterator[Reader]:
     made = Reader()
     yield made
     made.close()
-
-
-@pytest.fixture(scope="module")
-def large(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a drawing that takes a second and more to read."""
-    drawing = ezdxf.new("R2010")
-    drawing.header["$INSUNITS"] = 4
-    space = drawing.modelspace()
-    for n in range(12_000):
-        x, y = 40 * (n % 200), 40 * (n // 200)
-        space.add_line((x, y), (x + 30, y), {"layer": "X"})
-    path = tmp_path_factory.mktemp("large") / "large.dxf"
-    drawing.saveas(path)
-    return path
 
 
 def test_it_reads_the_very_same_and_one_file_after_another(reader: Reader) -> None:
