@@ -77,6 +77,7 @@ QUESTION = brief(
     at=form.maybe(form.point),
     asked=several(form.text),
     id=form.text,
+    on_list=form.flag,
 )
 PHOTOGRAPH = record(
     Photograph,

@@ -12,7 +12,8 @@ class Question:
 
     `about` is its sentence as it was then; it would lie `at` this place (mm) of `section` in the
     drawing of `revision`, None and "" where the section itself was not surely known again. `asked`
-    are the keys of the findings that it may be, nearest first.
+    are the keys of the findings that it may be, nearest first. With `on_list` it is an item of the
+    site list at which somebody looked.
     """
 
     earlier: Subject
@@ -22,3 +23,4 @@ class Question:
     at: Point | None = None
     asked: tuple[str, ...] = ()
     id: str = ""
+    on_list: bool = False

@@ -23,12 +23,14 @@ from enclosure_app.planning.revision.drawings import (
 from enclosure_app.planning.revision.names import issue_name
 from enclosure_app.planning.revision.pieces import How, PieceMatch
 from enclosure_app.planning.revision.site_lists import looks_carried
-from enclosure_app.planning.revision.spots import Fate, FindingMatch
+from enclosure_app.planning.revision.spots import Fate, FindingMatch, LookedAt, LookMatch
 
 __all__ = [
     "Fate",
     "FindingMatch",
     "How",
+    "LookMatch",
+    "LookedAt",
     "PieceMatch",
     "Revision",
     "SectionRevision",

@@ -14,7 +14,7 @@ from enclosure_app.model.standing.whereabouts import Said, Trail, subject_of
 from enclosure_app.planning.revision.matching import spots_matched
 from enclosure_app.planning.revision.pieces import PiecesMatched, pieces_matched
 from enclosure_app.planning.revision.sections import SectionPair, Sheet, section_pairs, sheet
-from enclosure_app.planning.revision.spots import Fate, FindingMatch, spot_of
+from enclosure_app.planning.revision.spots import Fate, FindingMatch, LookMatch, spot_of
 
 Row = tuple[Sheet, tuple[Finding, ...]]
 
@@ -28,7 +28,8 @@ class SectionRevision:
     """One section, by its `old` and `new` name; one of them is "" where it has no partner.
 
     `pieces` tells how the pieces were matched, None where the section has no partner, or is
-    `untouched`: of another drawing than the revised one.
+    `untouched`: of another drawing than the revised one. `looks` are the places of its site list
+    at which somebody looked (`site_lists.looks_carried`).
     """
 
     old: str
@@ -36,6 +37,7 @@ class SectionRevision:
     pieces: PiecesMatched | None
     findings: tuple[FindingMatch, ...]
     untouched: bool = False
+    looks: tuple[LookMatch, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.place import Point
+from enclosure_app.model.place import Point, Points
 
 _NUMBER = re.compile(r"#\d+$")
 
@@ -54,6 +54,23 @@ class SpotMatch(NamedTuple):
 
 
 @dataclass(frozen=True, slots=True)
+class LookedAt:
+    """A place of the site list, told as a finding is: which one, where, and what it is called.
+
+    `keys` are those of its items that somebody looked at.
+    """
+
+    key: str
+    section: str
+    at: Point
+    message: str
+    extent: tuple[Points, ...] = ()
+    keys: tuple[str, ...] = ()
+    measured: float | None = None
+    required: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class FindingMatch:
     """What became of a finding: `old` is None for a new one, `new` for one that is gone or unsure.
 
@@ -64,6 +81,16 @@ class FindingMatch:
     old: Finding | None
     new: Finding | None = None
     asked: tuple[Finding, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class LookMatch:
+    """What became of a place of the site list that somebody looked at (see `FindingMatch`)."""
+
+    fate: Fate
+    old: LookedAt
+    new: LookedAt | None = None
+    asked: tuple[LookedAt, ...] = ()
 
 
 def spot_of(finding: Finding) -> Spot:

@@ -10,7 +10,7 @@ from enclosure_app.model.standing.site_checks import looks_at, seen_in
 from enclosure_app.model.standing.whereabouts import homeless
 from enclosure_app.planning.revision import Revision, looks_carried
 from enclosure_app.planning.revision.comparing import GONE
-from enclosure_app.planning.revision.site_lists import spots_of
+from enclosure_app.planning.revision.looks import spots_of
 from enclosure_app.planning.site_list.listing import SiteList, site_list
 from tests.planning.revision.test_sections import EAVE, elsewhere
 from tests.planning.revision.walls import found_in, laid_over, limits, project
@@ -33,14 +33,6 @@ def looked_at(key: str) -> Project:
 
 
 ITEMS = [*spots_of(lists(project(HANDLED))[0])]
-
-
-def test_an_item_is_compared_by_its_place_pieces_and_question() -> None:
-    place = lists(project(HANDLED))[0].places[0]
-    first = ITEMS[0]
-    assert (first.at, first.pieces) == (place.at, frozenset(place.pieces))
-    assert first.key == f"{place.key}:{place.questions[0].name}"
-    assert first.what == (place.key.split(":")[0], place.questions[0].name)
 
 
 def test_in_a_new_issue_every_look_stays_with_its_joint() -> None:
