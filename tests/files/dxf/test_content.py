@@ -2,29 +2,15 @@
 
 from collections.abc import Callable
 
-import ezdxf
 import pytest
 from ezdxf.document import Drawing
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf.content import Content, content
-from enclosure_app.files.dxf.document import Document
 from enclosure_app.files.dxf.raw import RawPath
+from tests.files.dxf.drawn import opened
 
 Reread = Callable[..., Content]
-
-
-@pytest.fixture
-def drawing() -> Drawing:
-    drawing = ezdxf.new("R2010")
-    drawing.layers.add("WALL")
-    drawing.layers.add("OFF").off()
-    drawing.layers.add("COLD").freeze()
-    return drawing
-
-
-def opened(drawing: Drawing) -> Document:
-    return Document(drawing, (), 0, None, "R2010", ("Layout1",))
 
 
 def texts(read: Content) -> list[str]:

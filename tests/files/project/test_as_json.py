@@ -1,8 +1,7 @@
 """Every field of a project stands in its file, and what is wrong there is said with its place."""
 
-import json
 from collections.abc import Callable
-from dataclasses import fields, replace
+from dataclasses import fields
 from typing import Any
 
 import pytest
@@ -10,15 +9,10 @@ import pytest
 from enclosure_app.errors import ListedError
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.project import as_json
-from enclosure_app.files.project.file import project_bytes, project_of
-from enclosure_app.model.drawing import Units
-from enclosure_app.model.place import Line
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section
+from tests.files.project.kept import read_again, table_of, with_own_product
 
-WALL = Piece("2F", "housewrap", Line(((10.0, 0.0), (10.0, 2400.0))))
-FRAME = ((0.0, 0.0), (500.0, 0.0), (500.0, 2500.0), (0.0, 2500.0))
-PROJECT = Project("House", Units.MM, (Section("Eave", FRAME, (WALL,), load_products()),))
 OFFICE = {
     "name": "Office sheet",
     "controls": ["air", "water"],
@@ -29,7 +23,7 @@ OFFICE = {
 
 def test_every_field_of_the_model_stands_in_the_file() -> None:
     """Whoever adds a field to one of these is told here that it would be lost in the file."""
-    table = as_json.written(_rich())
+    table = as_json.written(with_own_product())
     section = table["sections"][0]
     parts = {
         Project: {*table} - {"about", "products"},
@@ -123,22 +117,22 @@ EAVE = ("sections", 0)
 def test_what_is_wrong_is_said_with_its_place(
     change: Callable[[dict[str, Any]], None], sentence: str
 ) -> None:
-    table = _table()
+    table = table_of()
     change(table)
     with pytest.raises(ListedError) as caught:
-        _read(table)
+        read_again(table)
     assert len(caught.value.sentences) == 1
     assert caught.value.sentences[0].startswith(f"p: {sentence}")
 
 
 def test_every_mistake_is_told_at_once() -> None:
-    table = _table()
+    table = table_of()
     table["units"] = "yard"
     table["products"]["housewrap"]["bond"] = 5
     table["sections"][0]["frame"][1] = "here"
     table["sections"][0]["pieces"] += [{"name": 5}, {"product": "osb", "shape": {"arc": 1}}]
     with pytest.raises(ListedError) as caught:
-        _read(table)
+        read_again(table)
     places = [sentence.split()[1] for sentence in caught.value.sentences]
     assert places == [
         "products.housewrap.bond",
@@ -150,31 +144,16 @@ def test_every_mistake_is_told_at_once() -> None:
 
 
 def test_of_very_many_mistakes_only_the_first_are_told() -> None:
-    table = _table()
+    table = table_of()
     table["sections"][0]["inside"] = [[None, 0]] * 500
     with pytest.raises(ListedError) as caught:
-        _read(table)
+        read_again(table)
     assert len(caught.value.sentences) == 21
     assert caught.value.sentences[-1] == "p: 480 more places are wrong; mend these first."
 
 
 def test_two_pieces_of_one_name_are_refused() -> None:
-    table = _table()
+    table = table_of()
     table["sections"][0]["pieces"] *= 2
     with pytest.raises(ListedError, match=r'pieces\[1\]\.name is "2F", as that of a piece before'):
-        _read(table)
-
-
-def _rich() -> Project:
-    own = replace(load_products()["osb"], key="ours", name="Our board")
-    section = replace(PROJECT.sections[0], products={**load_products(), "ours": own})
-    return replace(PROJECT, sections=(section,))
-
-
-def _table() -> dict[str, Any]:
-    table: dict[str, Any] = json.loads(project_bytes(PROJECT, "p"))
-    return table
-
-
-def _read(table: dict[str, Any]) -> Project:
-    return project_of(json.dumps(table).encode(), "p")
+        read_again(table)
