@@ -40,7 +40,8 @@ class Placed:
 
 def spaces_of(document: Document) -> Iterator[Space]:
     """Yield the layouts of a drawing as they are read: the model, then those on paper."""
-    for layout in document.drawing.layouts:  # the model is the first one
+    layouts = document.drawing.layouts
+    for layout in sorted(layouts, key=lambda each: not each.is_modelspace):
         read = content(document, layout=printable(layout.name), all_layers=True)
         yield Space(layout.block_record_name, tuple(read.items))
 
