@@ -59,6 +59,21 @@ def nest(inner: float, outer: float) -> Section:
     )
 
 
+def leg_between(top: float, leg: float, *, strip: bool = False) -> Section:
+    """The wall sheet laps a lower one from y = 0 up to `top`, with a leg between up to `leg`.
+
+    Instead of a leg, a strip of 50 that lies between the two alone.
+    """
+    metal = ((-3.0, leg), (-3.0, -60.0), (-40.0, -70.0), (-40.0, -90.0))
+    return section(
+        run("t", "building-paper", (0, top), (0, -500)),
+        run("s", "building-paper", (-6, 0), (-6, 500)),
+        run("x", "building-paper", (-3, leg), (-3, leg - 50))
+        if strip
+        else run("f", "head-flashing", *metal),
+    )
+
+
 SILENT = {
     # IRC R703.2 (second-hand): horizontal laps 2 in = 50.8 mm; half a millimetre is drafting
     "wall, 51 mm": (wall_lap(51), US),
@@ -89,6 +104,10 @@ SILENT = {
     "a coat may lap little": (wall_lap(20, of="fluid-permeable", on="building-paper"), US),
     "the first and the last of three sheets are no joint": (nest(60, 60), US),
     "a patch strip is no joint": (patched("building-paper"), US),
+    "a leg between two sheets, which overlap by 70": (leg_between(70, 52), US),
+    "a leg between that ends at 65 of 90": (leg_between(90, 65), OWN),
+    "a strip between two sheets": (leg_between(90, 70, strip=True), OWN),
+    "three sheets like shingles": (nest(51, 51), US),
 }
 
 REPORTS = {
@@ -150,6 +169,26 @@ REPORTS = {
     ),
     "of three sheets the outer two": (nest(60, 40), US, Told("s c", (-6, 120), 40, 50.8)),
     "of three sheets the inner two": (nest(40, 60), US, Told("c r", (-2, 100), 40, 50.8)),
+    "a leg between, and the sheets overlap by less than is asked": (
+        leg_between(70, 52),
+        OWN,
+        Told("s t", (-3, 35), 70, 75),
+    ),
+    "a leg between two sheets is lapped by too little": (
+        leg_between(90, 45),
+        US,
+        Told("s f", (-4.5, 22.5), 45, 50.8),
+    ),
+    "a leg that ends below the lap is not between": (
+        leg_between(40, -10),
+        US,
+        Told("s t", (-3, 20), 40, 50.8),
+    ),
+    "a strip between does not lengthen a lap": (
+        leg_between(72, 55, strip=True),
+        OWN,
+        Told("s t", (-3, 36), 72, 75),
+    ),
     "a bead between two sheets hides nothing": (
         section(*wall_lap(40, apart=6).pieces, run("s", "sealant", (-3, -15), (-3, 15))),
         US,

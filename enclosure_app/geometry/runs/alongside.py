@@ -19,7 +19,11 @@ SAME_WAY = np.cos(np.radians(40.0))
 
 @dataclass(frozen=True, slots=True)
 class SideBySide:
-    """One run of rim `a` beside rim `b`: positions along each (mm) and the mean clear distance."""
+    """One run of rim `a` beside rim `b`: positions along each (mm) and the mean clear distance.
+
+    `bare` is the longest stretch of it in which no third line lies between the two, None where
+    none does anywhere.
+    """
 
     a: int
     b: int
@@ -28,6 +32,7 @@ class SideBySide:
     b_from: float
     b_to: float
     distance: float
+    bare: "SideBySide | None" = None
 
     @property
     def length(self) -> float:
@@ -83,7 +88,11 @@ def _runs(
 
 
 def is_lap(run: SideBySide, least: float) -> bool:
-    """Whether a run is clearly longer than it is wide: than twice its distance plus `least` mm."""
+    """Whether a run is clearly longer than it is wide: than twice its distance plus `least` mm.
+
+    Only where nothing lies between does that count.
+    """
+    run = run.bare or run
     return run.length > 2 * max(run.distance, 0.0) + least
 
 

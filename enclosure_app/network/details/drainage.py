@@ -65,8 +65,9 @@ def is_rake(network: Network, lap: Lap) -> bool:
 def are_neighbours(network: Network, control: Control, lap: Lap) -> bool:
     """Whether no third sheet of the layer lies between the two, joined to both.
 
-    Of three sheets lapped in one place (a roof's leg, the counter-flashing over it, the wall's
-    sheet over that) the first and the last also run side by side, but are no joint of each other.
+    Of three sheets lapped in one place like shingles (a roof's leg, the counter-flashing over it,
+    the wall's sheet over that) the first and the last also run side by side, but are no joint of
+    each other. A flashing's leg that only comes in between two sheets leaves them neighbours.
     """
     layer = network.layers[control]
     over_inner = layer.laps_over(lap.inner.name)
@@ -79,9 +80,11 @@ def are_neighbours(network: Network, control: Control, lap: Lap) -> bool:
 
 
 def _carries_on(network: Network, other: Lap, lap: Lap) -> bool:
-    """Whether another lap is a joint of two sheets in the place of `lap`."""
+    """Whether at another lap in the place of `lap` the outer sheet takes over uphill."""
     near = dist(other.at, lap.at) <= (other.length + lap.length) / 2
-    return near and other.is_joint and is_sheet_lap(network, other)
+    onwards = other.outer.goes_up and other.inner.goes_down
+    back = other.outer.goes_down and other.inner.goes_up
+    return near and onwards and not back and is_sheet_lap(network, other)
 
 
 def _covered(network: Network, lap: Lap) -> bool:

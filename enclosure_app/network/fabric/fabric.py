@@ -9,7 +9,7 @@ from enclosure_app.geometry.rims.between import not_parted
 from enclosure_app.geometry.rims.rims import Bools, Floats, Ints, Rims, rims_of
 from enclosure_app.geometry.rims.solids import Solid, line_solid
 from enclosure_app.geometry.runs.alongside import SideBySide, is_lap, runs_between
-from enclosure_app.geometry.runs.foremost import open_parts
+from enclosure_app.geometry.runs.foremost import parts_left
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Area, Line, Points
 from enclosure_app.model.product import Control, is_glued_on
@@ -42,8 +42,8 @@ class Fabric:
     Owners are numbered: the pieces in drawing order, then break strips, then the frame last.
     `rims` are the boundaries of the solids; `axes` the bare run of each sheet and the boundary of
     each area, with `half` the drawn half width; `runs` are in terms of `axes`. `beside` are all
-    runs of which these are parts; `table` holds the rims and stretches of `runs` as numbers
-    (`table_of`).
+    runs of which these are parts; `table` holds the rims and stretches of `runs` as numbers, and
+    where their sheets lie on each other (`table_of`).
     """
 
     control: Control
@@ -101,9 +101,17 @@ class Fabric:
 
 
 def table_of(runs: Sequence[SideBySide]) -> Floats:
-    """Return rows (k, 6) of each run's two rims and stretches: a, from, to; b, from, to."""
-    rows = [(r.a, r.a_from, r.a_to, r.b, r.b_from, r.b_to) for r in runs]
-    return np.array(rows, dtype=np.float64).reshape(-1, 6)
+    """Return rows (k, 8) of each run's two rims and stretches: a, from, to; b, from, to.
+
+    The last two are the places along a and b in the middle of where nothing lies between them.
+    """
+    rows = [
+        (r.a, r.a_from, r.a_to, r.b, r.b_from, r.b_to,
+         (bare.a_from + bare.a_to) / 2, (bare.b_from + bare.b_to) / 2)
+        for r in runs
+        for bare in [r.bare or r]
+    ]  # fmt: skip
+    return np.array(rows, dtype=np.float64).reshape(-1, 8)
 
 
 def weave(
@@ -147,7 +155,7 @@ def _beside(
 ) -> Beside:
     hides, tolerances = given
     seen = np.flatnonzero(clear).tolist()
-    left = open_parts(axes, [runs[number] for number in seen], hides)
+    left = parts_left(axes, [runs[number] for number in seen], hides)
     parts: list[tuple[SideBySide, ...]] = [()] * len(runs)
     for number, each in zip(seen, left, strict=True):
         parts[number] = laps_in(each, tolerances.touch)

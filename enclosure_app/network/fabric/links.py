@@ -126,10 +126,9 @@ def _at_frame(fabric: Fabric, chords: Chords) -> Bools:
 
 def _lap_chords(fabric: Fabric) -> tuple[Chords, Ints]:
     table, runs = fabric.table, fabric.runs
-    middles = np.column_stack([table[:, 1] + table[:, 2], table[:, 4] + table[:, 5]]) / 2
     rim = table[:, [0, 3]].astype(np.intp)
-    a, at_a = _on_rims(fabric, rim[:, 0], middles[:, 0])
-    b, at_b = _on_rims(fabric, rim[:, 1], middles[:, 1])
+    a, at_a = _on_rims(fabric, rim[:, 0], table[:, 6])
+    b, at_b = _on_rims(fabric, rim[:, 1], table[:, 7])
     numbers = np.arange(len(runs))
     return Chords(a, b, at_a, at_b, np.zeros(len(runs))), numbers
 

@@ -13,7 +13,7 @@ import numpy as np
 from enclosure_app.geometry.rims.rims import Bools, Floats, Ints, Rims, patched
 from enclosure_app.geometry.rims.rows import unlike
 from enclosure_app.geometry.runs.alongside import SideBySide, runs_of
-from enclosure_app.geometry.runs.foremost import open_parts
+from enclosure_app.geometry.runs.foremost import parts_left
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.section import Section
 from enclosure_app.network.fabric.bodies import Bodies
@@ -109,7 +109,7 @@ def _seen(axes: Rims, beside: Beside, touched: Bools, touch: float) -> Beside:
     parts = list(beside.parts)
     for number in np.flatnonzero(asked).tolist():
         parts[number] = ()
-    left = open_parts(axes, [beside.runs[number] for number in near.tolist()], beside.hides)
+    left = parts_left(axes, [beside.runs[number] for number in near.tolist()], beside.hides)
     for number, each in zip(near.tolist(), left, strict=True):
         if asked[number]:
             parts[number] = laps_in(each, touch)

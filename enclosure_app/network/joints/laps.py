@@ -14,12 +14,12 @@ from enclosure_app.geometry.rims.closed_curve import ClosedCurve, difference
 from enclosure_app.geometry.rims.rims import Bools, Floats, Ints
 from enclosure_app.geometry.rims.rows import unlike
 from enclosure_app.geometry.runs.alongside import SideBySide
+from enclosure_app.geometry.runs.foremost import HEM
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.network.fabric.fabric import Fabric
 
 SHARES = (0.0, 0.3, 0.7, 1.0)  # of the length of a lap, where it is looked at
 _WITHIN = slice(1, -1)  # the very ends may lie beside other sheets
-HEM = 15.0  # mm: what ends this short behind a lap is a hem, not a sheet that goes on
 TOLD_APART = 0.2  # mm: sheets drawn closer than this do not show which is outside
 UNDERSIDE = -0.17  # the outward side faces down when its normal drops by more than 10 degrees
 

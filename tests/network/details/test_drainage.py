@@ -9,6 +9,7 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Section
 from enclosure_app.network.details.drainage import (
+    are_neighbours,
     is_buried_edge_metal,
     is_level,
     is_reversed,
@@ -116,6 +117,22 @@ def test_a_lower_sheet_whose_upper_edge_a_third_one_covers_is_not_reversed() -> 
     network, lap = lap_of(section(wall_sheet, flashing), "a", "f")
     assert is_reversed(network, lap)
     assert not is_reversed(*lap_of(section(wall_sheet, flashing, cover), "a", "f"))
+
+
+def test_a_leg_between_two_sheets_leaves_them_neighbours() -> None:
+    """The sheet laps the lower one by 70, the leg ends between them at 52 and is lapped itself."""
+    lower, upper = sheet("t", (0, 70), (0, -500)), sheet("s", (-6, 0), (-6, 500))
+    leg = sheet("x", (-3, 52), (-3, -60), (-40, -70), of="flashing")
+    network, lap = lap_of(section(lower, leg, upper), "s", "t")
+    assert lap.length == 70
+    assert are_neighbours(network, Control.WATER, lap)
+
+
+def test_a_sheet_that_takes_over_between_two_parts_them() -> None:
+    """It is drawn right on the lower sheet, so that it hides nothing; each laps the one below."""
+    lower, middle = sheet("t", (0, -500), (0, 100)), sheet("x", (0, 20), (0, 200))
+    network, lap = lap_of(section(middle, lower, sheet("s", (-6, 50), (-6, 500))), "s", "t")
+    assert not are_neighbours(network, Control.WATER, lap)
 
 
 @pytest.mark.parametrize(("metal_over", "buried"), [(True, False), (False, True)])

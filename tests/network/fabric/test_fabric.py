@@ -87,6 +87,19 @@ def test_the_two_sides_of_a_lap_come_as_polylines_with_their_corners() -> None:
     assert of_b == ((-5, 50), (-5, 105), (80, 105))
 
 
+def test_sheets_with_a_flashings_leg_between_lap_all_along_and_meet_above_it() -> None:
+    """The upper sheet overlaps the lower one by 90; the leg reaches up between them by 50."""
+    lower = sheet("lower", (200, -20), (0, -20), (0, 100))
+    leg = sheet("leg", (-4, 60), (-4, -10), (-60, -30))
+    fabric = woven(lower, leg, sheet("upper", (-8, 10), (-8, 300)))
+    lengths = dict(zip([(run.a, run.b) for run in fabric.runs], fabric.lengths(), strict=True))
+    assert lengths == {(0, 1): 70, (0, 2): 90, (1, 2): 50}
+    (row,) = fabric.table[(fabric.table[:, 0] == 0) & (fabric.table[:, 3] == 2)]
+    along_lower, along_upper = row[6:].tolist()
+    assert along_lower - (200 + 20) == pytest.approx(80)  # in the middle between 60 and 100
+    assert along_upper + 10 == pytest.approx(80)
+
+
 def test_the_frame_is_no_sheet_to_lap() -> None:
     (x, y), (u, v) = FRAME[0], FRAME[2]
     assert woven(sheet("a", (x + 5, y), (x + 5, v))).runs == ()
