@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
+from enclosure_app.model.drawing import Drawing, Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import (
@@ -26,8 +26,8 @@ from enclosure_app.model.report import (
 from enclosure_app.model.section import Section
 from enclosure_app.reports.json_report import json_text, to_json, write_json
 from enclosure_app.resources import resource
+from tests.reports.reported import FRAME, reported
 
-FRAME = ((0.0, 0.0), (500.0, 0.0), (500.0, 900.0), (0.0, 900.0))
 GAP = Finding(
     key="gap:2F.end+31.start",
     rule="gap",
@@ -60,10 +60,7 @@ ABSENT = LayerResult(Control.HEAT, Verdict.ABSENT)
 def one_drawing(
     layers: tuple[LayerResult, ...] = (BROKEN,), findings: tuple[Finding, ...] = (GAP,)
 ) -> Report:
-    section = Section("Eave", FRAME, (), {})
-    result = SectionResult(section, {layer.control: layer for layer in layers}, findings=findings)
-    notes = (Note(NoteLevel.GUESSED, "Layer MEMB taken for a wall sheet."),)
-    return Report((DrawingResult(Drawing("eave.dxf", Units.IN, (section,), notes), (result,)),))
+    return reported(layers, findings)
 
 
 def validator() -> Draft202012Validator:

@@ -8,22 +8,19 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
+from enclosure_app.model.drawing import Note, NoteLevel, Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import (
-    DrawingResult,
     LayerResult,
     Lift,
     Report,
     Run,
-    SectionResult,
     Verdict,
 )
-from enclosure_app.model.section import Section
 from enclosure_app.reports.text_report import CAUTION, write_text
+from tests.reports.reported import reported
 
-FRAME = ((0.0, 0.0), (500.0, 0.0), (500.0, 900.0), (0.0, 900.0))
 GAP = Finding(
     key="gap:2F.end+31.start",
     rule="gap",
@@ -64,11 +61,7 @@ LAYERS = (
 
 
 def report(units: Units = Units.IN, findings: tuple[Finding, ...] = (GAP, SHORT)) -> Report:
-    section = Section("Eave", FRAME, (), {})
-    result = SectionResult(section, {layer.control: layer for layer in LAYERS}, findings=findings)
-    notes = (Note(NoteLevel.GUESSED, "Layer MEMB taken for a wall sheet."),)
-    drawing = Drawing("site/eave.dxf", units, (section,), notes, title="House at the lake")
-    return Report((DrawingResult(drawing, (result,)),))
+    return reported(LAYERS, findings, units, "site/eave.dxf", "House at the lake")
 
 
 def test_the_whole_report_in_inches() -> None:
