@@ -87,11 +87,15 @@ def test_layouts_on_paper_are_read_only_where_the_model_does_not_hold_all() -> N
 def test_layouts_are_called_as_in_the_file(tmp_path: Path) -> None:
     doc = ezdxf.new("R2010")
     doc.modelspace().add_line((0, 0), (1, 1))
-    doc.layouts.new("Details")  # in front of the model, as by the alphabet
-    doc.layouts._layouts = dict(sorted(doc.layouts._layouts.items()))
-    doc.layout("Details").add_line((5, 5), (6, 6))
+    doc.layouts.new("Details").add_line((5, 5), (6, 6))
+    named = doc.rootdict["ACAD_LAYOUT"]
+    model = named["Model"]
+    named.discard("Model")
+    named.add("Model", model)  # behind the others, as CAD programs sort them
     doc.saveas(tmp_path / "a.dxf")
-    spaces = list(spaces_of(open_document(tmp_path / "a.dxf")))
+    document = open_document(tmp_path / "a.dxf")
+    assert next(iter(document.drawing.layouts)).name != "Model"
+    spaces = list(spaces_of(document))
     assert next(each.block for each in spaces) == "*Model_Space"
     lines = {each.block: [*each.lines().values()] for each in spaces}
     assert lines[doc.layout("Details").block_record_name] == [((5, 5), (6, 6))]
