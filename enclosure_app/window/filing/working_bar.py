@@ -2,9 +2,10 @@
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
 
 from enclosure_app.window.apart.working import Job, Working
+from enclosure_app.window.frame.elided_label import ElidedLabel
 
 SOON = 250  # ms after which work is worth telling
 _LOOK = 100  # ms between two looks at how far it is
@@ -20,7 +21,7 @@ class WorkingBar(QWidget):
         self.setAccessibleName(self.tr("What takes long"))
         self._working = working
         self._checked = ""
-        self.words = QLabel(self)
+        self.words = ElidedLabel(self)
         self.share = QProgressBar(self)
         self.share.setTextVisible(False)
         self.share.setMaximumHeight(6)
@@ -29,8 +30,8 @@ class WorkingBar(QWidget):
         self.cancel.clicked.connect(working.stop)
         line = QHBoxLayout(self)
         line.setContentsMargins(14, 5, 10, 5)
-        line.addWidget(self.words)
-        line.addWidget(self.share, 1)
+        line.addWidget(self.words, 3)
+        line.addWidget(self.share, 2)
         line.addWidget(self.cancel)
         self._escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self.window())
         self._escape.setContext(Qt.ShortcutContext.WindowShortcut)
@@ -76,7 +77,7 @@ class WorkingBar(QWidget):
         share = job.progress.share if job else None
         words = job.words if job else self._checked
         told = self.tr("{}… {} %").format(words, round(100 * share)) if share else f"{words}…"
-        self.words.setText(told)
+        self.words.tell(told)
         self.share.setRange(0, 100 if share else 0)
         self.share.setValue(round(100 * share) if share else 0)
         self.cancel.setVisible(job is not None)

@@ -2,9 +2,11 @@
 
 from collections.abc import Callable, Collection, Sequence
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from enclosure_app.window.stage.walking import Walking
+from enclosure_app.window.walk.dress import BARS
 
 STAYING = frozenset(
     {
@@ -14,6 +16,7 @@ STAYING = frozenset(
 )  # fmt: skip
 """The actions that make sense while one walks; the others are about what is not seen then."""
 
+_DIRECT = Qt.FindChildOption.FindDirectChildrenOnly
 _START, _DRAWING, _WALK = range(3)
 
 
@@ -37,6 +40,9 @@ class Stage:
         self._walking, self._pages = walking, pages
         self._around, self._allow = around, allow
         self._hidden: list[QWidget] | None = None
+        column = pages.parentWidget()
+        every = column.findChildren(QWidget, options=_DIRECT) if column else []
+        self._bars = [each for each in every if each is not pages]
 
     def show(self, *, begun: bool) -> None:
         """Show the page that is wanted; without anything `begun` there is nothing to walk."""
@@ -54,6 +60,7 @@ class Stage:
             self._hidden = [part for part in self._around if not part.isHidden()]
             for part in self._hidden:
                 part.hide()
+            self._dress_bars(BARS)
             self._allow(STAYING)
 
     def _restore(self) -> None:
@@ -61,4 +68,10 @@ class Stage:
             hidden, self._hidden = self._hidden, None
             for part in hidden:
                 part.show()
+            self._dress_bars("")
             self._allow(None)
+
+    def _dress_bars(self, style: str) -> None:
+        """Dress what speaks above the pages: on the walk a finger has to meet its buttons."""
+        for bar in self._bars:
+            bar.setStyleSheet(style)

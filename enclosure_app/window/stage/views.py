@@ -8,7 +8,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QMainWindow,
     QMenu,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -27,6 +26,7 @@ from enclosure_app.window.frame.start_page import StartPage
 from enclosure_app.window.lines.lines_panel import LinesPanel
 from enclosure_app.window.parts.sizes_form import SizesForm
 from enclosure_app.window.ribbon.ribbon_view import RibbonStrip
+from enclosure_app.window.stage.one_page import OnePage
 from enclosure_app.window.underlay.underlay_pages import PageChooser
 from enclosure_app.window.underlay.underlay_strip import UnderlayStrip
 from enclosure_app.window.walk.page import WalkPage
@@ -52,7 +52,7 @@ class Views:
         self.section_row = SectionRow(window)
         self.sections = self.section_row.tabs
         self.hint, self.where = QLabel(window), _coordinates(window)
-        self.pages = QStackedWidget(window)
+        self.pages = OnePage(window)
         self.pages.addWidget(self.start)
         self.underlay, self.which_page = UnderlayStrip(place, window), PageChooser(window)
         self.sizes, self.naming = SizesForm(window), NameStrip(window)

@@ -3,6 +3,12 @@
 Colours are the window's own. Buttons have an edge of the ink itself, to be seen in bright sun.
 """
 
+BARS = """
+QPushButton { min-height: 38px; font-size: 12pt; padding: 3px 12px; }
+QLabel { font-size: 12pt; }
+"""
+"""For the bars above the walk, which say what takes long and what could not be done."""
+
 WALK = """
 QWidget#walk QPushButton { min-height: 38px; font-size: 12pt; padding: 3px 12px;
         border: 2px solid palette(window-text); }

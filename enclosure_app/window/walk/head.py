@@ -3,12 +3,15 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from enclosure_app.model.standing.sign_offs import Signed
 from enclosure_app.window.frame.elided_label import ElidedLabel
 from enclosure_app.window.walk.overview import Overview
 from enclosure_app.window.walk.stops import Round, Which
+
+_NARROW = 1000  # dots: stops and filters stand side by side from this width on
 
 
 class Head(QWidget):
@@ -29,6 +32,7 @@ class Head(QWidget):
         self.overview = Overview(self)
         self.filters = {which: self._made_filter(which) for which in Which}
         self.back.clicked.connect(self.left)
+        self._below = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()
 
     def name_section(
@@ -77,17 +81,24 @@ class Head(QWidget):
         }[which]
 
     def _lay_out(self) -> None:
-        above, below = QHBoxLayout(), QHBoxLayout()
+        above, filters = QHBoxLayout(), QHBoxLayout()
         above.setSpacing(14)
         above.addWidget(self.back)
         above.addWidget(self.name, 1)
         above.addWidget(self.progress)
         above.addWidget(self.still)
-        below.addWidget(self.overview, 1)
         for button in self.filters.values():
-            below.addWidget(button)
+            filters.addWidget(button)
+        self._below.addWidget(self.overview, 1)
+        self._below.addLayout(filters)
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 6, 14, 6)
         column.setSpacing(4)
         column.addLayout(above)
-        column.addLayout(below)
+        column.addLayout(self._below)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the stops a row of their own where they would stand too close to be touched."""
+        super().resizeEvent(event)
+        ways = QBoxLayout.Direction
+        self._below.setDirection(ways.TopToBottom if self.width() < _NARROW else ways.LeftToRight)

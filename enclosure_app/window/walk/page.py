@@ -23,7 +23,9 @@ from enclosure_app.window.walk.stops import Round, Stop, Which
 from enclosure_app.window.walk.summary import name_of
 from enclosure_app.window.walk.words_column import Shown, WordsColumn
 
-_WORDS = (380, 0.46, 620)  # dots at least, share of the width, dots at most
+_SHARES = (54, 46)  # of the width, or of the height: the picture, the words
+_WORDS = 620  # dots that the words are wide at most beside the picture
+_ANY = 16777215  # dots: Qt's word for no limit
 _SIGN = ""  # the key of the last page
 
 
@@ -188,9 +190,10 @@ class WalkPage(QWidget):
     def _lay_out(self) -> None:
         self._body.setContentsMargins(0, 0, 0, 0)
         self._body.setSpacing(0)
-        self._body.addWidget(self.picture, 1)
-        self._body.addWidget(self.words)
+        for part, share in zip((self.picture, self.words), _SHARES, strict=True):
+            self._body.addWidget(part, share)
         column = QVBoxLayout(self)
+        column.setSizeConstraint(QVBoxLayout.SizeConstraint.SetNoConstraint)  # see below
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.head)
@@ -224,23 +227,23 @@ class WalkPage(QWidget):
     # ---- Qt's events ---------------------------------------------------------------------------
 
     def minimumSizeHint(self) -> QSize:
-        """Ask for room only while one walks: a pile of pages is as large as its largest."""
-        return QSize() if self.isHidden() else super().minimumSizeHint()
+        """Return the least size in either direction, so that a tablet can always be turned."""
+        bars = [part.minimumSizeHint() for part in (self.head, self.foot)]
+        parts = [part.minimumSizeHint() for part in (self.picture, self.words)]
+        wide = max(each.width() for each in (*bars, *parts))
+        return QSize(wide, sum(b.height() for b in bars) + max(p.height() for p in parts))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Put the words beside the picture, or below it on a tablet that is held upright."""
         super().resizeEvent(event)
-        upright = self.height() > self.width()
+        beside = self.picture.minimumSizeHint().width() + self.words.minimumSizeHint().width()
+        upright = self.height() > self.width() or self.width() < beside
         ways = QBoxLayout.Direction
-        self._body.setDirection(ways.TopToBottom if upright else ways.LeftToRight)
-        least, share, most = _WORDS
-        if upright:
-            self.words.setMinimumSize(0, int(self.height() * share))
-            self.words.setMaximumSize(16777215, int(self.height() * share))
-        else:
-            wide = int(min(max(self.width() * share, least), most))
-            self.words.setMinimumSize(wide, 0)
-            self.words.setMaximumSize(wide, 16777215)
+        way = ways.TopToBottom if upright else ways.LeftToRight
+        self.words.setMaximumWidth(_ANY if upright else _WORDS)
+        if way is not self._body.direction():
+            self._body.setDirection(way)
+            self._body.activate()
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Take photographs that are dropped; other files are for the window."""

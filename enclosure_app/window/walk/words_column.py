@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QLabel, QLineEdit, QScrollArea, QScroller, QVBoxLayout, QWidget
 
 from enclosure_app.language import say
@@ -18,6 +18,8 @@ from enclosure_app.window.walk.place_card import PlaceCard
 from enclosure_app.window.walk.signing import SignPage
 from enclosure_app.window.walk.stops import Round, Stop
 from enclosure_app.window.walk.swipe_area import SwipeArea
+
+_LEAST = 160  # dots that the words are high at least
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +53,15 @@ class WordsColumn(QScrollArea):
         self.who = self._made_who()
         self.look_here.looks.picked.connect(self._pick)
         self._lay_out()
+
+    def minimumSizeHint(self) -> QSize:
+        """Return room for the widest row of buttons, and for some lines of words."""
+        bar = self.verticalScrollBar().sizeHint().width() + 2 * self.frameWidth()
+        return QSize(self.page.minimumSizeHint().width() + bar, _LEAST)
+
+    def sizeHint(self) -> QSize:
+        """Return no more than the least: how much is said asks for no more room."""
+        return self.minimumSizeHint()
 
     def show_stop(self, shown: Shown, stop: Stop | None) -> None:
         """Show the words of a stop, None for the last page."""

@@ -3,8 +3,10 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.main_window import MainWindow
 
 Opened = Callable[..., MainWindow]
@@ -83,3 +85,33 @@ def test_a_window_closed_in_the_walk_keeps_its_panels_for_the_next_day(opened: O
     assert window.settings.layout() is not None
     assert window.docks[2].isHidden()
     assert not window.docks[0].isHidden()
+
+
+def test_what_is_said_on_the_walk_is_large_enough_for_a_finger(opened: Opened) -> None:
+    window = opened()
+    window.do("walk")
+    window.messages.ask("The photograph is cut short.", {"Look": lambda: None})
+    QApplication.processEvents()
+    assert window.messages.close_button.height() >= 44
+    window.do("walk")
+    QApplication.processEvents()
+    assert window.messages.close_button.height() < 44
+
+
+def test_a_tablet_held_upright_is_wide_enough_for_the_whole_window(opened: Opened) -> None:
+    window = opened()
+    window.resize(1280, 800)
+    window.do("walk")
+    name = "a photograph with a very long name, as some cameras and archives give them " * 2
+    window.messages.say(f"{name}.jpg: the photograph was cut short or is damaged; copy it again.")
+    window.working.begin(Job(Lane.SAYING, f"Taking in {name}.jpg", lambda _: None))
+    for key in (*(stop.key for stop in window.views.walk.stops), ""):
+        window.views.walk.go_to(key)
+        QApplication.processEvents()
+        assert window.minimumSizeHint().width() <= 800
+    window.resize(800, 1280)
+    QApplication.processEvents()
+    assert (window.width(), window.height()) == (800, 1280)
+    window.resize(1280, 800)
+    QApplication.processEvents()
+    assert (window.width(), window.height()) == (1280, 800)

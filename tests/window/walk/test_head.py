@@ -50,3 +50,16 @@ def test_it_says_who_signed_and_whether_that_still_holds(qtbot: QtBot) -> None:
     assert head.name.text() == "EAVE · signed by Ida"
     head.name_section("EAVE", (1, 1), (Signed(off, changed=True),))
     assert head.name.text() == "EAVE · changed since it was signed"
+
+
+def test_on_a_narrow_page_the_stops_have_a_row_of_their_own(qtbot: QtBot) -> None:
+    head = Head()
+    qtbot.addWidget(head)
+    head.show_round(eave_round(), Which.EVERYTHING, (LAP.key, 7, 8))
+    head.resize(1280, 110)
+    head.show()
+    first = head.filters[Which.EVERYTHING]
+    qtbot.waitUntil(lambda: first.x() > head.overview.x())
+    head.resize(800, 160)
+    qtbot.waitUntil(lambda: first.y() > head.overview.y())
+    qtbot.waitUntil(lambda: head.overview.width() > 700)

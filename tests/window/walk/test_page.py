@@ -153,7 +153,22 @@ def test_every_button_says_what_it_is(page: WalkPage) -> None:
         assert all(button.text() or button.accessibleName() for button in buttons)
 
 
-def test_it_asks_for_no_room_while_the_drawing_is_seen(page: WalkPage) -> None:
-    assert page.minimumSizeHint().width() > 500
-    page.hide()
-    assert page.minimumSizeHint().width() <= 0
+@pytest.mark.parametrize("size", [(800, 1280), (1280, 800), (600, 1024), (1024, 600)])
+def test_a_tablet_may_be_turned_either_way(page: WalkPage, size: tuple[int, int]) -> None:
+    for key in ("", TAPE.key, eave.SHORT.key):
+        page.go_to(key)
+        page.resize(*size[::-1])
+        page.resize(*size)
+        assert (page.width(), page.height()) == size
+        assert page.minimumSizeHint().width() <= min(size)
+
+
+def test_the_words_have_their_share_however_much_is_said(page: WalkPage, qtbot: QtBot) -> None:
+    page.resize(1280, 800)
+    qtbot.waitUntil(lambda: page.words.x() > 0)
+    assert page.words.width() == pytest.approx(0.46 * 1280, abs=3)
+    page.resize(1920, 1080)
+    qtbot.waitUntil(lambda: page.words.width() == 620)
+    page.resize(800, 1280)
+    qtbot.waitUntil(lambda: page.words.y() > page.picture.y())
+    assert page.words.height() > 0.8 * page.picture.height()
