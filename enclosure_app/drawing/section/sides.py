@@ -81,11 +81,6 @@ def sides_of(result: SectionResult, placement: Placement) -> Sides:
     )
 
 
-def walk_points(layer: LayerResult) -> Points:
-    """Return the whole way of the pen in section mm, over lifts as well."""
-    return _way_of(layer).points
-
-
 def _way_of(layer: LayerResult) -> Way:
     return way_through(
         step.points if isinstance(step, Run) else (step.start, step.end) for step in layer.walk

@@ -9,11 +9,6 @@ Point = tuple[float, float]
 _SAME = 1e-9  # mm
 
 
-def lies_left(points: Sequence[Point], place: Point) -> bool:
-    """Whether `place` lies to the left of an open run of two different points or more."""
-    return side_of(points, place) > 0
-
-
 def side_of(points: Sequence[Point], place: Point) -> float:
     """Return on which side of an open run of two different points or more a place lies.
 

@@ -23,7 +23,6 @@ class Lane(StrEnum):
     READING = "reading"
     KEEPING = "keeping"
     ISSUING = "issuing"
-    FOLLOWING = "following"
     SAYING = "saying"
     TAKING_IN = "taking in"
 

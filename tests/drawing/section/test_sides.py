@@ -5,10 +5,10 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.drawing.placement import Placement
-from enclosure_app.drawing.section.sides import Sides, sides_of, walk_points
+from enclosure_app.drawing.section.sides import Sides, sides_of
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import LayerResult, Run, SectionResult
+from enclosure_app.model.report import Run, SectionResult
 from tests.drawing import eave
 
 VIEW = Placement(20.0)
@@ -60,10 +60,3 @@ def test_without_marks_something_is_drawn_all_the_same() -> None:
 def test_uphill_is_against_gravity() -> None:
     assert sides().up((0.0, -1.0)) == (0.0, 1.0)
     assert sides().up((-0.866, 0.5)) == (-0.866, 0.5)
-
-
-def test_a_walk_runs_over_its_lifts() -> None:
-    points = walk_points(eave.AIR)
-    assert (160, 90) in points
-    assert (160, 120) in points
-    assert walk_points(LayerResult(Control.AIR, eave.AIR.verdict)) == ()

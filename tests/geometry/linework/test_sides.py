@@ -1,15 +1,20 @@
 """On which side of a run a place lies."""
 
+from collections.abc import Sequence
 from math import cos, pi, sin
 
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from enclosure_app.geometry.linework.sides import lies_left, side_of
+from enclosure_app.geometry.linework.sides import Point, side_of
 
 UP = ((0.0, 0.0), (0.0, 100.0))
 HOOK = ((0.0, 0.0), (0.0, 100.0), (80.0, 100.0))
+
+
+def lies_left(run: Sequence[Point], place: Point) -> bool:
+    return side_of(run, place) > 0
 
 
 def test_left_is_seen_along_the_run() -> None:
