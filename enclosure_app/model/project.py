@@ -29,9 +29,9 @@ class Project:
     wins.
 
     What people said is only ever added to: `decisions`, `remarks`, `site_checks`, `sign_offs`, in
-    the order they were made, and the `photographs` that they name, by key (`model.verdicts`).
+    the order they were made, and the `photographs` that they name, by key (`model.standing.verdicts`).
     `revision` tells the drawing from those that it took the place of, and `carried` which of
-    their findings are found here, `questions` of which nobody knows (`model.questions`). `id` is the same in all copies of one project; two projects
+    their findings are found here, `questions` of which nobody knows (`model.standing.questions`). `id` is the same in all copies of one project; two projects
     that hold the same are equal all the same.
     """
 

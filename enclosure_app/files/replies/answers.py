@@ -1,6 +1,6 @@
 """Holds what reviewers answered in a PDF against a project, and takes over what a person chose.
 
-What was said is first followed to the drawing as it is now (`model.whereabouts`), so that an answer
+What was said is first followed to the drawing as it is now (`model.standing.whereabouts`), so that an answer
 to an earlier revision is about the same finding or says that nobody can tell. What the project
 knows already is left out: reading a PDF twice proposes everything once.
 """

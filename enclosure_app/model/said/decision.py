@@ -21,7 +21,7 @@ class State(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Decision:
-    """One verdict about the finding with `key`: what, by whom, when (`model.moment`), and why.
+    """One verdict about the finding with `key`: what, by whom, when (`model.said.moment`), and why.
 
     `section` is the name of the section it was found in, since two sections may have pieces of the
     same name ("": any); `about` the finding's sentence as it was then, for when it is gone.

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 class Remark:
     """Words or photographs put to the finding with `key`; what was decided about it stands.
 
-    The fields are those of `model.project.Decision`.
+    The fields are those of `Decision`.
     """
 
     key: str

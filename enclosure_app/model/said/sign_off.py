@@ -22,7 +22,7 @@ class SignOff:
     """A name under the section called `section`, or with `withdrawn`, the name taken away again.
 
     `drawn` is the `drawn_sum` of what was signed: another one now means that it was changed.
-    `when` is a moment (`model.moment`); `after` names the sign-offs that this one follows, and
+    `when` is a moment (`model.said.moment`); `after` names the sign-offs that this one follows, and
     `revision` the drawing in which the section had this name.
     """
 

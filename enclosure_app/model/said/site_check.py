@@ -20,7 +20,7 @@ class Seen(StrEnum):
 class SiteCheck:
     """One look at the item with `key` of the site list of `section`: what was seen, by whom, when.
 
-    `about` is the item's sentence as it was then. The rest is as in `model.project.Decision`.
+    `about` is the item's sentence as it was then. The rest is as in `Decision`.
     """
 
     key: str

@@ -1,7 +1,7 @@
 """Two copies of one project, reviewed by two people, made one again.
 
 All that either person said is in the result, once. Where they decided differently without knowing
-of each other both verdicts stand side by side (`model.verdicts.contested_in`) until somebody
+of each other both verdicts stand side by side (`model.standing.verdicts.contested_in`) until somebody
 decides again. Where both changed the drawing, or a setting, a person chooses.
 
     done = merged(ours, theirs)                   with our drawing where the two differ

@@ -44,7 +44,7 @@ class SectionRevision:
 class Revision:
     """A revised drawing laid over an earlier one. `project` is the later one, with what was said.
 
-    What is certain is carried on in it. Of the rest `model.questions.open_questions` knows,
+    What is certain is carried on in it. Of the rest `model.standing.questions.open_questions` knows,
     until a person says where it belongs (`edits.say_where`).
     """
 
