@@ -46,5 +46,5 @@ def check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[Asked
         colour = takes_colour(sys.stdout)
         say(write_text(report, width=text_width(), colour=colour), sys.stdout)
         if json_path:
-            write_json(json_path, report)
+            write_json(json_path, json_text(report))
     return UNUSABLE if len(results) < len(files) else status(results)

@@ -11,6 +11,7 @@ import click
 
 from enclosure_app.cli.judging import checker, keep_inputs
 from enclosure_app.cli.options import FILE, Asked, reading_options
+from enclosure_app.cli.projects import is_project, judged
 from enclosure_app.cli.statuses import status
 from enclosure_app.errors import EnclosureError
 from enclosure_app.reports.complaints import own_faults_in_words
@@ -92,7 +93,7 @@ def _markings(
 ) -> list[_Marking]:
     return [
         _Marking(
-            file if not _is_project(file) else _source(file, result, each.results, moved),
+            file if not is_project(file) else _source(file, result, each.results, moved),
             result,
             each.project.id,
         )
@@ -189,12 +190,8 @@ def _handed(files: Sequence[Path], output: Path, asked: Asked) -> list["HandedOv
     made = []
     for file in with_progress(files, "Checking"):
         with own_faults_in_words(str(file)):
-            made.append(_project(file) if _is_project(file) else _drawing(file, asked))
+            made.append(_project(file) if is_project(file) else _drawing(file, asked))
     return made
-
-
-def _is_project(file: Path) -> bool:
-    return file.name.casefold().endswith(".json")
 
 
 def _drawing(file: Path, asked: Asked) -> "HandedOver":
@@ -208,19 +205,14 @@ def _drawing(file: Path, asked: Asked) -> "HandedOver":
 
 def _project(file: Path) -> "HandedOver":
     """Read a project, with its own layers and figures, and what was decided."""
-    from enclosure_app.checker import check_drawing
     from enclosure_app.files.opening import limits_of
-    from enclosure_app.files.project.file import load_project
-    from enclosure_app.model.project import drawing_of
     from enclosure_app.model.standing.verdicts import with_verdicts
     from enclosure_app.reports.handed_over import HandedOver
 
-    project = load_project(file)
-    limits = limits_of(project)
-    drawn = tuple(s for s in project.sections if s.pieces and len(s.frame) > 2)
-    result = check_drawing(drawing_of(replace(project, sections=drawn)), limits)
-    decided = tuple(with_verdicts(each, project) for each in result.sections)
-    return HandedOver(project, replace(result, sections=decided), limits)
+    now = judged(file)
+    decided = tuple(with_verdicts(each, now.project) for each in now.result.sections)
+    result = replace(now.result, sections=decided)
+    return HandedOver(now.project, result, limits_of(now.project))
 
 
 def _source(

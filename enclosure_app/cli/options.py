@@ -31,7 +31,7 @@ class Asked(TypedDict):
 class SheetAsked(Asked):
     """What the options of the sheet say as well."""
 
-    paper: str
+    paper: str | None
     scale: str | None
     project: str
     revision: str

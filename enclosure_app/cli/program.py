@@ -17,7 +17,8 @@ from enclosure_app.cli.explaining import explain
 from enclosure_app.cli.handing_over import exchange, mark, table
 from enclosure_app.cli.judging import rule_names
 from enclosure_app.cli.options import FILE
-from enclosure_app.cli.sheets import replies, sheet
+from enclosure_app.cli.replying import replies
+from enclosure_app.cli.sheets import sheet
 from enclosure_app.cli.statuses import NOTHING_WRONG, STOPPED, UNUSABLE
 from enclosure_app.errors import EnclosureError
 from enclosure_app.reports.complaints import complain, own_faults_in_words, usage_sentence

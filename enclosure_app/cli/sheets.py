@@ -1,17 +1,26 @@
-"""The commands for marked-up sheets: they are written, and what reviewers answered is read back."""
+"""The command that writes marked-up sheets."""
 
 import sys
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
-from typing import Unpack
+from typing import TYPE_CHECKING, Unpack
 
 import click
 
 from enclosure_app.cli.judging import checker, keep_inputs
 from enclosure_app.cli.options import FILE, SheetAsked, reading_options
-from enclosure_app.cli.statuses import NOTHING_WRONG, status
+from enclosure_app.cli.projects import is_project, judged
+from enclosure_app.cli.statuses import status
+from enclosure_app.errors import EnclosureError
 from enclosure_app.reports.complaints import own_faults_in_words
-from enclosure_app.reports.terminal import say, text_width, with_progress
+from enclosure_app.reports.terminal import say, with_progress
+
+if TYPE_CHECKING:
+    from enclosure_app.drawing.sheet.job import SheetJob
+    from enclosure_app.model.report import DrawingResult
+
+_Order = tuple[tuple["DrawingResult", ...], "SheetJob"]
 
 
 @click.command("sheet")
@@ -34,41 +43,66 @@ from enclosure_app.reports.terminal import say, text_width, with_progress
 )
 @reading_options
 def sheet(files: tuple[Path, ...], output: Path, **asked: Unpack[SheetAsked]) -> int:
-    """Check drawings and write their marked-up sheets as one PDF."""
-    from enclosure_app.drawing.sheet.job import SheetJob
+    """Check drawings, or a project, and write their marked-up sheets as one PDF.
+
+    A project brings its title, its verdicts and who signed; reading options are for drawings.
+    """
     from enclosure_app.model.report import Report
     from enclosure_app.reports.pdf.report import write_sheets
     from enclosure_app.reports.text_report import summary
 
     keep_inputs(output, (*files, asked["layers"]))
+    projects = [file for file in files if is_project(file)]
+    if projects and len(files) > 1:
+        raise EnclosureError(f"{projects[0]}: a project is issued alone; name no other file.")
+    results, job = _of_project(projects[0], asked) if projects else _of_drawings(files, asked)
+    with own_faults_in_words(str(output)):
+        write_sheets(output, results, job)
+    say(f"{output} is written: {summary(Report(results))}", sys.stdout)
+    return status(results)
+
+
+def _of_drawings(files: tuple[Path, ...], asked: SheetAsked) -> _Order:
+    """Return what is found in drawings, and the order for their sheets."""
+    from enclosure_app.drawing.sheet.job import SheetJob
+
     check_file = checker(asked, linework=True)
-    job = SheetJob(
-        paper=asked["paper"],
-        scale=asked["scale"],
-        project=asked["project"],
-        revision=asked["revision"],
-        who=asked["who"],
-        date=f"{asked['day'] or datetime.now().astimezone():%Y-%m-%d}",
-        cover=len(files) > 1 if asked["cover"] is None else asked["cover"],
-    )
     results = []
     for file in with_progress(files, "Checking"):
         with own_faults_in_words(str(file)):
             results.append(check_file(file))
-    with own_faults_in_words(str(output)):
-        write_sheets(output, tuple(results), job)
-    say(f"{output} is written: {summary(Report(tuple(results)))}", sys.stdout)
-    return status(results)
+    job = SheetJob(
+        paper=asked["paper"] or "A3",
+        scale=asked["scale"],
+        project=asked["project"],
+        revision=asked["revision"],
+        who=asked["who"],
+        date=_date(asked),
+        cover=len(files) > 1 if asked["cover"] is None else asked["cover"],
+    )
+    return tuple(results), job
 
 
-@click.command("replies")
-@click.argument("file", type=FILE, metavar="PDF")
-def replies(file: Path) -> int:
-    """Tell what reviewers answered in a marked-up PDF, and what is proposed from it."""
-    from enclosure_app.files.replies.replies import read_replies
-    from enclosure_app.reports.replies_text import replies_text
+def _of_project(file: Path, asked: SheetAsked) -> _Order:
+    """Return what is found in a project with what was decided, and the order for its sheets."""
+    from enclosure_app.window.filing.printing import drawn, job_for
+    from enclosure_app.window.filing.sheet_setup import SheetSetup
 
     with own_faults_in_words(str(file)):
-        proposals = read_replies(file)
-    say(replies_text(proposals, width=text_width()), sys.stdout)
-    return NOTHING_WRONG
+        now = judged(file)
+    setup = SheetSetup(
+        paper=asked["paper"] or "",
+        scale=asked["scale"] or "",
+        revision=asked["revision"],
+        who=asked["who"],
+        cover=asked["cover"],
+    )
+    job = job_for(now.project, setup)
+    title = asked["project"] or job.project
+    return (drawn(now.project, now.result.sections),), replace(
+        job, project=title, date=_date(asked)
+    )
+
+
+def _date(asked: SheetAsked) -> str:
+    return f"{asked['day'] or datetime.now().astimezone():%Y-%m-%d}"

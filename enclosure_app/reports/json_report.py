@@ -43,13 +43,12 @@ def json_text(report: Report) -> str:
     return json.dumps(to_json(report), indent=2, allow_nan=False) + "\n"
 
 
-def write_json(path: Path, report: Report) -> None:
-    """Write the report to `path`, whole or not at all.
+def write_json(path: Path, text: str) -> None:
+    """Write a report's text to `path`, whole or not at all.
 
     Raises:
         EnclosureError: `path` cannot be written.
     """
-    text = json_text(report)
     try:
         if path.exists() and not path.is_file():
             path.write_text(text, encoding="utf-8")  # a pipe or a device cannot be replaced

@@ -812,6 +812,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/answers/answers.py" />
+   <source>Notes are not in the file any more: look at the rows that say so.</source>
+   <translation>Notizen sind nicht mehr in der Datei: auf die Zeilen schauen, die das sagen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/answers/answers.py" />
    <source>Page {} of the PDF</source>
    <translation>Seite {} des PDF</translation>
   </message>
@@ -6482,7 +6487,7 @@
   <message>
    <location filename="../../enclosure_app/files/replies/answers.py" />
    <source>It was measured otherwise then: look whether the answer still holds.</source>
-   <translation type="unfinished" />
+   <translation>Damals wurde anders gemessen: nachsehen, ob die Antwort noch gilt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/replies/words.py" />
@@ -6932,7 +6937,7 @@
   <message>
    <location filename="../../enclosure_app/files/replies/missing.py" />
    <source>None of the notes of findings {first} to {last} is in the file any more: it may have been printed anew or its notes painted into the page, and answers with them.</source>
-   <translation type="unfinished" />
+   <translation>Keine der Notizen zu den Befunden {first} bis {last} ist noch in der Datei: Vielleicht wurde sie neu gedruckt, oder die Notizen und mit ihnen die Antworten wurden in die Seite gemalt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/verdict_words.py" />
@@ -7845,7 +7850,7 @@
   <message>
    <location filename="../../enclosure_app/files/replies/missing.py" />
    <source>The note of finding {number} is no longer in the file: ask whether that was meant.</source>
-   <translation type="unfinished" />
+   <translation>Die Notiz zu Befund {number} ist nicht mehr in der Datei: nachfragen, ob das gewollt war.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/replies/words.py" />
@@ -11013,7 +11018,7 @@
   <message>
    <location filename="../../enclosure_app/files/replies/answers.py" />
    <source>{who} decided since: {verdict}.</source>
-   <translation type="unfinished" />
+   <translation>{who} hat seither entschieden: {verdict}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/site.py" />

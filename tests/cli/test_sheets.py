@@ -5,12 +5,16 @@ from pathlib import Path
 import pypdf
 import pytest
 
-from enclosure_app.cli import FAULTS, NOTHING_WRONG, UNUSABLE, main
+from enclosure_app.cli import FAULTS, UNUSABLE, main
 from enclosure_app.drawing.sheet.job import SheetJob
-from enclosure_app.files.replies.names import named
+from enclosure_app.files.opening import limits_of
+from enclosure_app.files.project.file import save_project
+from enclosure_app.model.edits import set_decision, sign
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.resources import sample
+from enclosure_app.window.apart.orders import Order, read_order
+from enclosure_app.window.checking import judge
 from tests.cli.stand_ins import Road
-from tests.files.pdf_reviewer import Reviewer
 from tests.reports.rendering import complaints
 
 LAYERS = ["--layers", str(sample("layers.toml"))]
@@ -59,30 +63,42 @@ def test_a_set_with_a_drawing_that_cannot_be_used_is_not_written(
     assert "broken.dxf" in capsys.readouterr().err
 
 
-def test_what_a_reviewer_answers_is_told_and_nothing_is_taken_over(
-    out: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    main(["sheet", WALL, "-o", str(out), *LAYERS])
-    reviewer = Reviewer(out)
-    first = reviewer.writer.pages[0]["/Annots"][0].get_object()
-    about = named(first["/NM"])
-    assert about is not None
-    reviewer.state(about.about.key, "Zoë", "Completed")
-    back = reviewer.saved(tmp_path / "back.pdf")
-    capsys.readouterr()
-    assert main(["replies", str(back)]) == NOTHING_WRONG
-    told = capsys.readouterr().out
-    assert told.startswith("WALL BASE AT RAFT EDGE (wall-base-faulty.dxf)\n")
-    assert "Mended by Zoë, 2026-12-01 09:30 (UTC+01:00)" in told
-    assert told.endswith("1 answer: 1 with a verdict, 0 not sure. Nothing was taken over.\n")
-
-
 def test_a_file_that_holds_no_answers_of_ours_is_refused(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     (tmp_path / "text.pdf").write_text("no PDF", encoding="utf-8")
     assert main(["replies", str(tmp_path / "text.pdf")]) == UNUSABLE
     assert "text.pdf is not a PDF that can be read" in capsys.readouterr().err
+
+
+def test_a_project_is_issued_with_its_verdicts_and_who_signed(
+    out: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    order = Order(
+        (sample("four-sections-faulty.dxf"),), layers=sample("layers-second-office.toml")
+    )
+    project = read_order(order)
+    project = sign(project, 1, "Ida", "2026-03-02T10:00:00+01:00")
+    (found, *_) = judge(project, limits_of(project)).results[0].findings
+    decided = Decision(
+        found.key, State.MENDED, "Per", "2026-03-03T10:00:00+01:00", "Taped.", found.section
+    )
+    path = tmp_path / "four.enclosure.json"
+    save_project(set_decision(project, decided), path)
+    typed = ["--revision", "C", "--who", "M. Orre", "--paper", "A4", "--date", "2026-03-04"]
+    assert main(["sheet", str(path), "-o", str(out), *typed]) == FAULTS
+    cover, *sheets = pages(out)
+    assert len(sheets) == 4
+    assert "Revision C · issued by M. Orre · 2026-03-04" in cover
+    assert "Mended by Per, 2026-03-03: Taped." in sheets[0]
+    assert ["Ida, 2026-03-02" in sheet for sheet in sheets] == [False, True, False, False]
+    main(["sheet", str(path), "-o", str(out), "--no-cover", "--project", "Mill"])
+    first, *more = pages(out)
+    assert len(more) == 3
+    assert "Mill" in first
+    capsys.readouterr()
+    assert main(["sheet", str(path), WALL, "-o", str(out)]) == UNUSABLE
+    assert "a project is issued alone" in capsys.readouterr().err
 
 
 def test_only_a_sheet_asks_for_the_offices_own_lines(road: Road) -> None:

@@ -202,7 +202,7 @@ def test_the_schema_misses_every_field_of_a_finding(missing: str) -> None:
 def test_a_report_is_written_whole_over_an_older_one(tmp_path: Path) -> None:
     path = tmp_path / "report.json"
     path.write_text("old", encoding="utf-8")
-    write_json(path, one_drawing())
+    write_json(path, json_text(one_drawing()))
     assert path.read_text(encoding="utf-8") == json_text(one_drawing())
     assert [file.name for file in tmp_path.iterdir()] == ["report.json"]
 
@@ -212,7 +212,7 @@ def test_a_report_that_cannot_be_made_leaves_the_older_one(tmp_path: Path) -> No
     path.write_text("old", encoding="utf-8")
     lost = Finding("gap:1+2", "gap", None, Severity.FAULT, (math.nan, 0), (), "Open.", "Close it.")
     with pytest.raises(ValueError, match="not JSON compliant"):
-        write_json(path, one_drawing(findings=(lost,)))
+        write_json(path, json_text(one_drawing(findings=(lost,))))
     assert path.read_text(encoding="utf-8") == "old"
 
 
@@ -221,7 +221,7 @@ def test_a_place_that_cannot_be_written_is_said_in_one_sentence(
     tmp_path: Path, where: str
 ) -> None:
     with pytest.raises(EnclosureError, match="the JSON report cannot be written") as caught:
-        write_json(tmp_path / where, one_drawing())
+        write_json(tmp_path / where, json_text(one_drawing()))
     assert str(tmp_path / where) in str(caught.value)
     assert list(tmp_path.iterdir()) == []
 

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from enclosure_app.files.replies.replies import Proposal
+from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.model.said.decision import State
 from enclosure_app.reports.replies_text import replies_text
 

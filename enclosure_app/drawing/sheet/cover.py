@@ -158,12 +158,14 @@ def _heading(pages: Sequence[Page], box: Box, job: SheetJob, theme: Theme) -> It
 
 def _drawings(pages: Sequence[Page]) -> tuple[str, ...]:
     """Return the names of the drawings of a set, in its order."""
-    each = {id(page.drawing): _drawing(page) for page in pages}
+    each = {(id(page.drawing), page.section.section.file): _drawing(page) for page in pages}
     return tuple(each.values())
 
 
 def _drawing(page: Page) -> str:
-    return page.drawing.drawing.title or PurePath(page.drawing.drawing.file).name
+    """Return the name of a sheet's drawing: of several in one project, that of its file."""
+    file, drawing = page.section.section.file, page.drawing.drawing
+    return PurePath(file).name if file else drawing.title or PurePath(drawing.file).name
 
 
 def _list(listed: _Listed) -> Table:

@@ -156,22 +156,12 @@ class _Sheet:
     @property
     def titles(self) -> Titles:
         drawing = self.drawing.drawing
-        file = PurePath(drawing.file).name if _is_of_file(self.result, self.drawing) else ""
+        file = PurePath(self.result.section.file or drawing.file).name
         name = f"{drawing.title} ({file})" if drawing.title and file else drawing.title or file
         section = self.result.section.name
         units = say("feet and inches") if self.units.imperial else self.units.value
         signed = signatures(signed_of(self.job, section))
         return Titles(self.job, name, section, self.scale.text, units, signed)
-
-
-def _is_of_file(result: SectionResult, drawing: DrawingResult) -> bool:
-    """Whether a section is of the file that the drawing names.
-
-    A project of several drawings names the first one; its sections are named after theirs.
-    """
-    stem = PurePath(drawing.drawing.file).stem
-    after = {each.section.name.partition(": ")[0] for each in drawing.sections}
-    return stem not in after or result.section.name.partition(": ")[0] == stem
 
 
 def _scale(result: SectionResult, units: Units, job: SheetJob, room: Box) -> Scale:

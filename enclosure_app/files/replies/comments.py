@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.replies.issued import Issued, issued_on
 from enclosure_app.language import say
 from enclosure_app.model.place import Point
 
@@ -52,7 +53,15 @@ class Comment:
     at: Point = (0.0, 0.0)
 
 
-def read_comments(path: Path) -> tuple[Comment, ...]:
+@dataclass(frozen=True, slots=True)
+class Written:
+    """All that people wrote on the pages of a PDF, and the notes that these were issued with."""
+
+    comments: tuple[Comment, ...]
+    issued: tuple[Issued, ...] = ()
+
+
+def read_written(path: Path) -> Written:
     """Return all that people wrote on the pages of a PDF, page by page.
 
     Raises:
@@ -62,7 +71,7 @@ def read_comments(path: Path) -> tuple[Comment, ...]:
 
     try:
         with pikepdf.open(path) as pdf:
-            return tuple(_comments(pdf))
+            return Written(tuple(_comments(pdf)), tuple(_issued(pdf)))
     except OSError as error:
         why = error.strerror or str(error)
         raise EnclosureError(
@@ -86,6 +95,11 @@ def _comments(pdf: "Pdf") -> Iterator[Comment]:
             comment = _comment(annotation, number, order)
             if comment.kind in _KINDS:
                 yield comment
+
+
+def _issued(pdf: "Pdf") -> Iterator[Issued]:
+    for number, page in enumerate(pdf.pages, 1):
+        yield from issued_on(page, number)
 
 
 def _annotations(page: "Page") -> "Iterator[Object]":

@@ -13,40 +13,21 @@ from math import dist
 from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.replies.comments import Comment, Identity, read_comments
+from enclosure_app.files.replies.comments import Comment, Identity, Written, read_written
+from enclosure_app.files.replies.issued import Issued
+from enclosure_app.files.replies.missing import (
+    missing_notes,
+    stand_ins,
+    told_missing,
+    with_names_back,
+)
 from enclosure_app.files.replies.names import About, NoteName, named
+from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.files.replies.words import Said, said_by
 from enclosure_app.language import say
 from enclosure_app.model.said.decision import State
 
 _NEAR = 45.0  # points on paper (16 mm) within which a free note stands at a finding
-
-
-@dataclass(frozen=True, slots=True)
-class Proposal:
-    """What one person said in a PDF about one finding.
-
-    `state` is None where nothing was decided. `when` is ISO 8601. `note` is what the finding's own
-    note says, for the person who looks. `doubt` is one sentence, "" where all of it is certain;
-    `key` is "" where it is about no finding that can be told.
-    """
-
-    key: str
-    state: State | None
-    who: str
-    when: str
-    remark: str
-    section: str = ""
-    drawing: str = ""
-    revision: str = ""
-    page: int = 1
-    note: str = ""
-    doubt: str = ""
-
-    @property
-    def sure(self) -> bool:
-        """Whether nobody has to look before it is taken over."""
-        return not self.doubt
 
 
 def read_replies(path: Path) -> tuple[Proposal, ...]:
@@ -55,8 +36,8 @@ def read_replies(path: Path) -> tuple[Proposal, ...]:
     Raises:
         EnclosureError: the file cannot be read, or no note in it is one of this program.
     """
-    comments = read_comments(path)
-    if not any(named(comment.name) for comment in comments):
+    written = with_names_back(read_written(path))
+    if not written.issued and not any(named(comment.name) for comment in written.comments):
         raise EnclosureError(
             say(
                 "{path} holds no notes of this program: take the PDF that it wrote, saved with its "
@@ -64,9 +45,14 @@ def read_replies(path: Path) -> tuple[Proposal, ...]:
                 path=path,
             )
         )
-    said = _proposals(comments)
-    told = [each for each in said if each.state or each.remark or each.doubt]
-    return tuple(_contradicting(told))
+    missing = missing_notes(written)
+    said = [each for each in _proposals(written, missing) if _tells(each)]
+    told = (*_contradicting(said), *told_missing(missing, written.issued))
+    return tuple(sorted(told, key=lambda each: each.page))
+
+
+def _tells(proposal: Proposal) -> bool:
+    return bool(proposal.state or proposal.remark or proposal.doubt)
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,15 +64,17 @@ class _Root:
     doubt: str = ""
 
 
-def _proposals(comments: Sequence[Comment]) -> Iterator[Proposal]:
+def _proposals(written: Written, missing: Sequence[Issued]) -> Iterator[Proposal]:
+    comments, measured = written.comments, {each.name: each.measured for each in written.issued}
     by_identity = {comment.identity: comment for comment in comments}
-    ours = [comment for comment in comments if _is_finding(comment)]
+    ours = [comment for comment in comments if _is_finding(comment)] + list(stand_ins(missing))
     threads: dict[Identity, list[Comment]] = {}
     for comment in comments:
         threads.setdefault(_top(comment, by_identity).identity, []).append(comment)
     for identity, thread in threads.items():
         root = _rooted(by_identity[identity], ours)
-        yield from _by_person(root, thread)
+        for proposal in _by_person(root, thread):
+            yield replace(proposal, measured=measured.get(root.comment.name))
 
 
 def _is_finding(comment: Comment) -> bool:

@@ -6,41 +6,21 @@ is not printed twice. A verdict is a state of the review model, a reply that rea
 """
 
 from collections.abc import Iterable
-from contextlib import suppress
-from datetime import date, datetime
 
 from pikepdf import Array, Dictionary, Name, Object, Page, Pdf
-from pikepdf.models.metadata import encode_pdf_date
 
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.section.places import RIM
-from enclosure_app.model.place import Point, Points
+from enclosure_app.model.place import Points
+from enclosure_app.reports.pdf.dates import pdf_date
+from enclosure_app.reports.pdf.ground import POINTS, Ground
 from enclosure_app.reports.pdf.notes import Note, PageLink, StateNote
 from enclosure_app.reports.pdf.text import pdf_text
 
-_POINTS = 72 / 25.4  # to the mm
 _PRINT = 4
 _REPLY = 2 | 4 | 8 | 16  # hidden on the page, and neither zoomed nor turned
 _POPUP = (70.0, 45.0)  # mm: the window of a note that is opened
 _BESIDE = 4.0  # points from a note to its window
-
-
-class Ground:
-    """The way from mm on a page, y up, to its points."""
-
-    def __init__(self, page: Page, height: float) -> None:
-        left, bottom, right, top = (float(edge) for edge in page.mediabox)
-        self.left, self.bottom, self.right, self.top = left, bottom, right, top
-        self._height = height
-
-    def point(self, place: Point) -> tuple[float, float]:
-        """Return where a place is; Qt paints down from the upper edge of the page."""
-        x = self.left + place[0] * _POINTS
-        return round(x, 3), round(self.top - (self._height - place[1]) * _POINTS, 3)
-
-    def box(self, box: Box) -> tuple[float, float, float, float]:
-        """Return the left, bottom, right and top of a box."""
-        return (*self.point((box.left, box.bottom)), *self.point((box.right, box.top)))
 
 
 class NoteWriter:
@@ -63,7 +43,7 @@ class NoteWriter:
             del self._page.obj.Annots
 
     def _note(self, note: Note) -> None:
-        width = round(note.pen.width * _POINTS, 3)
+        width = round(note.pen.width * POINTS, 3)
         whole = self._answerable(
             note.box,
             note.when,
@@ -84,7 +64,7 @@ class NoteWriter:
     def _shape(self, note: Note) -> dict[str, Object]:
         """Return of which kind a note is, and its line."""
         if not note.line:
-            rim = round(RIM * _POINTS, 3)
+            rim = round(RIM * POINTS, 3)
             return {"Subtype": Name.Circle, "RD": Array([rim] * 4)}
         if len(note.line) == 2:
             return {"Subtype": Name.Line, "L": self._run(note.line)}
@@ -118,7 +98,7 @@ class NoteWriter:
         return self._add(annotation)
 
     def _popup(self, parent: Object, box: Box) -> Object:
-        wide, high = (side * _POINTS for side in _POPUP)
+        wide, high = (side * POINTS for side in _POPUP)
         left, _, right, top = self._ground.box(box)
         x = right + _BESIDE
         x = x if x + wide <= self._ground.right else max(left - _BESIDE - wide, self._ground.left)
@@ -151,7 +131,7 @@ class NoteWriter:
 
     def _nothing(self, box: Box) -> Object:
         """Return an appearance that shows nothing, as large as `box`."""
-        size = Array([0, 0, *(round(side * _POINTS, 3) for side in (box.width, box.height))])
+        size = Array([0, 0, *(round(side * POINTS, 3) for side in (box.width, box.height))])
         about = Dictionary(Type=Name.XObject, Subtype=Name.Form, BBox=size, Resources=Dictionary())
         return self._pdf.make_stream(b"", about)
 
@@ -165,12 +145,3 @@ class NoteWriter:
 def _colour(colour: str) -> Array:
     """Return a colour written as ``#rrggbb`` in parts of one."""
     return Array([round(int(colour[k : k + 2], 16) / 255, 4) for k in (1, 3, 5)])
-
-
-def pdf_date(when: str) -> str:
-    """Return an ISO date or moment as PDF writes it, "" where it is none."""
-    with suppress(ValueError):
-        return f"D:{date.fromisoformat(when):%Y%m%d}"
-    with suppress(ValueError):
-        return encode_pdf_date(datetime.fromisoformat(when))
-    return ""

@@ -8,6 +8,7 @@ from pikepdf import ObjectStreamMode, Pdf
 
 from enclosure_app.drawing.marks import Overlay
 from enclosure_app.reports.pdf.annotations import NoteWriter
+from enclosure_app.reports.pdf.issued import list_notes
 from enclosure_app.reports.pdf.layers import layered
 from enclosure_app.reports.pdf.outline import About, tell_about
 from enclosure_app.reports.pdf.pages import PaintedPage, painted
@@ -26,6 +27,7 @@ def write_document(path: Path, pages: Sequence[PaintedPage], about: About) -> No
     for made, page in zip(pdf.pages, pages, strict=True):
         writer = NoteWriter(pdf, made, page.height, groups.get(Overlay.FINDINGS))
         writer.write(page.notes, page.links)
+        list_notes(made, page.notes, page.height)
     tell_about(pdf, about, [page.height for page in pages])
     path.write_bytes(_saved(pdf))
 

@@ -1,6 +1,6 @@
 """What is put to a page of a PDF besides its marks: the notes of findings, links and bookmarks.
 
-Plain values; `pdf_annotations` and `pdf_outline` write them.
+Plain values; `annotations`, `issued` and `outline` write them.
 """
 
 from collections.abc import Iterator, Sequence
@@ -43,8 +43,8 @@ class Note:
     """The note of one finding; places in mm on the page, y up.
 
     It is a ring in `box`, which has a rim around it, where `line` is empty, else that line, `closed`
-    round an area. `when` is
-    an ISO date or moment, "" where nobody knows.
+    round an area. `when` is an ISO date or moment, "" where nobody knows. `number` is that of the
+    finding on the sheet, `measured` what was measured, in mm.
     """
 
     name: str
@@ -57,6 +57,8 @@ class Note:
     contents: str
     when: str = ""
     state: StateNote | None = None
+    number: int = 0
+    measured: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,8 +86,7 @@ def notes_on(page: Page, job: SheetJob, theme: Theme) -> tuple[Note, ...]:
 
 def _note(place: FindingPlace, page: Page, job: SheetJob, theme: Theme) -> Note:
     finding, decision = place.finding, place.decision
-    drawing = PurePath(page.drawing.drawing.file).name
-    about = About(drawing, page.section.section.name, finding.key, job.drawn)
+    about = About(_file(page), page.section.section.name, finding.key, job.drawn)
     told = plain("\n".join(_sentences(finding, page.drawing.drawing.units, decision)))
     return Note(
         name=note_name(about, told),
@@ -98,6 +99,8 @@ def _note(place: FindingPlace, page: Page, job: SheetJob, theme: Theme) -> Note:
         contents=told,
         when=job.date,
         state=_state(about, decision) if decision else None,
+        number=place.number,
+        measured=finding.measured,
     )
 
 
@@ -149,8 +152,12 @@ def bookmarks(pages: Sequence[Page], first: int = 0) -> tuple[Bookmark, ...]:
 def _section_title(page: Page, pages: Sequence[Page]) -> str:
     """Return the section's name, after its drawing's where there are several drawings."""
     several = any(other.drawing is not page.drawing for other in pages)
-    drawing = PurePath(page.drawing.drawing.file).name
-    return f"{drawing} – {page.titles.section}" if several else page.titles.section
+    return f"{_file(page)} – {page.titles.section}" if several else page.titles.section
+
+
+def _file(page: Page) -> str:
+    """Return the name of the file that a sheet's section is of."""
+    return PurePath(page.section.section.file or page.drawing.drawing.file).name
 
 
 def _found(place: FindingPlace, page: int) -> Bookmark:

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from pikepdf import Array, Dictionary, Name, OutlineItem, Pdf
 
-from enclosure_app.reports.pdf.annotations import Ground, pdf_date
+from enclosure_app.reports.pdf.dates import pdf_date
+from enclosure_app.reports.pdf.ground import Ground
 from enclosure_app.reports.pdf.notes import PROGRAM, Bookmark
 from enclosure_app.reports.pdf.text import pdf_text, plain
 

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
 )
 
 from enclosure_app.drawing.verdict_words import state_word
-from enclosure_app.files.replies.replies import Proposal
+from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.model.said.moment import shown
 
 
@@ -22,7 +22,8 @@ class AnswerRow(QFrame):
     """Shows one proposal. `wanted`: the person wants to see its place; `changed`: what is to be taken.
 
     What is certain is ticked from the start; what is in doubt only a person ticks. A verdict that
-    needs a reason and has none gets one here. What is about no finding cannot be taken.
+    needs a reason and has none gets one here. What is about no finding cannot be taken, and where
+    the finding's own note is gone there is nothing to take.
     """
 
     wanted = Signal(object)
@@ -36,7 +37,8 @@ class AnswerRow(QFrame):
         self.go.setEnabled(bool(proposal.key))
         self.take = QCheckBox(_said(proposal), self)
         self.take.setChecked(proposal.sure)
-        self.take.setEnabled(bool(proposal.key))
+        self.take.setEnabled(bool(proposal.key) and not proposal.lost)
+        self.take.setVisible(not proposal.lost)
         self.reason = QLineEdit(self)
         self.reason.setPlaceholderText(self.tr("Why it may stand"))
         self.reason.setAccessibleName(self.reason.placeholderText())
@@ -70,7 +72,8 @@ class AnswerRow(QFrame):
         column.addWidget(self.take)
         column.addWidget(self.reason)
         if self.proposal.doubt:
-            told = self.tr("Not sure: {}").format(self.proposal.doubt)
+            doubt = self.proposal.doubt
+            told = doubt if self.proposal.lost else self.tr("Not sure: {}").format(doubt)
             column.addWidget(self._label(told, "message"))
 
     def _label(self, text: str, name: str) -> QLabel:
@@ -83,7 +86,7 @@ class AnswerRow(QFrame):
 
 def _needs_words(proposal: Proposal) -> bool:
     """Whether it is a verdict without the reason that it needs, or a remark without words."""
-    if proposal.remark:
+    if proposal.remark or proposal.lost:
         return False
     return proposal.state is None or proposal.state.needs_reason
 

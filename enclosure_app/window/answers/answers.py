@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from enclosure_app.files.replies.replies import Proposal
+from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.window.answers.answer_row import AnswerRow
 
 _SIZE = (560, 640)
@@ -60,13 +60,20 @@ class Answers(QDialog):
             column.addWidget(row)
         column.addStretch(1)
         self._room.setWidget(inside)
-        unsure = sum(not each.sure for each in proposals)
-        self.told.setText(
-            self.tr(
-                "{} answers, {} of them not sure: look at these, and tick what is right."
-            ).format(len(proposals), unsure)
-        )
+        self.told.setText(self._told(proposals))
         self._check()
+
+    def _told(self, proposals: Sequence[Proposal]) -> str:
+        """Return how many answers there are, and that notes are not in the file any more."""
+        answers = [each for each in proposals if not each.lost]
+        unsure = sum(not each.sure for each in answers)
+        told = self.tr(
+            "{} answers, {} of them not sure: look at these, and tick what is right."
+        ).format(len(answers), unsure)
+        if len(answers) == len(proposals):
+            return told
+        lost = self.tr("Notes are not in the file any more: look at the rows that say so.")
+        return f"{told} {lost}" if answers else lost
 
     def _made_row(self, proposal: Proposal, numbers: Mapping[Place, int]) -> AnswerRow:
         number = numbers.get((proposal.section, proposal.key))

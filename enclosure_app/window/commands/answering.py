@@ -7,7 +7,8 @@ from PySide6.QtWidgets import QFileDialog
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.replies.answers import answers_for, taken_over
-from enclosure_app.files.replies.replies import Proposal, read_replies
+from enclosure_app.files.replies.proposal import Proposal
+from enclosure_app.files.replies.replies import read_replies
 from enclosure_app.window.answers.answers import Answers
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.fittings import Fittings

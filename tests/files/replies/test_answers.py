@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.replies.answers import answers_for, taken_over
-from enclosure_app.files.replies.replies import Proposal
+from enclosure_app.files.replies.answers import Outcome, answers_for, held_against, taken_over
+from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import Carried, Subject
@@ -113,3 +113,61 @@ def test_a_note_about_nothing_is_kept_for_a_person_to_look_at() -> None:
 def test_what_cannot_be_put_down_is_refused(change: dict[str, object], sentence: str) -> None:
     with pytest.raises(EnclosureError, match=sentence):
         taken_over(PROJECT, (replace(MENDED, **change),))
+
+
+def outcome(proposal: Proposal, project: Project = PROJECT) -> tuple[Outcome, str]:
+    (held,) = held_against(project, FOUND, (proposal,))
+    return held.outcome, held.proposal.doubt
+
+
+def test_each_answer_comes_to_something_in_the_project() -> None:
+    after = taken_over(PROJECT, (MENDED,))
+    assert outcome(MENDED) == (Outcome.MATCHES, "")
+    assert outcome(MENDED, after) == (Outcome.SAID, "")
+    assert outcome(replace(MENDED, state=State.OPEN, remark="")) == (Outcome.NOTHING, "")
+    assert outcome(replace(MENDED, doubt="Why.")) == (Outcome.UNSURE, "Why.")
+    assert outcome(replace(MENDED, drawing="slip.dxf"))[0] is Outcome.UNSURE
+    assert outcome(replace(MENDED, revision="a"))[0] is Outcome.CHANGED
+    assert outcome(replace(MENDED, key="gap:gone"))[0] is Outcome.CHANGED
+
+
+@pytest.mark.parametrize(
+    ("then", "same"), [(eave.SHORT.measured, True), (None, True), (eave.SHORT.measured + 9, False)]
+)
+def test_a_finding_that_was_measured_otherwise_when_it_was_issued_is_looked_at(
+    then: float | None, same: bool
+) -> None:
+    told = outcome(replace(MENDED, measured=then))
+    sentence = "It was measured otherwise then: look whether the answer still holds."
+    assert told == ((Outcome.MATCHES, "") if same else (Outcome.CHANGED, sentence))
+
+
+def test_an_answer_does_not_take_the_place_of_a_verdict_that_was_given_after_it() -> None:
+    """Ida looked again after Zoë had written; the answer came back last of all."""
+    later = Decision(SHORT, State.TO_BE_MENDED, "Ida", "2026-12-05T08:00:00+01:00", "", NAME)
+    decided = replace(PROJECT, decisions=(replace(later, revision="b", id="1"),))
+    assert outcome(MENDED, decided) == (Outcome.CHANGED, "Ida decided since: To be mended.")
+    agreed = replace(MENDED, state=State.TO_BE_MENDED)
+    assert outcome(agreed, decided) == (Outcome.MATCHES, "")
+    after = replace(MENDED, when="2026-12-06T08:00:00+01:00")
+    assert outcome(after, decided) == (Outcome.MATCHES, "")
+    remark = replace(MENDED, state=None)
+    assert outcome(remark, decided) == (Outcome.MATCHES, "")
+
+
+def test_a_note_that_is_gone_decides_nothing_and_cannot_be_taken_over() -> None:
+    lost = replace(
+        MENDED, state=None, who="", when="", remark="", doubt="The note is gone.", lost=True
+    )
+    assert outcome(lost) == (Outcome.UNSURE, "The note is gone.")
+    with pytest.raises(EnclosureError, match="remark is empty"):
+        taken_over(PROJECT, (lost,))
+
+
+def test_a_section_of_another_file_of_the_project_may_be_named_by_that_or_by_the_first() -> None:
+    """A PDF that was issued before sections knew their file names the project's first one."""
+    section = replace(eave.section(), file="plans/slip.dxf")
+    several = replace(PROJECT, sections=(section,))
+    assert outcome(replace(MENDED, drawing="slip.dxf"), several)[0] is Outcome.MATCHES
+    assert outcome(MENDED, several)[0] is Outcome.MATCHES
+    assert outcome(replace(MENDED, drawing="barn.dxf"), several)[0] is Outcome.UNSURE

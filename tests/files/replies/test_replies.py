@@ -12,7 +12,8 @@ from pypdf.generic import ArrayObject, FloatObject, NameObject, TextStringObject
 from enclosure_app.drawing.sheet.job import SheetJob
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.replies.names import VERDICTS
-from enclosure_app.files.replies.replies import Proposal, read_replies
+from enclosure_app.files.replies.proposal import Proposal
+from enclosure_app.files.replies.replies import read_replies
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.reports.pdf.report import write_sheets
 from tests.drawing import eave

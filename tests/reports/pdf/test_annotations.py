@@ -12,7 +12,6 @@ from enclosure_app.drawing.sheet.job import SheetJob
 from enclosure_app.drawing.sheet.sheet import Page, compose_sheets
 from enclosure_app.drawing.theme import Pen, load_theme
 from enclosure_app.model.said.decision import Decision, State
-from enclosure_app.reports.pdf.annotations import pdf_date
 from enclosure_app.reports.pdf.document import write_document
 from enclosure_app.reports.pdf.notes import Note, PageLink, StateNote, notes_on
 from enclosure_app.reports.pdf.outline import About
@@ -117,20 +116,6 @@ def test_a_link_leads_to_its_page(tmp_path: Path) -> None:
     assert target.get_object() == reader.pages[1].get_object()
     assert how == "/Fit"
     assert "/Annots" not in reader.pages[1]
-
-
-@pytest.mark.parametrize(
-    ("when", "written"),
-    [
-        ("2026-03-02", "D:20260302"),
-        ("2026-03-02T10:15:00+02:00", "D:20260302101500+02'00"),
-        ("2026-03-02T10:15:00Z", "D:20260302101500+00'00"),
-        ("", ""),
-        ("in spring", ""),
-    ],
-)
-def test_dates_are_written_as_pdf_wants_them(when: str, written: str) -> None:
-    assert pdf_date(when) == written
 
 
 @pytest.fixture(scope="module")

@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.replies.replies import Proposal
+from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.model.said.decision import State
 from enclosure_app.window.answers.answer_row import AnswerRow
 
@@ -74,3 +74,23 @@ def test_the_place_can_be_asked_for(qtbot: QtBot) -> None:
     with qtbot.waitSignal(shown.wanted) as asked:
         qtbot.mouseClick(shown.go, Qt.MouseButton.LeftButton)
     assert asked.args == [MENDED]
+
+
+def test_where_the_note_itself_is_gone_one_can_look_and_nothing_can_be_taken(qtbot: QtBot) -> None:
+    lost = replace(
+        MENDED,
+        state=None,
+        who="",
+        when="",
+        remark="",
+        note="",
+        doubt="The note is gone.",
+        lost=True,
+    )
+    shown = row(qtbot, lost)
+    assert words(shown) == ["The note is gone."]
+    assert shown.go.isEnabled()
+    assert not shown.take.isVisible()
+    assert not shown.reason.isVisible()
+    assert shown.taken is None
+    assert shown.complete

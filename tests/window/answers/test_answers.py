@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.files.replies.replies import Proposal
+from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.model.said.decision import State
 from enclosure_app.window.answers.answers import Answers
 
@@ -57,3 +57,15 @@ def test_without_a_tick_there_is_nothing_to_take(answers: Answers, qtbot: QtBot)
 def test_other_answers_take_the_place_of_these(answers: Answers) -> None:
     answers.show_answers((UNSURE,), {})
     assert [row.proposal for row in answers.rows] == [UNSURE]
+
+
+def test_notes_that_are_gone_are_no_answers_and_are_told_apart(answers: Answers) -> None:
+    lost = replace(UNSURE, state=None, doubt="The note is gone.", lost=True)
+    answers.show_answers((MENDED, lost), {})
+    assert answers.told.text() == (
+        "1 answers, 0 of them not sure: look at these, and tick what is right. "
+        "Notes are not in the file any more: look at the rows that say so."
+    )
+    answers.show_answers((lost,), {})
+    assert answers.told.text().startswith("Notes are not in the file any more")
+    assert not answers.take.isEnabled()
