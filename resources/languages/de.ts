@@ -1332,6 +1332,11 @@
   <name>FindingsDelegate</name>
   <message>
    <location filename="../../enclosure_app/window/findings/findings_delegate.py" />
+   <source>none allowed</source>
+   <translation>nichts zulässig</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings/findings_delegate.py" />
    <source>of {}</source>
    <translation>von {}</translation>
   </message>
@@ -1408,6 +1413,11 @@
    <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>The {} layer could not be judged. {}</source>
    <translation>Die Schicht für {} ließ sich nicht beurteilen. {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
+   <source>What is drawn is being judged.</source>
+   <translation>Das Gezeichnete wird beurteilt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/findings/findings_panel.py" />
@@ -3421,6 +3431,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <source>Draw the frame</source>
+   <translation>Rahmen zeichnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Every fault and doubt has its verdict. Write the marked-up sheet.</source>
    <translation>Über jeden Mangel und jeden Zweifel ist entschieden. Das Prüfblatt schreiben.</translation>
   </message>
@@ -3453,6 +3468,11 @@
    <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>Nothing is wrong here. Write the marked-up sheet.</source>
    <translation>Hier ist alles in Ordnung. Das Prüfblatt schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <source>Nothing says where the section is judged. Draw a frame around it.</source>
+   <translation>Nichts sagt, wo der Schnitt beurteilt wird. Einen Rahmen darum zeichnen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/frame/next_step.py" />
@@ -3503,6 +3523,11 @@
    <location filename="../../enclosure_app/window/frame/next_step.py" />
    <source>The sheet is empty. Choose a product at the left and draw the first sheet.</source>
    <translation>Das Blatt ist leer. Links ein Produkt wählen und die erste Bahn zeichnen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <source>What is drawn is being judged.</source>
+   <translation>Das Gezeichnete wird beurteilt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/frame/next_step.py" />

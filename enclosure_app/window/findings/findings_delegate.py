@@ -56,7 +56,7 @@ class FindingsDelegate(QStyledItemDelegate):
         width = widget.viewport().width() if isinstance(widget, QAbstractItemView) else 300
         row: AnyRow = index.data(ROW)
         metrics = QFontMetrics(widget.font() if widget else QFont())
-        room = width - _FLAG - 2 * _EDGE
+        room = _room(width)
         flags = int(Qt.TextFlag.TextWordWrap)
         tall = metrics.boundingRect(QRect(0, 0, room, 2000), flags, row.sentence).height()
         tall = min(tall, _LINES * metrics.lineSpacing())
@@ -69,8 +69,7 @@ class FindingsDelegate(QStyledItemDelegate):
         bold = QFont(plain)
         bold.setBold(True)
         line = QFontMetrics(plain).lineSpacing()
-        left, top, right = rect.left() + _FLAG + _EDGE, rect.top() + 9, rect.right() - _EDGE
-        wide = right - left
+        left, top, wide = rect.left() + _FLAG + _EDGE, rect.top() + 9, _room(rect.width())
         painter.setFont(bold)
         painter.setPen(ink)
         painter.drawText(QRect(left, top, wide, line), Qt.AlignmentFlag.AlignRight, row.measured)
@@ -81,7 +80,7 @@ class FindingsDelegate(QStyledItemDelegate):
         painter.setFont(plain)
         painter.setPen(quiet)
         second = QRect(left, top + line + 1, wide, line)
-        needed = self.tr("of {}").format(row.required) if row.required else ""
+        needed = self.needed(row)
         painter.drawText(second, Qt.AlignmentFlag.AlignRight, needed)
         room = wide - QFontMetrics(plain).horizontalAdvance(needed) - (10 if needed else 0)
         told = QFontMetrics(plain).elidedText(row.told, Qt.TextElideMode.ElideRight, room)
@@ -89,6 +88,17 @@ class FindingsDelegate(QStyledItemDelegate):
         painter.setPen(ink)
         third = QRect(left, top + 2 * line + 4, wide, rect.bottom() - top - 2 * line - 10)
         painter.drawText(third, int(Qt.TextFlag.TextWordWrap), row.sentence)
+
+    def needed(self, row: AnyRow) -> str:
+        """Return the figure that is required; where nothing at all may be there, in words."""
+        if isinstance(row, Row) and row.finding.required == 0.0:
+            return self.tr("none allowed")
+        return self.tr("of {}").format(row.required) if row.required else ""
+
+
+def _room(width: int) -> int:
+    """Return how wide the words of a row are."""
+    return width - _FLAG - 2 * _EDGE
 
 
 def paint_flag(painter: QPainter, centre: QPointF, row: Row) -> None:

@@ -77,6 +77,10 @@ class FindingsPanel(QWidget):
         self._count()
         self.list.verticalScrollBar().setValue(scrolled)
 
+    def show_checking(self) -> None:
+        """Say that what is drawn is being judged, where nothing else is to be read."""
+        self.nothing.setText(self.tr("What is drawn is being judged."))
+
     @property
     def current(self) -> Finding | None:
         """The finding that is chosen."""

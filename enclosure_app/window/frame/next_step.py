@@ -1,12 +1,16 @@
 """What to do next, in one sentence: the program always offers one sensible step."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.section import Section
 from enclosure_app.window.words.labels import control_within
+
+_CORNERS = 3  # of a frame, at least
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,35 +29,50 @@ def say(text: str) -> str:
 
 def next_step(result: SectionResult) -> Step:
     """Return the next sensible step for a section."""
+    return next(_before_it_is_judged(result), None) or _after_the_marks(result)
+
+
+def _before_it_is_judged(result: SectionResult) -> Iterator[Step]:
     section = result.section
     if not section.pieces:
-        if section.strokes:
-            return Step(
-                say(
-                    "Nothing says yet what the lines are. Let the notes say it, use a layer map, "
-                    "or pick a line and give it a product."
-                ),
-                "read_notes",
-                say("Read the notes"),
-            )
-        return Step(
-            say("The sheet is empty. Choose a product at the left and draw the first sheet."),
-            "tool_sheet",
-            say("Draw a sheet"),
-        )
+        yield _first_sheet(section)
     if not section.outside:
-        return Step(
+        yield Step(
             say("Nothing says which side is outside. Click a place outside the building."),
             "tool_outside",
             say("Mark outside"),
         )
     if not section.inside:
-        return Step(
+        yield Step(
             say("Nothing says which side is inside. Click a place inside the building."),
             "tool_inside",
             say("Mark inside"),
         )
-    return _after_the_marks(result)
+    if len(section.frame) < _CORNERS:
+        yield Step(
+            say("Nothing says where the section is judged. Draw a frame around it."),
+            "tool_frame",
+            say("Draw the frame"),
+        )
+    if not result.layers:
+        yield Step(say("What is drawn is being judged."))
+
+
+def _first_sheet(section: Section) -> Step:
+    if section.strokes:
+        return Step(
+            say(
+                "Nothing says yet what the lines are. Let the notes say it, use a layer map, "
+                "or pick a line and give it a product."
+            ),
+            "read_notes",
+            say("Read the notes"),
+        )
+    return Step(
+        say("The sheet is empty. Choose a product at the left and draw the first sheet."),
+        "tool_sheet",
+        say("Draw a sheet"),
+    )
 
 
 def _after_the_marks(result: SectionResult) -> Step:

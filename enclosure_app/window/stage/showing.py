@@ -128,13 +128,16 @@ class Showing(QObject):
         self.flags.show_result(result, self._look)
         views.findings.show_result(result, self._look)
         views.ribbon.view.show_result(result, self._look)
-        scale = scale_step(self._place.document.project, result.section)
-        views.steps.offer(scale or next_step(result))
+        self._offer_step(result)
         views.lines.show_section(self._place.section, self._place.document.project)
         if self._fit_next:
             self._fit_next = False
             views.canvas.fit()
         self.shown.emit()
+
+    def _offer_step(self, result: SectionResult) -> None:
+        scale = scale_step(self._place.document.project, result.section)
+        self._views.steps.offer(scale or next_step(result))
 
     def _tell_check(self, on: bool) -> None:
         """Say that a check takes long; what was drawn since the last one is shown before it ends."""
@@ -148,6 +151,8 @@ class Showing(QObject):
         section = self._place.section
         if section is not None and not self._checking.current:
             self._views.canvas.show_result(unjudged(section), self._look)
+            self._offer_step(unjudged(section))
+            self._views.findings.show_checking()
 
     def go_to(self, at: Point) -> None:
         """Take the drawing to a place."""

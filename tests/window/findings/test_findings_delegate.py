@@ -10,7 +10,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.findings.findings_delegate import FindingsDelegate
-from enclosure_app.window.findings.findings_model import FindingsModel
+from enclosure_app.window.findings.findings_model import ROW, FindingsModel
 from enclosure_app.window.look import dress
 from tests.drawing import eave
 
@@ -26,12 +26,13 @@ def view(qtbot: QtBot, qapp: object) -> QListView:
     return made
 
 
-def painted(view: QListView, row: int, *, width: int = 350) -> QImage:
+def painted(view: QListView, row: int, *, width: int = 350, more: int = 0) -> QImage:
+    """Return a row as it is painted, in a room that is so many dots higher than it asks for."""
     option = QStyleOptionViewItem()
     option.initFrom(view)
     option.widget = view
     index = view.model().index(row, 0)
-    high = view.itemDelegate().sizeHint(option, index).height()
+    high = view.itemDelegate().sizeHint(option, index).height() + more
     image = QImage(width, high, QImage.Format.Format_RGB32)
     image.fill(QColor("#ffffff"))
     option.rect = QRect(0, 0, width, high)
@@ -74,6 +75,27 @@ def test_a_long_sentence_makes_a_higher_row(view: QListView) -> None:
     view.resize(200, 700)
     view.show()
     assert painted(view, 0, width=200).height() > wide
+
+
+def test_no_line_of_a_sentence_is_cut_off_at_any_width(view: QListView) -> None:
+    view.show()
+    view.model().show(eave.result(), Units.MM)
+    for width in range(250, 420, 3):
+        view.resize(width + view.width() - view.viewport().width(), 700)
+        assert view.viewport().width() == width
+        as_asked = painted(view, 0, width=width)
+        higher = painted(view, 0, width=width, more=40)
+        words = QRect(0, 0, width, as_asked.height() - 2)  # without the line below it
+        assert higher.copy(words) == as_asked.copy(words), width
+
+
+def test_where_nothing_may_be_there_the_list_says_so(view: QListView) -> None:
+    index = view.model().index
+    view.model().show(eave.result(), Units.MM)
+    rows = [index(row, 0).data(ROW) for row in range(view.model().rowCount())]
+    told = {row.rule: view.itemDelegate().needed(row) for row in rows}
+    assert told["gap"] == "none allowed"
+    assert told["short-lap"] == "of 100 mm"
 
 
 def test_what_is_gone_is_painted_without_a_number(view: QListView) -> None:

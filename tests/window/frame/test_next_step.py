@@ -37,6 +37,8 @@ def found(verdict: Verdict, *severities: Severity) -> SectionResult:
         (replace(DRAWN, pieces=(), strokes=(Stroke(FRAME),)), "read_notes"),
         (replace(DRAWN, outside=()), "tool_outside"),
         (replace(DRAWN, inside=()), "tool_inside"),
+        (replace(DRAWN, frame=()), "tool_frame"),
+        (DRAWN, ""),  # it is being judged
     ],
 )
 def test_what_is_still_to_be_said_comes_first(section: Section, action: str) -> None:

@@ -1,6 +1,7 @@
 """What is found is shown in every view, and each view leads the others to a place."""
 
 from collections.abc import Callable
+from dataclasses import replace
 from math import dist
 
 import pytest
@@ -10,7 +11,9 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.place import Line
 from enclosure_app.model.product import Control
+from enclosure_app.model.section import Piece
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.words.labels import coordinate
 
@@ -109,3 +112,20 @@ def test_a_window_that_is_closed_shows_nothing_more(
     window.close()
     qtbot.wait(300)
     assert shown == []
+
+
+def test_while_a_check_takes_long_no_step_is_offered_that_was_done(sheet: MainWindow) -> None:
+    piece = Piece("wall", "self-adhered-sheet", Line(((900.0, 0.0), (900.0, 2000.0))))
+    project = sheet.document.project
+    drawn = replace(project.sections[0], pieces=(piece,))
+    sheet.document.apply("Draw", replace(project, sections=(drawn,)))
+    sheet.checking.check_now()
+    assert "outside" in sheet.views.steps.words.text()
+    marked = replace(drawn, outside=((100.0, 900.0),), inside=((1900.0, 900.0),))
+    sheet.document.apply("Mark", replace(project, sections=(marked,)))
+    assert not sheet.checking.current
+    sheet.showing._show_unjudged()  # noqa: SLF001  what its clock does
+    assert sheet.views.steps.words.text() == "What is drawn is being judged."
+    assert sheet.findings.nothing.text() == "What is drawn is being judged."
+    sheet.checking.check_now()
+    assert "judged" not in sheet.views.steps.words.text()
