@@ -232,10 +232,10 @@ def _of_menus() -> Iterator[tuple[str, str, str]]:
             yield table.CONTEXT, text, "enclosure_app/window/menus/action_table.py"
     caution = import_module("enclosure_app.reports.text_report").CAUTION
     yield "Pages", caution, "enclosure_app/reports/text_report.py"
-    start = import_module("enclosure_app.window.frame.start_page")
+    start = import_module("enclosure_app.window.surround.start_page")
     for _, _, told in start.SAMPLES:
         for context in ("StartPage", "Filing"):
-            yield context, told, "enclosure_app/window/frame/start_page.py"
+            yield context, told, "enclosure_app/window/surround/start_page.py"
 
 
 # ---- the files of translations -------------------------------------------------------------------

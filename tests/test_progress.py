@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from enclosure_app.files.opening import read_project
+from enclosure_app.files.projects import read_project
 from enclosure_app.progress import (
     Progress,
     StoppedError,

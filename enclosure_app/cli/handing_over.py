@@ -205,7 +205,7 @@ def _drawing(file: Path, asked: Asked) -> "HandedOver":
 
 def _project(file: Path) -> "HandedOver":
     """Read a project, with its own layers and figures, and what was decided."""
-    from enclosure_app.files.opening import limits_of
+    from enclosure_app.files.projects import limits_of
     from enclosure_app.model.standing.verdicts import with_verdicts
     from enclosure_app.reports.handed_over import HandedOver
 

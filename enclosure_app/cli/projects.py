@@ -29,8 +29,8 @@ def judged(file: Path) -> Judged:
         EnclosureError: it cannot be read, or its rule book is not there.
     """
     from enclosure_app.checker import check_drawing
-    from enclosure_app.files.opening import limits_of
     from enclosure_app.files.project.file import load_project
+    from enclosure_app.files.projects import limits_of
     from enclosure_app.model.project import drawing_of
 
     project = load_project(file)

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.opening import limits_of
+from enclosure_app.files.projects import limits_of
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult

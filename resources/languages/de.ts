@@ -1000,12 +1000,12 @@
  <context>
   <name>Docks</name>
   <message>
-   <location filename="../../enclosure_app/window/frame/docks.py" />
+   <location filename="../../enclosure_app/window/surround/docks.py" />
    <source>Hide</source>
    <translation>Ausblenden</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/docks.py" />
+   <location filename="../../enclosure_app/window/surround/docks.py" />
    <source>Hide this panel; View, Panels shows it again</source>
    <translation>Diese Leiste ausblenden; Ansicht, Leisten zeigt sie wieder</translation>
   </message>
@@ -1152,12 +1152,12 @@
  <context>
   <name>Filing</name>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>A flush eave with three faults</source>
    <translation>Eine bündige Traufe mit drei Mängeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>A parapet</source>
    <translation>Eine Attika</translation>
   </message>
@@ -1167,7 +1167,7 @@
    <translation>Ein Projekt wird allein geöffnet: Nur {} ist geöffnet.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>A window, in feet and inches</source>
    <translation>Ein Fenster, in Fuß und Zoll</translation>
   </message>
@@ -1192,7 +1192,7 @@
    <translation>Bündige Traufe</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Four sections on one drawing</source>
    <translation>Vier Schnitte auf einer Zeichnung</translation>
   </message>
@@ -2285,12 +2285,12 @@
  <context>
   <name>MessageBar</name>
   <message>
-   <location filename="../../enclosure_app/window/frame/bars.py" />
+   <location filename="../../enclosure_app/window/surround/bars.py" />
    <source>Message</source>
    <translation>Meldung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/bars.py" />
+   <location filename="../../enclosure_app/window/surround/bars.py" />
    <source>Understood</source>
    <translation>Verstanden</translation>
   </message>
@@ -3080,27 +3080,27 @@
  <context>
   <name>SectionRow</name>
   <message>
-   <location filename="../../enclosure_app/window/frame/section_row.py" />
+   <location filename="../../enclosure_app/window/surround/section_row.py" />
    <source>Before</source>
    <translation>Davor</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/section_row.py" />
+   <location filename="../../enclosure_app/window/surround/section_row.py" />
    <source>Next</source>
    <translation>Weiter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/section_row.py" />
+   <location filename="../../enclosure_app/window/surround/section_row.py" />
    <source>Sections</source>
    <translation>Schnitte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/section_row.py" />
+   <location filename="../../enclosure_app/window/surround/section_row.py" />
    <source>The next section</source>
    <translation>Der nächste Schnitt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/section_row.py" />
+   <location filename="../../enclosure_app/window/surround/section_row.py" />
    <source>The section before</source>
    <translation>Der vorige Schnitt</translation>
   </message>
@@ -3295,7 +3295,7 @@
  <context>
   <name>Sizes</name>
   <message>
-   <location filename="../../enclosure_app/window/frame/name_strip.py" />
+   <location filename="../../enclosure_app/window/surround/name_strip.py" />
    <location filename="../../enclosure_app/window/parts/sizes_form.py" />
    <source>Done</source>
    <translation>Fertig</translation>
@@ -3342,77 +3342,77 @@
  <context>
   <name>StartPage</name>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>A flush eave with three faults</source>
    <translation>Eine bündige Traufe mit drei Mängeln</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>A parapet</source>
    <translation>Eine Attika</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>A window, in feet and inches</source>
    <translation>Ein Fenster, in Fuß und Zoll</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Begin</source>
    <translation>Anfangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Follow every layer with one pen</source>
    <translation>Jede Schicht mit einem Stift verfolgen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Four sections on one drawing</source>
    <translation>Vier Schnitte auf einer Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Open a drawing or project…</source>
    <translation>Zeichnung oder Projekt öffnen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Open a section drawing, say what its lines are, and see every gap and every lap that runs the wrong way, from the footing to the ridge.</source>
    <translation>Eine Schnittzeichnung öffnen, angeben, was ihre Linien sind, und jede Lücke und jede verkehrte Überlappung sehen, vom Fundament bis zum First.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Open lately</source>
    <translation>Zuletzt geöffnet</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Or look at a sample</source>
    <translation>Oder ein Beispiel ansehen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Sketch on an empty sheet</source>
    <translation>Auf leerem Blatt skizzieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Start from a ready-made part</source>
    <translation>Mit einem fertigen Detail anfangen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>This check is an aid. Local codes, the makers' instructions and licensed practice decide. Look at work at height only with protection against falls.</source>
    <translation>Diese Prüfung ist eine Hilfe. Es entscheiden örtliche Vorschriften, die Angaben der Hersteller und zugelassene Fachleute. Arbeiten in der Höhe nur mit Absturzsicherung ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>Trace a scan or a page of a PDF…</source>
    <translation>Scan oder PDF-Seite nachziehen …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/start_page.py" />
+   <location filename="../../enclosure_app/window/surround/start_page.py" />
    <source>or drop a DXF file, a picture or a PDF anywhere here.</source>
    <translation>oder eine DXF-Datei, ein Bild oder ein PDF irgendwo hierher ziehen.</translation>
   </message>
@@ -3420,87 +3420,87 @@
  <context>
   <name>Step</name>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>A layer is broken. Look where it opens.</source>
    <translation>Eine Schicht ist unterbrochen. Ansehen, wo sie offen ist.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Draw a sheet</source>
    <translation>Bahn zeichnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Draw the frame</source>
    <translation>Rahmen zeichnen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Every fault and doubt has its verdict. Write the marked-up sheet.</source>
    <translation>Über jeden Mangel und jeden Zweifel ist entschieden. Das Prüfblatt schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Mark inside</source>
    <translation>Innen markieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Mark outside</source>
    <translation>Außen markieren</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Next</source>
    <translation>Weiter</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Next finding</source>
    <translation>Nächster Befund</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>No faults, but {} to look at by eye.</source>
    <translation>Keine Mängel, aber {} zum Ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Nothing is wrong here. Write the marked-up sheet.</source>
    <translation>Hier ist alles in Ordnung. Das Prüfblatt schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Nothing says where the section is judged. Draw a frame around it.</source>
    <translation>Nichts sagt, wo der Schnitt beurteilt wird. Einen Rahmen darum zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Nothing says which side is inside. Click a place inside the building.</source>
    <translation>Nichts sagt, welche Seite innen ist. Eine Stelle im Gebäude anklicken.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Nothing says which side is outside. Click a place outside the building.</source>
    <translation>Nichts sagt, welche Seite außen ist. Eine Stelle außerhalb des Gebäudes anklicken.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Nothing says yet what the lines are. Let the notes say it, use a layer map, or pick a line and give it a product.</source>
    <translation>Noch sagt nichts, was die Linien sind. Die Hinweistexte sprechen lassen, eine Layerzuordnung anwenden oder eine Linie auswählen und ihr ein Produkt geben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Nothing was found, but a layer could not be judged: {}. Look at it by eye.</source>
    <translation>Nichts gefunden, aber eine Schicht ließ sich nicht beurteilen: {}. Mit eigenen Augen ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>One fault. Go and see it.</source>
    <translation>Ein Mangel. Hingehen und ansehen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Read the notes</source>
    <translation>Hinweistexte lesen</translation>
   </message>
@@ -3510,7 +3510,7 @@
    <translation>Maßstab setzen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Show it</source>
    <translation>Zeigen</translation>
   </message>
@@ -3520,22 +3520,22 @@
    <translation>Das Bild ist nicht im Maßstab. Zwei Stellen darauf anklicken und eingeben, wie weit sie auseinander sind.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>The sheet is empty. Choose a product at the left and draw the first sheet.</source>
    <translation>Das Blatt ist leer. Links ein Produkt wählen und die erste Bahn zeichnen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>What is drawn is being judged.</source>
    <translation>Das Gezeichnete wird beurteilt.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Write PDF…</source>
    <translation>PDF schreiben …</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/frame/next_step.py" />
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>{} faults. Walk through them in order, from one end to the other.</source>
    <translation>{} Mängel. Der Reihe nach durchgehen, von einem Ende zum anderen.</translation>
   </message>
@@ -3543,7 +3543,7 @@
  <context>
   <name>StepBar</name>
   <message>
-   <location filename="../../enclosure_app/window/frame/bars.py" />
+   <location filename="../../enclosure_app/window/surround/bars.py" />
    <source>Next step</source>
    <translation>Nächster Schritt</translation>
   </message>
@@ -10064,7 +10064,7 @@
    <translation>Dicke: übliche Praxis, ohne Quelle; Wärmeleitfähigkeit ISO 10456:2007, aus dem Gedächtnis</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/opening.py" />
+   <location filename="../../enclosure_app/files/projects.py" />
    <source>this project's own figure</source>
    <translation>eigener Wert dieses Projekts</translation>
   </message>

@@ -7,8 +7,8 @@ import pytest
 
 from enclosure_app.cli import FAULTS, UNUSABLE, main
 from enclosure_app.drawing.sheet.job import SheetJob
-from enclosure_app.files.opening import limits_of
 from enclosure_app.files.project.file import save_project
+from enclosure_app.files.projects import limits_of
 from enclosure_app.model.edits import set_decision, sign
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.resources import sample

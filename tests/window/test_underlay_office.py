@@ -14,7 +14,7 @@ from PySide6.QtGui import QFont, QPageSize, QPainter, QPdfWriter, QPen, QPolygon
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.drawing.placement import Placement, box_around
-from enclosure_app.files.opening import Wish, read_project
+from enclosure_app.files.projects import Wish, read_project
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Points

@@ -6,8 +6,8 @@ from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.layer_map import load_layer_map
-from enclosure_app.files.opening import Wish, read_project
 from enclosure_app.files.project.file import load_project
+from enclosure_app.files.projects import Wish, read_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.naming import named_apart
 from enclosure_app.model.project import Project

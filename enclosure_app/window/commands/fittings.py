@@ -15,15 +15,15 @@ from enclosure_app.window.filing.filing import Filing
 from enclosure_app.window.filing.keeping import Keeping
 from enclosure_app.window.filing.units_asking import UnitsAsking
 from enclosure_app.window.findings.findings_panel import FindingsPanel
-from enclosure_app.window.frame.bars import MessageBar
-from enclosure_app.window.frame.name_strip import NameStrip
-from enclosure_app.window.frame.section_row import SectionRow
 from enclosure_app.window.lines.layer_maps import LayerMaps
 from enclosure_app.window.lines.lines_panel import LinesPanel
 from enclosure_app.window.lines.noting import Noting
 from enclosure_app.window.parts.sizes_form import SizesForm
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.stage.walking import Walking
+from enclosure_app.window.surround.bars import MessageBar
+from enclosure_app.window.surround.name_strip import NameStrip
+from enclosure_app.window.surround.section_row import SectionRow
 from enclosure_app.window.underlay.underlaying import Underlaying
 
 

@@ -4,7 +4,7 @@ from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QAction, QKeyEvent
 
 from enclosure_app.window.commands.fittings import Fittings
-from enclosure_app.window.frame.panel_round import go_round
+from enclosure_app.window.surround.panel_round import go_round
 
 _CLOSER = 1.4
 

@@ -3,7 +3,7 @@
 from PySide6.QtCore import QObject
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.opening import limits_of
+from enclosure_app.files.projects import limits_of
 from enclosure_app.model import edits
 from enclosure_app.model.said import moment
 from enclosure_app.model.standing.questions import open_questions

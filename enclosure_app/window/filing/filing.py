@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
 from enclosure_app.files.dxf.memory import set_aside
-from enclosure_app.files.opening import Wish, new_project
 from enclosure_app.files.project.file import SUFFIX, project_bytes
+from enclosure_app.files.projects import Wish, new_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.planning.parts import PARTS
@@ -23,8 +23,8 @@ from enclosure_app.window.canvas.catching.segments import stroke_segments
 from enclosure_app.window.canvas.made_ready import make_ready
 from enclosure_app.window.canvas.picture.linework import Linework
 from enclosure_app.window.document import Document
-from enclosure_app.window.frame.start_page import SAMPLES
 from enclosure_app.window.settings import Settings
+from enclosure_app.window.surround.start_page import SAMPLES
 
 DRAWINGS, MAPS = (".dxf", ".json"), (".toml",)
 

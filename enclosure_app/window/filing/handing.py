@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
-from enclosure_app.files.opening import limits_of
+from enclosure_app.files.projects import limits_of
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.reports.bcf.archive import write_bcf

@@ -5,7 +5,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
 
 from enclosure_app.window.apart.working import Job, Working
-from enclosure_app.window.frame.elided_label import ElidedLabel
+from enclosure_app.window.surround.elided_label import ElidedLabel
 
 SOON = 250  # ms after which work is worth telling
 _LOOK = 100  # ms between two looks at how far it is
@@ -36,7 +36,9 @@ class WorkingBar(QWidget):
         self._escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self.window())
         self._escape.setContext(Qt.ShortcutContext.WindowShortcut)
         self._escape.activated.connect(working.stop)
-        self._escape.activatedAmbiguously.connect(working.stop)  # the walk has an Escape of its own
+        self._escape.activatedAmbiguously.connect(
+            working.stop
+        )  # the walk has an Escape of its own
         self._soon, self._look = _timer(self, SOON), _timer(self, _LOOK)
         self._soon.setSingleShot(True)
         self._soon.timeout.connect(self._show)

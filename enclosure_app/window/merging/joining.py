@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from enclosure_app.files.opening import limits_of
+from enclosure_app.files.projects import limits_of
 from enclosure_app.model import edits
 from enclosure_app.model.place import Area, Point, Points, Shape
 from enclosure_app.model.project import Project

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTabWidget, QVBoxLayout
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.rule_book import load_limits
-from enclosure_app.files.opening import limits_of
+from enclosure_app.files.projects import limits_of
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import set_book, set_figure, set_severity, set_units
 from enclosure_app.model.finding import Severity

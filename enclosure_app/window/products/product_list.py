@@ -15,11 +15,11 @@ from enclosure_app.language import say
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
-from enclosure_app.window.frame.elided_label import ElidedLabel
 from enclosure_app.window.products.product_delegate import ProductDelegate
 from enclosure_app.window.products.product_words import figures_told, source_words
 from enclosure_app.window.products.products_model import PRODUCT, ProductsModel, is_own
 from enclosure_app.window.rows.searched import made_list, made_search
+from enclosure_app.window.surround.elided_label import ElidedLabel
 
 
 class ProductList(QWidget):

@@ -6,7 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QButtonGroup, QLabel, QRadioButton, QWidget
 
 from enclosure_app.model.finding import Finding
-from enclosure_app.window.frame.flow_layout import FlowLayout
+from enclosure_app.window.surround.flow_layout import FlowLayout
 
 Answer = Finding | str | None
 """The later finding that it is, "" where it is gone, None where it is left open."""

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.writing import map_of
-from enclosure_app.files.opening import Wish, limits_of
+from enclosure_app.files.projects import Wish, limits_of
 from enclosure_app.model import edits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project, drawing_of

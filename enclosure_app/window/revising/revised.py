@@ -20,11 +20,11 @@ from PySide6.QtWidgets import (
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate
 from enclosure_app.window.canvas.ink.look import Look
-from enclosure_app.window.frame.flow_layout import FlowLayout
 from enclosure_app.window.revising.comparison import Comparison
 from enclosure_app.window.revising.laying import Choices, Laid
 from enclosure_app.window.revising.row_delegate import RowDelegate
 from enclosure_app.window.revising.rows import ORDER, Row, fate_count, fate_words, rows_of
+from enclosure_app.window.surround.flow_layout import FlowLayout
 
 _SIZE = (1080, 660)
 _GAP = 10  # dots between the list and the pictures

@@ -18,15 +18,15 @@ from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.filing.filing import Filing
 from enclosure_app.window.filing.working_bar import WorkingBar
 from enclosure_app.window.findings.findings_panel import FindingsPanel
-from enclosure_app.window.frame.bars import MessageBar, StepBar
-from enclosure_app.window.frame.docks import made_dock
-from enclosure_app.window.frame.name_strip import NameStrip
-from enclosure_app.window.frame.section_row import SectionRow
-from enclosure_app.window.frame.start_page import StartPage
 from enclosure_app.window.lines.lines_panel import LinesPanel
 from enclosure_app.window.parts.sizes_form import SizesForm
 from enclosure_app.window.ribbon.ribbon_view import RibbonStrip
 from enclosure_app.window.stage.one_page import OnePage
+from enclosure_app.window.surround.bars import MessageBar, StepBar
+from enclosure_app.window.surround.docks import made_dock
+from enclosure_app.window.surround.name_strip import NameStrip
+from enclosure_app.window.surround.section_row import SectionRow
+from enclosure_app.window.surround.start_page import StartPage
 from enclosure_app.window.underlay.underlay_pages import PageChooser
 from enclosure_app.window.underlay.underlay_strip import UnderlayStrip
 from enclosure_app.window.walk.page import WalkPage

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf.memory import kept_in_use
-from enclosure_app.files.opening import new_project
+from enclosure_app.files.projects import new_project
 from enclosure_app.files.underlay.reading import (
     SUFFIXES,
     ReadUnderlay,
@@ -27,7 +27,7 @@ from enclosure_app.progress import Progress
 from enclosure_app.window.apart.working import Job, Lane, Working
 from enclosure_app.window.canvas.underlay.page_moving import lines_ready
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.frame.next_step import Step, say
+from enclosure_app.window.surround.next_step import Step, say
 from enclosure_app.window.underlay.underlay_pages import PageChooser
 
 _NEAR = 0.02  # inches by which a page may differ from a size in whole or half inches

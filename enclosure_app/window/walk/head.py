@@ -7,7 +7,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from enclosure_app.model.standing.sign_offs import Signed
-from enclosure_app.window.frame.elided_label import ElidedLabel
+from enclosure_app.window.surround.elided_label import ElidedLabel
 from enclosure_app.window.walk.overview import Overview
 from enclosure_app.window.walk.stops import Round, Which
 

@@ -7,7 +7,7 @@ from PySide6.QtGui import QIcon, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from enclosure_app.model.said.photograph import Photograph
-from enclosure_app.window.frame.flow_layout import FlowLayout
+from enclosure_app.window.surround.flow_layout import FlowLayout
 
 _SMALL = QSize(104, 78)
 

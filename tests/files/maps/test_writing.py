@@ -14,7 +14,7 @@ from enclosure_app.files.maps.layer_map import LayerMap, load_layer_map
 from enclosure_app.files.maps.products import FIGURES
 from enclosure_app.files.maps.rule_book import books, limit_units
 from enclosure_app.files.maps.writing import map_of, map_text, save_layer_map
-from enclosure_app.files.opening import Wish, read_project
+from enclosure_app.files.projects import Wish, read_project
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Bond, Control, Kind, Product

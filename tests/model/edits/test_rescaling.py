@@ -4,7 +4,7 @@ from dataclasses import fields, replace
 
 import pytest
 
-from enclosure_app.files.opening import Wish, read_project
+from enclosure_app.files.projects import Wish, read_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits.rescaling import correct_units
 from enclosure_app.model.place import Area, Line

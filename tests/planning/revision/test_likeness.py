@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from enclosure_app.files.opening import read_project
+from enclosure_app.files.projects import read_project
 from enclosure_app.model.section import Stroke
 from enclosure_app.planning.revision.likeness import Likeness, Same, likeness
 from enclosure_app.planning.revision.outlines import Motion

@@ -9,8 +9,8 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.files.opening import limits_of
 from enclosure_app.files.project.file import save_project
+from enclosure_app.files.projects import limits_of
 from enclosure_app.progress import Progress, StoppedError
 from enclosure_app.reports.pdf.report import write_sheets
 from enclosure_app.resources import sample

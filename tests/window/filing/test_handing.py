@@ -8,8 +8,8 @@ from bcf_api_xml import to_json
 
 from enclosure_app.checker import check_drawing
 from enclosure_app.files.maps.layer_map import load_layer_map
-from enclosure_app.files.opening import Wish, limits_of, read_project
 from enclosure_app.files.project.file import load_project, save_project
+from enclosure_app.files.projects import Wish, limits_of, read_project
 from enclosure_app.model.project import drawing_of
 from enclosure_app.reports.dxf.layers import FLAGS
 from enclosure_app.resources import sample

@@ -11,7 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.drawing.sheet.job import PAPERS, SheetJob, paper_size
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.opening import limits_of, new_project
+from enclosure_app.files.projects import limits_of, new_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import sign
 from enclosure_app.model.project import Project

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFileDialog, QPushButton
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.maps.layer_map import load_layer_map
-from enclosure_app.files.opening import Wish, read_project
+from enclosure_app.files.projects import Wish, read_project
 from enclosure_app.model.edits import set_product
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Bond, Kind, Product

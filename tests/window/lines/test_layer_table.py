@@ -7,7 +7,7 @@ from PySide6.QtCore import QPoint, Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.maps.catalogue import load_products
-from enclosure_app.files.opening import read_project
+from enclosure_app.files.projects import read_project
 from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.product import Control
 from enclosure_app.model.project import Project

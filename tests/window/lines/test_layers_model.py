@@ -4,7 +4,7 @@ from PySide6.QtCore import QModelIndex, Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.framing.layers_said import said
-from enclosure_app.files.opening import read_project
+from enclosure_app.files.projects import read_project
 from enclosure_app.model.layer import rows_saying
 from enclosure_app.resources import sample
 from enclosure_app.window.lines.layers_model import LAYER, LayersModel

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.opening import read_project
+from enclosure_app.files.projects import read_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.model.said.decision import State

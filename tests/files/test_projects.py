@@ -8,7 +8,7 @@ import pytest
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.maps.rule_book import load_limits
-from enclosure_app.files.opening import Wish, limits_of, new_project, read_project
+from enclosure_app.files.projects import Wish, limits_of, new_project, read_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.resources import sample

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtWidgets import QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.window.frame.flow_layout import FlowLayout
+from enclosure_app.window.surround.flow_layout import FlowLayout
 
 
 @pytest.fixture

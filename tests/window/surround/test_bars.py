@@ -6,8 +6,8 @@ from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.window.frame.bars import MessageBar, StepBar
-from enclosure_app.window.frame.next_step import Step
+from enclosure_app.window.surround.bars import MessageBar, StepBar
+from enclosure_app.window.surround.next_step import Step
 
 LEFT = Qt.MouseButton.LeftButton
 

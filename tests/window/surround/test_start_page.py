@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QMenu, QPushButton, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.resources import sample
-from enclosure_app.window.frame.start_page import SAMPLES, StartPage
+from enclosure_app.window.surround.start_page import SAMPLES, StartPage
 
 
 @pytest.fixture

@@ -6,8 +6,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAccessible, QAccessibleEvent, QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
-from enclosure_app.window.frame.flow_layout import FlowLayout
-from enclosure_app.window.frame.next_step import Step
+from enclosure_app.window.surround.flow_layout import FlowLayout
+from enclosure_app.window.surround.next_step import Step
 
 _LEAST = 320  # dots: so much room the words of a message have at least
 

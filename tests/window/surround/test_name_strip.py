@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.window.frame.name_strip import NameStrip
+from enclosure_app.window.surround.name_strip import NameStrip
 
 
 @pytest.fixture

@@ -7,8 +7,8 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.window.frame.section_row import FEW, SectionRow
 from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.surround.section_row import FEW, SectionRow
 
 Opened = Callable[..., MainWindow]
 

@@ -4,7 +4,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QMainWindow, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.window.frame.docks import made_dock
+from enclosure_app.window.surround.docks import made_dock
 
 LEFT = Qt.DockWidgetArea.LeftDockWidgetArea
 

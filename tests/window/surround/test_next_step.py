@@ -11,7 +11,7 @@ from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.report import LayerResult, SectionResult, Verdict
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.section import Piece, Section, Stroke
-from enclosure_app.window.frame.next_step import next_step
+from enclosure_app.window.surround.next_step import next_step
 
 FRAME = ((0.0, 0.0), (9.0, 0.0), (9.0, 9.0))
 SHEET = Product("sheet", "Sheet", frozenset({Control.AIR}), Bond.ADHERED, Kind.SHEET)

@@ -3,7 +3,7 @@
 from PySide6.QtGui import QImage
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.window.frame.elided_label import ElidedLabel
+from enclosure_app.window.surround.elided_label import ElidedLabel
 
 
 def test_what_has_no_room_is_cut_with_dots(qtbot: QtBot) -> None:
