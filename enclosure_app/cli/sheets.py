@@ -85,8 +85,8 @@ def _of_drawings(files: tuple[Path, ...], asked: SheetAsked) -> _Order:
 
 def _of_project(file: Path, asked: SheetAsked) -> _Order:
     """Return what is found in a project with what was decided, and the order for its sheets."""
+    from enclosure_app.drawing.sheet.setup import SheetSetup
     from enclosure_app.window.filing.printing import drawn, job_for
-    from enclosure_app.window.filing.sheet_setup import SheetSetup
 
     with own_faults_in_words(str(file)):
         now = judged(file)

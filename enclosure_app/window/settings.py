@@ -5,8 +5,8 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings, QStandardPaths
 
+from enclosure_app.drawing.sheet.setup import SheetSetup
 from enclosure_app.window.canvas.catching.aids import Aids
-from enclosure_app.window.filing.sheet_setup import SheetSetup
 
 _KEPT = 8
 _SHEETS = ("project", "paper", "scale", "revision", "who", "cover")

@@ -8,13 +8,13 @@ from PySide6.QtCore import QObject
 from PySide6.QtPrintSupport import QPrintDialog
 from PySide6.QtWidgets import QDialog, QFileDialog
 
+from enclosure_app.drawing.sheet.setup import SheetSetup
 from enclosure_app.model.project import Project
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.filing import printing
 from enclosure_app.window.filing.sheet_form import SheetForm
-from enclosure_app.window.filing.sheet_setup import SheetSetup
 
 
 class FileCommands(QObject):

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.sheet.job import SheetJob
+from enclosure_app.drawing.sheet.setup import SheetSetup, usual_paper
 from enclosure_app.drawing.sheet.sheet_set import Paper, compose_set
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.project import Project, drawing_of
@@ -30,7 +31,6 @@ from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.reports.pdf.report import COMPOSED, write_sheets
 from enclosure_app.window.apart.reading import SheetOrder
 from enclosure_app.window.canvas.underlay.layer import lying_under, without_texts_of
-from enclosure_app.window.filing.sheet_setup import SheetSetup, usual_paper
 
 Found = tuple[Project, tuple[SectionResult, ...]]
 """A project, and what was found in it."""

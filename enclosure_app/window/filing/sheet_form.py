@@ -15,8 +15,8 @@ from PySide6.QtWidgets import (
 
 from enclosure_app.drawing.scales import series
 from enclosure_app.drawing.sheet.job import PAPERS
+from enclosure_app.drawing.sheet.setup import SheetSetup, usual_paper
 from enclosure_app.model.drawing import Units
-from enclosure_app.window.filing.sheet_setup import SheetSetup, usual_paper
 
 _WIDE = 420
 

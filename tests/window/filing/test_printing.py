@@ -10,6 +10,7 @@ from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.drawing.sheet.job import PAPERS, SheetJob, paper_size
+from enclosure_app.drawing.sheet.setup import SheetSetup
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.projects import limits_of, new_project
 from enclosure_app.model.drawing import Units
@@ -23,7 +24,6 @@ from enclosure_app.resources import sample
 from enclosure_app.window.apart.orders import Order, read_order
 from enclosure_app.window.checking import judge
 from enclosure_app.window.filing import printing
-from enclosure_app.window.filing.sheet_setup import SheetSetup
 
 pypdf = pytest.importorskip("pypdf")
 pdfium = pytest.importorskip("pypdfium2")

@@ -8,9 +8,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QFileDialog, QPushButton
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.drawing.sheet.setup import SheetSetup
 from enclosure_app.model.drawing import Units
 from enclosure_app.window.filing.sheet_form import SheetForm
-from enclosure_app.window.filing.sheet_setup import SheetSetup
 from enclosure_app.window.main_window import MainWindow
 
 pypdf = pytest.importorskip("pypdf")

@@ -5,8 +5,8 @@ from pathlib import Path
 from PySide6.QtCore import QSettings
 
 from enclosure_app.drawing.sheet.job import PAPERS
+from enclosure_app.drawing.sheet.setup import SheetSetup, usual_paper
 from enclosure_app.model.drawing import Units
-from enclosure_app.window.filing.sheet_setup import SheetSetup, usual_paper
 from enclosure_app.window.settings import Settings
 
 
