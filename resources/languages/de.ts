@@ -3295,8 +3295,8 @@
  <context>
   <name>Sizes</name>
   <message>
-   <location filename="../../enclosure_app/window/surround/name_strip.py" />
    <location filename="../../enclosure_app/window/parts/sizes_form.py" />
+   <location filename="../../enclosure_app/window/surround/name_strip.py" />
    <source>Done</source>
    <translation>Fertig</translation>
   </message>

@@ -76,7 +76,7 @@ class RibbonView(QWidget):
                 "the next lap or gap, Shift and the wheel turn to the other layers."
             )
         )
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
 
     @property
@@ -88,7 +88,7 @@ class RibbonView(QWidget):
         """Show the layers of a section, or the one that is shown alone."""
         self._result, self._look = result, look
         self._picture = None
-        self.setFixedHeight(self.sizeHint().height())
+        self.setMinimumHeight(self.sizeHint().height())  # and all that the strip has, if it is more
         self.update()
 
     def show_place(self, at: Point, control: Control | None) -> None:

@@ -153,3 +153,9 @@ def test_the_strip_begins_with_one_band_or_with_all_where_there_is_room(
 ) -> None:
     strip = opened().ribbon
     assert strip.wished_height(room) / (25.6 * DOTS) == pytest.approx(bands, abs=0.2)
+
+
+def test_the_page_fills_its_strip_however_high_it_is(sheet: MainWindow, qtbot: QtBot) -> None:
+    for height in (700, 1080):
+        sheet.resize(1920, height)
+        qtbot.waitUntil(lambda: sheet.ribbon.view.height() == sheet.ribbon.viewport().height())
