@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QByteArray, QSettings
 
+from enclosure_app.drawing.sheet.setup import SheetSetup
 from enclosure_app.window.canvas.catching.aids import Aids
 from enclosure_app.window.settings import Settings
 
@@ -94,3 +95,26 @@ def test_a_spoilt_distance_is_the_usual_one(store: QSettings, spoilt: str) -> No
     store.setValue("aids/beside", spoilt)
     store.setValue("aids/kept", "perhaps")
     assert Settings(store).aids == Aids()
+
+
+def test_paper_and_name_are_kept_for_every_project_and_the_rest_for_its_own(
+    store: QSettings,
+) -> None:
+    setup = SheetSetup("A1", "1:5", "C", "Ada Berg", cover=False)
+    Settings(store).keep_sheets("mill", setup)
+    assert Settings(store).sheets("mill") == setup
+    assert Settings(store).sheets("barn") == SheetSetup("A1", "", "", "Ada Berg", None)
+
+
+def test_whoever_gives_verdicts_issues_the_sheets_unless_another_is_named(
+    store: QSettings,
+) -> None:
+    kept = Settings(store)
+    assert kept.sheets("mill") == SheetSetup()
+    kept.who = "Ida"
+    assert kept.sheets("mill").who == "Ida"
+    kept.keep_sheets("mill", SheetSetup(who="Ida"))
+    kept.who = "Ida Lund"
+    assert kept.sheets("mill").who == "Ida Lund"
+    kept.keep_sheets("mill", SheetSetup(who="Studio"))
+    assert kept.sheets("mill").who == "Studio"
