@@ -20,9 +20,10 @@ from enclosure_app.reports.dxf.entities import Ring, Shape, Way, Words
 from enclosure_app.reports.dxf.layers import mark_layers
 from enclosure_app.reports.dxf.places import Placed, placed, spaces_of
 from enclosure_app.reports.dxf.room import Room
-from enclosure_app.reports.dxf.section import Look, SectionMarker, scale_of
+from enclosure_app.reports.dxf.scale import scale_of
+from enclosure_app.reports.dxf.section import Look, SectionMarker
 from enclosure_app.reports.dxf.splice import with_marks
-from enclosure_app.reports.dxf.words import column
+from enclosure_app.reports.dxf.words import columns
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,21 +81,21 @@ def marked(data: bytes, there: Sequence[Placed], job: MarkJob = _PLAIN) -> bytes
     """
     theme = load_theme()
     shapes: dict[str, list[Shape]] = {}
+    dashes: list[float] = []
     for each in there:
+        room = Room.beside(each.space.items, each.units.in_mm)
         look = Look(each.units, theme, job.sheet, job.scope)
-        made = (_scaled(shape, 1 / each.units.in_mm) for shape in shapes_of(each, look))
+        made = (_scaled(shape, 1 / each.units.in_mm) for shape in shapes_of(each, look, room))
         shapes.setdefault(each.space.block, []).extend(made)
-    dashes = [scale_of(s, each.units) / each.units.in_mm for each in there for s in each.sections]
+        dashes += (scale_of(s, each.units, room) / each.units.in_mm for s in each.sections)
     return with_marks(data, shapes, mark_layers(theme), dash_unit=max(dashes, default=1.0))
 
 
-def shapes_of(there: Placed, look: Look) -> Iterator[Shape]:
+def shapes_of(there: Placed, look: Look, room: Room) -> Iterator[Shape]:
     """Yield the marks of the sections of a layout, in mm, beside what is drawn in it."""
-    room = Room.beside(there.space.items, there.units.in_mm)
     for each in there.sections:
         yield from SectionMarker(each, look, room).shapes()
-    for each in there.sections:
-        yield from column(each, look, room)
+    yield from columns(there.sections, look, room)
 
 
 def _scaled(shape: Shape, factor: float) -> Shape:

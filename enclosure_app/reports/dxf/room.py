@@ -1,6 +1,7 @@
-"""Where a drawing still has room for a flag or a column of words, without covering what is drawn."""
+"""Where a drawing still has room for a flag or a column of words, and how large it is lettered."""
 
-from collections.abc import Iterable, Iterator
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
 from math import cos, inf, radians, sin
 
 import numpy as np
@@ -15,34 +16,47 @@ _PIECES = 200  # so many pieces make the whole extent: long slanting lines are l
 _MOST = 60  # places that are tried on each side
 
 Boxes = NDArray[np.float64]
+_NOTHING: Boxes = np.empty((0, 4))
 
 
 class Room:
-    """The boxes (left, bottom, right, top), in mm, of what is drawn already."""
+    """The boxes (left, bottom, right, top), in mm, of what is drawn already.
 
-    def __init__(self, boxes: Boxes | None = None) -> None:
-        self._drawn = np.empty((0, 4)) if boxes is None else boxes
+    Those of texts come last; `heights` are how high their letters are, in mm.
+    """
+
+    def __init__(self, boxes: Boxes = _NOTHING, heights: Sequence[float] = ()) -> None:
+        self._drawn = boxes
+        self._heights = heights
         self._taken: list[tuple[float, float, float, float]] = []
 
     @classmethod
     def beside(cls, items: Iterable[Raw], factor: float) -> "Room":
         """Return the room beside what a layout shows; `factor` makes mm of drawing units."""
         runs: list[Points] = []
-        texts: list[tuple[float, float, float, float]] = []
+        texts: list[RawText] = []
         for item in items:
             if isinstance(item, RawPath):
                 runs += [(*ring, ring[0]) for ring in (item.points, *item.holes) if ring]
             elif isinstance(item, RawLeader):
                 runs.append(item.points)
             elif isinstance(item, RawText):
-                texts.append(_text_box(item))
-        boxes = [_run_boxes(runs), np.array(texts).reshape(-1, 4)]
-        return cls(np.concatenate(boxes) * factor)
+                texts.append(item)
+        boxes = [_run_boxes(runs), np.array([*map(_text_box, texts)]).reshape(-1, 4)]
+        return cls(np.concatenate(boxes) * factor, [text.height * factor for text in texts])
+
+    def letters_near(self, box: Box) -> float | None:
+        """Return how high most letters in and beside a box are, in mm; else most of all letters."""
+        around = box.inset(-box.width / 2, -box.height / 2)
+        texts = self._drawn[len(self._drawn) - len(self._heights) :]
+        near = [h for h, met in zip(self._heights, _met(texts, around), strict=True) if met]
+        counted = Counter(float(f"{h:.2g}") for h in near or self._heights if h > 0)
+        return max(counted, key=counted.__getitem__) if counted else None
 
     def is_free(self, box: Box) -> bool:
         """Whether nothing is drawn in a box."""
         taken = np.array(self._taken).reshape(-1, 4)
-        return not any(_meets(boxes, box) for boxes in (self._drawn, taken))
+        return not any(_met(boxes, box).any() for boxes in (self._drawn, taken))
 
     def take(self, box: Box) -> None:
         """Say that something stands in a box from now on."""
@@ -68,9 +82,10 @@ def _around(beside: Box, size: tuple[float, float], far: float) -> Iterator[Box]
     yield Box(beside.left, above, beside.left + wide, above + high)
 
 
-def _meets(boxes: Boxes, box: Box) -> bool:
+def _met(boxes: Boxes, box: Box) -> NDArray[np.bool_]:
+    """Return which boxes another one meets."""
     across = (boxes[:, 0] <= box.right) & (boxes[:, 2] >= box.left)
-    return bool((across & (boxes[:, 1] <= box.top) & (boxes[:, 3] >= box.bottom)).any())
+    return across & (boxes[:, 1] <= box.top) & (boxes[:, 3] >= box.bottom)
 
 
 def _text_box(text: RawText) -> tuple[float, float, float, float]:

@@ -7,13 +7,11 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import Flag
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.polylines import moved, unit
-from enclosure_app.drawing.scales import fits, series
 from enclosure_app.drawing.section.flags import (
     FLAG_HEIGHT,
     FLAG_WIDTH,
     LANE,
     Site,
-    capacity,
     place_flags,
 )
 from enclosure_app.drawing.section.section_marks import ring_radius
@@ -26,9 +24,9 @@ from enclosure_app.model.report import JointKind, LayerResult, SectionResult, Ve
 from enclosure_app.reports.dxf.entities import Ring, Shape, Told, Way, Words
 from enclosure_app.reports.dxf.layers import FLAGS, layer_of
 from enclosure_app.reports.dxf.room import Room
+from enclosure_app.reports.dxf.scale import on_paper, scale_of
 from enclosure_app.reports.names import urn
 
-_PAPER = (300.0, 200.0)  # mm: about the room for a drawing on A3
 _LANES = 8  # how many lanes farther out flags may stand, where the nearer ones are drawn full
 
 
@@ -45,28 +43,13 @@ class Look:
     scope: str = ""
 
 
-def scale_of(result: SectionResult, units: Units) -> float:
-    """Return how many mm of a section are 1 mm on the paper that suits it."""
-    frame = box_around(result.section.frame)
-    size = frame.width, frame.height
-    ratio = next((s.ratio for s in series(units) if fits(size, _PAPER, s)), None)
-    ratio = ratio or max(size[0] / _PAPER[0], size[1] / _PAPER[1])
-    while capacity(_on_paper(frame, ratio)) < len(result.findings):
-        ratio /= 1.2  # smaller flags, so that all find room around the frame
-    return ratio
-
-
-def _on_paper(frame: Box, ratio: float) -> Box:
-    return Box(frame.left / ratio, frame.bottom / ratio, frame.right / ratio, frame.top / ratio)
-
-
 class SectionMarker:
     """Marks one section; sizes are those of the sheet times the section's scale."""
 
     def __init__(self, result: SectionResult, look: Look, room: Room) -> None:
         self.result, self.look, self.room = result, look, room
         self.units, self.theme = look.units, look.theme
-        self.ratio = scale_of(result, look.units)
+        self.ratio = scale_of(result, look.units, room)
 
     def shapes(self) -> Iterator[Shape]:
         """Yield the marks of the section, in mm."""
@@ -118,7 +101,7 @@ class SectionMarker:
             Site(number, place.point(f.at), f.severity, radius, f.key, result.state(f))
             for number, f in enumerate(result.findings, 1)
         ]
-        area = _on_paper(box_around(result.section.frame), ratio)
+        area = on_paper(box_around(result.section.frame), ratio)
         flags = self._in_free_lanes(place_flags(sites, area, self.theme))
         for flag, finding in zip(flags, result.findings, strict=True):
             yield from self._flag(flag, finding, place)

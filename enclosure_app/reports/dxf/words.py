@@ -1,7 +1,7 @@
 """The words of what was found, as lines of text beside each section of a drawing."""
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from enclosure_app.drawing.placement import Box, box_around
 from enclosure_app.drawing.section.flags import LANE
@@ -16,7 +16,8 @@ from enclosure_app.model.said.decision import State
 from enclosure_app.reports.dxf.entities import Told, Words
 from enclosure_app.reports.dxf.layers import WORDS
 from enclosure_app.reports.dxf.room import LETTER, Room
-from enclosure_app.reports.dxf.section import Look, scale_of, told_of
+from enclosure_app.reports.dxf.scale import scale_of
+from enclosure_app.reports.dxf.section import Look, told_of
 from enclosure_app.reports.dxf.tags import fits_a_line, plain
 from enclosure_app.reports.finding_words import lines_about
 
@@ -25,13 +26,24 @@ _SHORTER = 30  # in a line of letters that a file of an old version has to spell
 _LINE = 1.75  # of the height of letters, from one line to the next
 
 
-def column(result: SectionResult, look: Look, room: Room) -> Iterator[Words]:
-    """Yield the words about a section, in mm, where they cover nothing."""
-    if not result.findings:
-        return
-    ratio = scale_of(result, look.units)
+def columns(results: Sequence[SectionResult], look: Look, room: Room) -> Iterator[Words]:
+    """Yield the words about the sections of a layout, in mm, where they cover nothing.
+
+    What is to be borne in mind of all of them stands once, below the first.
+    """
+    spoken_of = [result for result in results if result.findings]
+    for number, result in enumerate(spoken_of):
+        lines = list(_lines(result, look))
+        yield from _column(
+            result, [*lines, *(_caution(result) if number == 0 else ())], look, room
+        )
+
+
+def _column(
+    result: SectionResult, lines: list[tuple[str, Told]], look: Look, room: Room
+) -> Iterator[Words]:
+    ratio = scale_of(result, look.units, room)
     height = look.theme.small * ratio
-    lines = list(_lines(result, look))
     size = (_LETTERS * LETTER * height, len(lines) * height * _LINE)
     frame = box_around(result.section.frame).inset(-2 * LANE * ratio)
     box = room.nearest(frame, size, LANE * ratio)
@@ -48,19 +60,23 @@ def _written(lines: list[tuple[str, Told]], box: Box, height: float) -> Iterator
 
 def _lines(result: SectionResult, look: Look) -> Iterator[tuple[str, Told]]:
     """Yield every line and what it tells of; an empty one stands between two findings."""
-    name = result.section.name
-    about = Told(f"words {name}")
-    for line in _wrapped(name.upper()):
-        yield line, about
+    for line in _wrapped(result.section.name.upper()):
+        yield line, _about(result)
     for number, finding in enumerate(result.findings, 1):
         told = told_of(finding, result, look)
         yield "", told
         for text in _said(number, finding, result, look.units):
             for line in _wrapped(text):
                 yield line, told
-    yield "", about
-    for line in _wrapped(say(CAUTION)):
-        yield line, about
+
+
+def _caution(result: SectionResult) -> Iterator[tuple[str, Told]]:
+    for line in ("", *_wrapped(say(CAUTION))):
+        yield line, _about(result)
+
+
+def _about(result: SectionResult) -> Told:
+    return Told(f"words {result.section.name}")
 
 
 def _wrapped(text: str) -> list[str]:

@@ -77,3 +77,15 @@ def test_places_found_one_after_another_meet_nothing(
                 or box.top < other.bottom
                 or other.top < box.bottom
             )
+
+
+def test_letters_are_as_high_as_most_beside_the_box_else_as_most_of_all() -> None:
+    def note(x: float, height: float) -> RawText:
+        return RawText(TAG, "NOTE", (x, 40), height)
+
+    notes = [note(110, 2.2), note(120, 2.2), note(20, 4.0), *(note(900, 7.0) for _ in range(5))]
+    assert room(*notes).letters_near(FRAME) == 2.2
+    assert room(*notes, factor=25.4).letters_near(Box(2000, 0, 3000, 2000)) == 56.0
+    assert room(*notes[3:]).letters_near(FRAME) == 7.0
+    assert room(RawPath(TAG, ((0, 0), (1, 1))), note(50, 0.0)).letters_near(FRAME) is None
+    assert Room().letters_near(FRAME) is None

@@ -13,7 +13,8 @@ from enclosure_app.model.finding import Finding
 from enclosure_app.reports.dxf.entities import Ring, Shape, Way, Words
 from enclosure_app.reports.dxf.layers import FLAGS, layer_of
 from enclosure_app.reports.dxf.room import Room
-from enclosure_app.reports.dxf.section import Look, SectionMarker, scale_of, told_of
+from enclosure_app.reports.dxf.scale import scale_of
+from enclosure_app.reports.dxf.section import Look, SectionMarker, told_of
 from enclosure_app.reports.names import urn
 from tests.drawing import eave
 
@@ -27,17 +28,6 @@ def shapes(room: Room | None = None, **changes: object) -> list[Shape]:
 
 def told(finding: Finding, kind: type[Shape], drawn: list[Shape]) -> list[Shape]:
     return [each for each in drawn if each.told.source == finding.key and isinstance(each, kind)]
-
-
-def test_a_section_is_marked_at_the_largest_scale_that_fits_a_sheet() -> None:
-    result = eave.result()
-    assert (FRAME.width, FRAME.height) == (1600, 2940)
-    assert scale_of(result, Units.MM) == 20.0
-    assert scale_of(result, Units.IN) == 16.0
-    far = ((0, 0), (4e6, 0), (4e6, 1e6), (0, 1e6))
-    assert scale_of(
-        replace(result, section=replace(result.section, frame=far)), Units.MM
-    ) == pytest.approx(4e6 / 300)
 
 
 def test_every_finding_has_a_ring_at_its_place_and_a_flag_with_its_number() -> None:
@@ -121,7 +111,7 @@ def test_a_crowd_of_flags_is_drawn_smaller_so_that_all_find_room() -> None:
     drawn = list(SectionMarker(crowd, LOOK, Room()).shapes())
     numbers = [each.text for each in drawn if isinstance(each, Words) and each.layer == FLAGS]
     assert numbers == [str(n) for n in range(1, 151)]
-    assert scale_of(crowd, Units.MM) < 20
+    assert scale_of(crowd, Units.MM, Room()) < 20
 
 
 def test_a_mark_leads_to_the_sheet_or_names_its_finding() -> None:

@@ -11,7 +11,7 @@ from enclosure_app.model.standing.verdicts import verdict_on
 from enclosure_app.reports.dxf.layers import WORDS
 from enclosure_app.reports.dxf.room import Room
 from enclosure_app.reports.dxf.section import Look
-from enclosure_app.reports.dxf.words import column
+from enclosure_app.reports.dxf.words import columns
 from tests.drawing import eave
 
 LOOK = Look(Units.MM, load_theme())
@@ -20,7 +20,7 @@ LOOK = Look(Units.MM, load_theme())
 def test_everything_that_is_said_of_a_finding_is_written() -> None:
     decided = verdict_on(eave.GAP, State.ACCEPTED, "Ida", "2026-03-02T10:00:00+00:00", "Taped.")
     result = eave.result(findings=(eave.GAP,), decisions=MappingProxyType({eave.GAP.key: decided}))
-    lines = list(column(result, LOOK, Room()))
+    lines = list(columns([result], LOOK, Room()))
     text = " ".join(line.text for line in lines)
     assert text.startswith("BOATHOUSE, NORTH WALL AT THE SLIP 1  Fault - gap, air")
     for said in (eave.GAP.message, "Measured 30 mm, required 0 mm.", f"To do: {eave.GAP.advice}"):
@@ -31,7 +31,7 @@ def test_everything_that_is_said_of_a_finding_is_written() -> None:
 
 
 def test_lines_stand_under_each_other_beside_the_frame() -> None:
-    lines = list(column(eave.result(), LOOK, Room()))
+    lines = list(columns([eave.result()], LOOK, Room()))
     frame = box_around(eave.FRAME)
     assert len({line.at[0] for line in lines}) == 1
     assert lines[0].at[0] > frame.right
@@ -42,7 +42,7 @@ def test_lines_stand_under_each_other_beside_the_frame() -> None:
 
 def test_two_sections_do_not_write_over_each_other() -> None:
     room = Room()
-    one, two = (box_around([w.at for w in column(eave.result(), LOOK, room)]) for _ in range(2))
+    one, two = (box_around([w.at for w in columns([eave.result()], LOOK, room)]) for _ in range(2))
     assert (
         one.right < two.left
         or two.right < one.left
@@ -52,4 +52,13 @@ def test_two_sections_do_not_write_over_each_other() -> None:
 
 
 def test_nothing_found_is_not_talked_about() -> None:
-    assert list(column(eave.result(findings=()), LOOK, Room())) == []
+    assert list(columns([eave.result(findings=())], LOOK, Room())) == []
+
+
+def test_what_is_to_be_borne_in_mind_stands_once() -> None:
+    sections = [eave.result(findings=()), eave.result(), eave.result()]
+    texts = [line.text for line in columns(sections, LOOK, Room())]
+    assert sum(text.startswith("This sheet is an aid") for text in texts) == 1
+    names = [n for n, text in enumerate(texts) if text == eave.section().name.upper()]
+    caution = next(n for n, text in enumerate(texts) if text.startswith("This sheet is an aid"))
+    assert names[0] < caution < names[1]
