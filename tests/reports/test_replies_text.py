@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from enclosure_app.files.replies.answers import Outcome
 from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.model.said.decision import State
 from enclosure_app.reports.replies_text import replies_text
@@ -40,3 +41,34 @@ def test_lines_are_no_longer_than_they_may_be() -> None:
 
 def test_no_answers_are_said_too() -> None:
     assert replies_text((), width=80) == "Nobody answered anything.\n"
+
+
+def test_held_against_a_project_each_answer_says_what_it_comes_to() -> None:
+    changed = replace(MENDED, who="Per", doubt="Ida decided since: Open.")
+    told = replies_text(
+        (MENDED, changed, replace(MENDED, who="Ann", doubt="Known.")),
+        width=80,
+        outcomes=(Outcome.MATCHES, Outcome.CHANGED, Outcome.SAID),
+    )
+    assert "    In the project: it matches, and can be taken over as it is.\n" in told
+    assert (
+        "    Not sure: Ida decided since: Open.\n"
+        "    In the project: changed since; look before it is taken over.\n"
+    ) in told
+    assert "    Note: Known.\n    In the project: already said; nothing would change.\n" in told
+    assert told.endswith(
+        "Held against the project: 1 can be taken over, 1 changed since, 1 already said.\n"
+    )
+
+
+def test_a_note_that_is_gone_is_no_answer() -> None:
+    lost = Proposal("gap:x", None, "", "", "", "Eave", "eave.dxf", doubt="It is gone.", lost=True)
+    assert replies_text((lost,), width=80) == (
+        "Eave (eave.dxf)\n"
+        "\n"
+        "  gap:x\n"
+        "    Please look: It is gone.\n"
+        "\n"
+        "Nobody answered anything.\n"
+        "Notes are no longer in the file: ask whether that was meant.\n"
+    )

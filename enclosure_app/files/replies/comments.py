@@ -148,6 +148,8 @@ def _text(annotation: "Object", name: str) -> str:
     import pikepdf  # noqa: PLC0415
 
     value: Any = annotation.get(name)
+    if isinstance(value, pikepdf.Name):  # some programs write a state as a name
+        return str(value).lstrip("/")
     if not isinstance(value, pikepdf.String):
         return ""
     try:

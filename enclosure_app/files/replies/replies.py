@@ -26,6 +26,7 @@ from enclosure_app.files.replies.proposal import Proposal
 from enclosure_app.files.replies.words import Said, said_by
 from enclosure_app.language import say
 from enclosure_app.model.said.decision import State
+from enclosure_app.model.said.moment import instant
 
 _NEAR = 45.0  # points on paper (16 mm) within which a free note stands at a finding
 
@@ -63,16 +64,22 @@ class _Root:
     about: NoteName | None
     doubt: str = ""
 
+    @property
+    def thread(self) -> object:
+        """What is told as one: all about one finding, also where copies of a page were united."""
+        about = self.about.about if self.about else self.comment.identity
+        return about, self.doubt
+
 
 def _proposals(written: Written, missing: Sequence[Issued]) -> Iterator[Proposal]:
     comments, measured = written.comments, {each.name: each.measured for each in written.issued}
     by_identity = {comment.identity: comment for comment in comments}
     ours = [comment for comment in comments if _is_finding(comment)] + list(stand_ins(missing))
-    threads: dict[Identity, list[Comment]] = {}
+    threads: dict[object, tuple[_Root, list[Comment]]] = {}
     for comment in comments:
-        threads.setdefault(_top(comment, by_identity).identity, []).append(comment)
-    for identity, thread in threads.items():
-        root = _rooted(by_identity[identity], ours)
+        root = _rooted(_top(comment, by_identity), ours)
+        threads.setdefault(root.thread, (root, []))[1].append(comment)
+    for root, thread in threads.values():
         for proposal in _by_person(root, thread):
             yield replace(proposal, measured=measured.get(root.comment.name))
 
@@ -109,7 +116,9 @@ def _by_person(root: _Root, thread: Sequence[Comment]) -> Iterator[Proposal]:
     """Yield a proposal for each person who said something in a thread."""
     said = [each for comment in thread for each in said_by(comment)]
     for who, parts in groupby(sorted(said, key=lambda each: each.who), lambda each: each.who):
-        yield _proposed(root, who, sorted(parts, key=lambda each: (each.when, each.order)))
+        yield _proposed(
+            root, who, sorted(parts, key=lambda each: (instant(each.when), each.order))
+        )
 
 
 def _proposed(root: _Root, who: str, said: Sequence[Said]) -> Proposal:
@@ -122,7 +131,7 @@ def _proposed(root: _Root, who: str, said: Sequence[Said]) -> Proposal:
         key=about.key,
         state=state,
         who=who,
-        when=max(each.when for each in said),
+        when=max((each.when for each in said), key=instant),
         remark=remark,
         section=about.section,
         drawing=about.drawing,

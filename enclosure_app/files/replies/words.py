@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from enclosure_app.files.replies.comments import Comment
 from enclosure_app.files.replies.names import VERDICTS, NoteName, digest_of, named
@@ -34,6 +34,8 @@ def said_by(comment: Comment) -> Iterator[Said]:
     if about and not about.verdict:
         if not about.said(comment.contents):
             yield _written_in(comment, about)
+        if comment.state not in ("", _USUAL):
+            yield _set_in(comment)
     elif comment.state == _USUAL:
         return
     elif comment.state:
@@ -50,6 +52,12 @@ def _state(comment: Comment) -> Said:
     if state is None:
         doubt = say("It was set to “{word}”, which is no verdict.", word=comment.state)
     return Said(comment.author, comment.when, comment.order, state, remark, doubt)
+
+
+def _set_in(comment: Comment) -> Said:
+    """Return a state that stands in the note of a finding itself, not in a reply to it."""
+    doubt = say("It was set in the note itself, which does not tell by whom.")
+    return replace(_state(comment), who="", remark="", doubt=doubt)
 
 
 def _is_automatic(comment: Comment) -> bool:
