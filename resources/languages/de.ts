@@ -858,11 +858,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/asking.py" />
-   <source>It is “{}” now</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/asking.py" />
    <source>Leave it open</source>
    <translation>Offen lassen</translation>
   </message>
@@ -949,11 +944,6 @@
    <location filename="../../enclosure_app/window/revising/comparison.py" />
    <source>It is not found in the revised drawing any more.</source>
    <translation>In der überarbeiteten Zeichnung wird er nicht mehr gefunden.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/comparison.py" />
-   <source>It is to be looked at again</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/comparison.py" />
@@ -1579,44 +1569,14 @@
    <translation>Alles</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>It takes the place of</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
    <source>Leave the walk (Esc); what was put down stays</source>
    <translation>Den Rundgang verlassen (Esc); was festgehalten ist, bleibt</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>Not sure, please choose: it takes the place of</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>Not surely found again: {}. They go with the earlier drawing; what was said there stays in the history.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>Nothing is changed before you lay it over.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
    <source>Sign</source>
    <translation>Unterschreiben</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>Stays as it is, with all that was said of it: {}.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>They are of other drawings: let them stay</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1639,11 +1599,6 @@
    <translation>seit der Unterschrift geändert</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>none of them: it stands beside the others</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
    <source>section {} of {}</source>
    <translation>Schnitt {} von {}</translation>
@@ -1662,11 +1617,6 @@
    <location filename="../../enclosure_app/window/walk/head.py" />
    <source>{} of {}</source>
    <translation>{} von {}</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>{} over {}.</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1985,13 +1935,13 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/left_open.py" />
-   <source>Something was said of these in an earlier drawing, and nobody could tell yet which ones they are now: {}.</source>
-   <translation type="unfinished" />
+   <source>What a revision left open</source>
+   <translation>Was eine Überarbeitung offen ließ</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/left_open.py" />
-   <source>What a revision left open</source>
-   <translation>Was eine Überarbeitung offen ließ</translation>
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
   </message>
  </context>
  <context>
@@ -2152,6 +2102,16 @@
    <location filename="../../enclosure_app/window/merging/merge_window.py" />
    <source>To be chosen: {}. Decided differently: {}.</source>
    <translation>Zu wählen: {}. Verschieden entschieden: {}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>Type your name: it is put beside what you say.</source>
+   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merge_window.py" />
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/merging/merge_window.py" />
@@ -2429,14 +2389,6 @@
    <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>“{}”: is this line {}?</source>
    <translation>„{}“: Ist diese Linie „{}“?</translation>
-  </message>
- </context>
- <context>
-  <name>OpenCard</name>
-  <message>
-   <location filename="../../enclosure_app/window/revising/open_card.py" />
-   <source>It is to be looked at again</source>
-   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -2885,11 +2837,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/revised.py" />
-   <source>Choose above which drawing it takes the place of.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/revised.py" />
    <source>Lay the revised drawing over it</source>
    <translation>Überarbeitete Zeichnung darüberlegen</translation>
   </message>
@@ -2903,7 +2850,32 @@
    <source>Left open: {}. What was said of them stays, and waits.</source>
    <translation>Offen gelassen: {}. Was dazu gesagt wurde, bleibt und wartet.</translation>
   </message>
- </context>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Type your name: it is put beside what you say.</source>
+   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>What became of each finding</source>
+   <translation>Was aus jedem Befund wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>You say: it is found again</source>
+   <translation>Sie sagen: wiedergefunden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>You say: it is gone</source>
+   <translation>Sie sagen: weg</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
+  </message>
+  </context>
  <context>
   <name>RevisedRows</name>
   <message>
@@ -2925,11 +2897,6 @@
    <location filename="../../enclosure_app/window/revising/rows.py" />
    <source>Not sure, please look</source>
    <translation>Nicht sicher, bitte ansehen</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/said_words.py" />
-   <source>Remark</source>
-   <translation>Hinweis</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/rows.py" />
@@ -2991,11 +2958,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
-   <source>Most of {} is drawn in what is open, too: it looks like a revision of it. Laid over it, what was said stays with its findings.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/commands/revising.py" />
    <source>Open it by itself</source>
    <translation>Für sich öffnen</translation>
   </message>
@@ -3006,11 +2968,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
-   <source>Some of {} is drawn in what is open, too. Is it a revision of it? Laid over it, what was said stays with its findings; before that you see what becomes of each.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/commands/revising.py" />
    <source>The project was changed meanwhile: it is compared again. Look once more.</source>
    <translation>Das Projekt wurde inzwischen geändert: Es wird neu verglichen. Sehen Sie noch einmal hin.</translation>
   </message>
@@ -3018,39 +2975,6 @@
    <location filename="../../enclosure_app/window/commands/revising.py" />
    <source>{} looks like a revision of the drawing that is open. Laid over it, what was said stays with its findings.</source>
    <translation>{} sieht nach einer Überarbeitung der offenen Zeichnung aus. Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden.</translation>
-  </message>
- </context>
- <context>
-  <name>RevisionHead</name>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>Nothing was said of the earlier drawing yet.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>Something was said in {} places: {}.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>its fault is gone: {}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>moved along: {}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>only you can say: {}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>stays where it was: {}</source>
-   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -3077,32 +3001,6 @@
    <location filename="../../enclosure_app/window/ribbon/ribbon_view.py" />
    <source>The layers unrolled</source>
    <translation>Die Schichten abgewickelt</translation>
-  </message>
- </context>
- <context>
-  <name>RowFilters</name>
-  <message>
-   <location filename="../../enclosure_app/window/revising/row_list.py" />
-   <source>Only what something was said of</source>
-   <translation type="unfinished" />
-  </message>
- </context>
- <context>
-  <name>RowList</name>
-  <message>
-   <location filename="../../enclosure_app/window/revising/row_list.py" />
-   <source>What became of each finding</source>
-   <translation>Was aus jedem Befund wurde</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/row_list.py" />
-   <source>You say: it is found again</source>
-   <translation>Sie sagen: wiedergefunden</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/row_list.py" />
-   <source>You say: it is gone</source>
-   <translation>Sie sagen: weg</translation>
   </message>
  </context>
  <context>
@@ -3139,19 +3037,6 @@
    <location filename="../../enclosure_app/window/preferences/preferences_rules.py" />
    <source>as usual ({})</source>
    <translation>wie üblich ({})</translation>
-  </message>
- </context>
- <context>
-  <name>SayingBar</name>
-  <message>
-   <location filename="../../enclosure_app/window/revising/saying_bar.py" />
-   <source>Type your name: it is put beside what you say.</source>
-   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/saying_bar.py" />
-   <source>Your name</source>
-   <translation>Ihr Name</translation>
   </message>
  </context>
  <context>
@@ -3334,7 +3219,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>Everything was looked at; not all of it is in order</source>
-   <translation type="unfinished" />
+   <translation>Alles wurde angesehen; nicht alles ist in Ordnung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
@@ -11236,7 +11121,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/words_column.py" />
    <source>Your name is asked for</source>
-   <translation type="unfinished" />
+   <translation>Nach Ihrem Namen wird gefragt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/words_column.py" />

@@ -10,7 +10,7 @@ from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.said.moment import shown
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.model.said.remark import Remark
-from enclosure_app.model.said.site_check import SiteCheck
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.model.standing.site_checks import looks_at
 from enclosure_app.model.standing.verdicts import contested_in, history_of
 from enclosure_app.planning.site_list.questions import Question
@@ -70,7 +70,8 @@ def _line(said: Said, asked: Mapping[str, Question]) -> str:
 def _what(said: Said) -> str:
     if isinstance(said, Decision):
         return state_word(said.state)
-    return seen_word(said.seen) if isinstance(said, SiteCheck) else ""
+    looked = isinstance(said, SiteCheck) and said.seen is not Seen.NOT_LOOKED_AT
+    return seen_word(said.seen) if looked else ""
 
 
 def say(text: str) -> str:

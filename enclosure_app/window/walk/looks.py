@@ -104,8 +104,11 @@ class Looks(QWidget):
     """All questions of one place.
 
     `answered`: the key of one, and what was seen. `all_answered`: everything that is left there is
-    in order. `picked`: the key of the one that a note is about.
+    in order. `picked`: the key of the one that a note is about; `touched`: it was picked by hand,
+    so that the note is begun now.
     """
+
+    touched = Signal()
 
     answered = Signal(str, object)
     picked = Signal(str)
@@ -157,6 +160,10 @@ class Looks(QWidget):
         self.choose(keys[at % len(keys)])
         return self.rows[self.chosen]
 
+    def _touch(self, key: str) -> None:
+        self.choose(key)
+        self.touched.emit()
+
     def _answer(self, key: str, seen: Seen) -> None:
         """Tell an answer; what is not in order is what a note will be about."""
         self.answered.emit(key, seen)
@@ -177,7 +184,7 @@ class Looks(QWidget):
         self.rows = {key: LookRow(key, asked, units, self) for key, asked in place.items}
         for row in self.rows.values():
             row.answered.connect(self._answer)
-            row.picked.connect(self.choose)
+            row.picked.connect(self._touch)
             row.note.setVisible(len(self.rows) > 1)
             self._column.addWidget(row)
             row.show()

@@ -5,6 +5,7 @@ from pathlib import Path
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QBoxLayout,
     QStackedWidget,
     QVBoxLayout,
@@ -131,8 +132,13 @@ class WalkPage(QWidget):
         self.moved.emit()
 
     def rest(self) -> None:
-        """Rest the keys on the way onward: what was typed or touched is put down."""
-        self.foot.onward.setFocus()
+        """Rest the keys on the way onward: what was typed or touched is put down.
+
+        On the last page they rest on what is left, or on the signature.
+        """
+        signing = self.words.signing
+        last = signing.sign if signing.first_left.isHidden() else signing.first_left
+        (self.foot.onward if self.stop else last).setFocus()
 
     def show_drawing(self) -> None:
         """Show the drawing instead of a photograph or a rule's page."""
@@ -141,10 +147,13 @@ class WalkPage(QWidget):
     def leave(self) -> None:
         """Go back by one: from a reason that is asked for, from a photograph, then from the walk."""
         finding, note = self.words.finding, self.words.note
-        if note.isVisible() and note.is_waiting:
+        if note.words.hasFocus() or self.words.who.hasFocus():
+            self.rest()
+        elif note.isVisible() and note.is_waiting:
             note.give_up()
         elif finding.isVisible() and not finding.verdict.form.isHidden():
             finding.verdict.cancel()
+            self.rest()
         elif self.picture.currentWidget() is not self.place:
             self.show_drawing()
         else:
@@ -160,8 +169,8 @@ class WalkPage(QWidget):
         if shown is None:
             return
         walked, stop = shown.walked, self.stop
-        if self.here != self._told:
-            self._told = self.here
+        turned, self._told = self.here != self._told, self.here
+        if turned:
             self.show_drawing()
         self.place.show_result(walked.result, shown.look, shown.under)
         self.rule.show_look(shown.look)
@@ -172,7 +181,11 @@ class WalkPage(QWidget):
             last=stop is None,
             done=stop is not None and walked.is_done(stop),
         )
+        held = QApplication.focusWidget() or self.foot
+        rests = self.foot.isAncestorOf(held) or self.words.signing.isAncestorOf(held)
         self.words.show_stop(shown, stop)
+        if rests and turned:
+            self.rest()
         if stop is None:
             self.place.go_nowhere()
         else:

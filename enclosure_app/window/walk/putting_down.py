@@ -54,7 +54,7 @@ class PuttingDown(QObject):
 
     def _look(self, looks: Sequence[tuple[str, Seen]]) -> bool:
         about = [(here, seen) for key, seen in looks if (here := self._saying.about(key))]
-        if not self._saying.is_named() or not about:
+        if not self._saying.is_named(lambda: self._look(looks)) or not about:
             self.undone.emit()  # what was touched goes back
             return False
 
@@ -72,6 +72,7 @@ class PuttingDown(QObject):
             self.tr("Signed by {}").format(who),
             lambda project: sign(project, at, who, when, remark),
         )
+        self._page.rest()
 
     def _take_back(self, sign_off: SignOff) -> None:
         at, when = self._place.index, now()

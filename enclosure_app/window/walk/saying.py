@@ -36,6 +36,8 @@ class Saying:
 
     def __init__(self, place: Workplace, page: WalkPage, settings: Settings) -> None:
         self._place, self.page, self._settings = place, page, settings
+        self._then: Callable[[], object] | None = None
+        page.words.who.returnPressed.connect(self._take_name)
 
     @property
     def project(self) -> Project:
@@ -47,14 +49,26 @@ class Saying:
         """Who speaks, "" while nobody gave a name."""
         return self._settings.who or self.page.words.who.text().strip()
 
-    def is_named(self) -> bool:
-        """Whether it is known who speaks; else the name is asked for in place."""
+    def is_named(self, then: Callable[[], object]) -> bool:
+        """Whether it is known who speaks; else the name is asked for in place.
+
+        `then` is done once Enter ends the name: what was touched before need not be touched again.
+        """
         self._settings.who = self.who
+        self._then = None if self.who else then
         if not self.who:
-            self.refuse(say("Type your name: it is put beside what you say."))
-            self.page.words.who.setFocus()
-            self.page.words.ensureWidgetVisible(self.page.words.who)
+            self.page.words.ask_name(say("Type your name: it is put beside what you say."))
         return bool(self.who)
+
+    def _take_name(self) -> None:
+        """Take the name that was typed, and do what waited for it."""
+        then, self._then = self._then, None
+        if self.who:
+            self._settings.who = self.who
+            self.page.rest()
+            self.page.moved.emit()  # the line for the name is needed no more
+            if then is not None:
+                then()
 
     def about(self, key: str = "") -> About | None:
         """Return the finding one is at, or a question of the place one is at, None elsewhere."""

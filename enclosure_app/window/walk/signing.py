@@ -64,6 +64,8 @@ class SignPage(QWidget):
     def _state_of(self, walked: Round) -> str:
         if not walked.stops:
             return self.tr("There is nothing to look at here yet")
+        if not walked.left and walked.to_be_mended:
+            return self.tr("Everything was looked at; not all of it is in order")
         if not walked.left:
             return self.tr("Everything was looked at")
         done = len(walked.stops) - len(walked.left)

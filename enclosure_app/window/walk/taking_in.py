@@ -35,7 +35,7 @@ class TakingIn(QObject):
     def _note(self, words: str, paths: Sequence[Path]) -> None:
         """Put words and photographs to the finding one is at, or to the question that is chosen."""
         about = self._saying.about(self._page.words.look_here.looks.chosen)
-        if about is None or not self._saying.is_named():
+        if about is None or not self._saying.is_named(lambda: self._note(words, paths)):
             self._page.words.note.give_back(words)
         elif paths:
             self._read(about, words, tuple(paths))

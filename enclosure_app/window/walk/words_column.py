@@ -50,8 +50,12 @@ class WordsColumn(QScrollArea):
         self.said = self._made_label(self.tr("What was said until now"))
         self.beware = self._made_label(self.tr("Caution"))
         self.beware.setObjectName("small")
+        self.name_asked = self._made_label(self.tr("Your name is asked for"))
+        self.name_asked.setObjectName("kind")
+        self.name_asked.hide()
         self.who = self._made_who()
         self.look_here.looks.picked.connect(self._pick)
+        self.look_here.looks.touched.connect(self._show_note)
         self._lay_out()
 
     def minimumSizeHint(self) -> QSize:
@@ -68,7 +72,9 @@ class WordsColumn(QScrollArea):
         name = shown.walked.result.section.name
         turned = self._turn_to((shown.project, name, stop.key if stop else ""))
         self.note.setVisible(stop is not None)
-        self.who.setVisible(stop is not None and not shown.who)
+        asks = stop is not None and not shown.who
+        self.who.setVisible(asks)
+        self.name_asked.setVisible(asks and bool(self.name_asked.text()))
         self.strip.show_photographs(shown.photographs if stop else ())
         self.said.setText("\n".join(shown.said if stop else ()))
         self.said.setVisible(bool(self.said.text()))
@@ -79,6 +85,13 @@ class WordsColumn(QScrollArea):
         self._show_about(stop)
         if turned:
             self.verticalScrollBar().setValue(0)
+
+    def ask_name(self, sentence: str) -> None:
+        """Ask in place who speaks; the sentence stays until it is known."""
+        self.name_asked.setText(sentence)
+        self.name_asked.show()
+        self.who.setFocus()
+        self.ensureWidgetVisible(self.name_asked)
 
     def _turn_to(self, stop: Draft) -> bool:
         """Return whether another stop comes; what is typed waits at its own."""
@@ -93,6 +106,11 @@ class WordsColumn(QScrollArea):
         """Make ready for a note about the question that was chosen."""
         row = self.look_here.looks.rows.get(key)
         self.note.show_about(row.asked.text() if row else "", lacks=row is None)
+
+    def _show_note(self) -> None:
+        """Bring the note into view, what it is about above and its buttons below."""
+        for part in (self.note.told, self.note.about):
+            self.ensureWidgetVisible(part)
 
     def _show_about(self, stop: Stop | None) -> None:
         looks = self.look_here.looks
@@ -145,7 +163,7 @@ class WordsColumn(QScrollArea):
         column = QVBoxLayout(self.page)
         column.setContentsMargins(18, 14, 18, 18)
         column.setSpacing(14)
-        cards = (self.who, self.finding, self.look_here, self.signing)
+        cards = (self.name_asked, self.who, self.finding, self.look_here, self.signing)
         for part in (*cards, self.said, self.strip, self.note, self.beware):
             column.addWidget(part)
         column.addStretch(1)

@@ -1,5 +1,7 @@
 """The walk by keys alone."""
 
+from collections.abc import Callable
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
@@ -128,3 +130,55 @@ def test_keys_of_the_drawing_do_nothing_while_one_walks(walk: WalkPage, qtbot: Q
         press(walk, qtbot, key)
     assert window.document.project is before
     assert window.toolbox.name == "select"
+
+
+def test_nobody_is_stuck_in_the_line_for_the_name(
+    opened: Callable[..., MainWindow], qtbot: QtBot
+) -> None:
+    window = opened()
+    window.do("walk")
+    page = window.views.walk
+    to_place(page, finding=False)
+    press(page, qtbot, K.Key_1)
+    assert page.words.who.hasFocus()
+    qtbot.keyClicks(page.words.who, "Ida")
+    press(page, qtbot, K.Key_Return)
+    (check,) = window.document.project.site_checks
+    assert (check.who, check.seen) == ("Ida", Seen.IN_ORDER)
+    here = page.here
+    press(page, qtbot, K.Key_Right)
+    assert page.here != here
+
+
+def test_the_last_page_has_the_keys_on_what_comes_next(walk: WalkPage, qtbot: QtBot) -> None:
+    while walk.here:
+        press(walk, qtbot, K.Key_Right)
+    assert walk.words.signing.first_left.hasFocus()
+    press(walk, qtbot, K.Key_Space)
+    assert walk.here == walk.stops[0].key
+    assert walk.foot.onward.hasFocus()
+
+
+def test_escape_leaves_a_line_before_it_leaves_the_walk(walk: WalkPage, qtbot: QtBot) -> None:
+    to_place(walk, finding=True)
+    press(walk, qtbot, K.Key_R)
+    qtbot.keyClicks(walk.words.note.words, "torn")
+    press(walk, qtbot, K.Key_Escape)
+    assert walk.isVisible()
+    assert walk.foot.onward.hasFocus()
+    assert walk.words.note.words.text() == "torn"
+    press(walk, qtbot, K.Key_Escape)
+    assert not walk.isVisible()
+
+
+def test_q_goes_from_one_question_to_the_next(walk: WalkPage, qtbot: QtBot) -> None:
+    to_place(walk, finding=False)
+    keys = list(walk.words.look_here.looks.rows)
+    press(walk, qtbot, K.Key_Q)
+    assert walk.words.look_here.looks.chosen == keys[0]
+    press(walk, qtbot, K.Key_Q)
+    press(walk, qtbot, K.Key_R)
+    qtbot.keyClicks(walk.words.note.words, "wet")
+    press(walk, qtbot, K.Key_Return)
+    (check,) = project(walk).site_checks
+    assert (check.key, check.remark) == (keys[1], "wet")

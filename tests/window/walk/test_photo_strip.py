@@ -4,7 +4,7 @@ from io import BytesIO
 
 import pytest
 from PIL import Image
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.said.photograph import Photograph
@@ -58,3 +58,9 @@ def test_it_fills_the_page_and_leads_back(qtbot: QtBot) -> None:
 def test_the_picture_is_the_one_that_was_taken() -> None:
     colour = pixmap_of(photograph("x.jpg", "blue")).toImage().pixelColor(60, 45)
     assert (colour.blue() > 200, colour.red() < 60) == (True, True)
+
+
+def test_a_small_one_is_read_small(strip: PhotoStrip) -> None:
+    small = pixmap_of(photograph("x.jpg", "blue"), QSize(60, 60))
+    assert (small.width(), small.height()) == (60, 45)
+    assert small.toImage().pixelColor(30, 20).blue() > 200

@@ -89,11 +89,13 @@ def test_nothing_is_said_without_a_name(opened: Opened, qtbot: QtBot) -> None:
     assert window.document.project.site_checks == ()
     assert not row.buttons[Seen.IN_ORDER].isChecked()
     assert page.words.who.hasFocus()
-    assert "name" in window.messages.words.text()
+    assert page.words.name_asked.isVisible()
+    assert page.words.name_asked.text().startswith("Type your name")
     qtbot.keyClicks(page.words.who, "Ida")
     qtbot.mouseClick(row.buttons[Seen.IN_ORDER], LEFT)
     assert window.document.project.site_checks[0].who == "Ida"
     assert not page.words.who.isVisible()
+    assert not page.words.name_asked.isVisible()
 
 
 def test_a_remark_and_a_photograph_are_put_to_a_finding(

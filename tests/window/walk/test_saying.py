@@ -3,6 +3,8 @@
 from collections.abc import Callable
 
 import pytest
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.project import Project
@@ -53,13 +55,21 @@ def test_on_the_last_page_it_is_about_nothing(saying: Saying) -> None:
     assert saying.about() is None
 
 
-def test_a_name_is_asked_for_in_place(saying: Saying) -> None:
+def test_a_name_is_asked_for_in_place_and_what_was_touched_is_done_then(
+    saying: Saying, qtbot: QtBot
+) -> None:
     to(saying, finding=True)
-    assert not saying.is_named()
-    assert saying.page.words.who.hasFocus()
-    saying.page.words.who.setText(" Ida ")
-    assert saying.is_named()
+    done: list[str] = []
+    assert not saying.is_named(lambda: done.append("later"))
+    who = saying.page.words.who
+    assert who.hasFocus()
+    qtbot.keyClicks(who, " Ida ")
+    qtbot.keyClick(who, Qt.Key.Key_Return)
+    assert saying.is_named(lambda: done.append("never"))
     assert saying.who == "Ida"
+    assert done == ["later"]
+    assert not who.isVisible()
+    assert saying.page.foot.onward.hasFocus()
 
 
 def test_what_cannot_be_done_is_said_and_changes_nothing(saying: Saying) -> None:

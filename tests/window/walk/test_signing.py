@@ -83,3 +83,11 @@ def test_where_nothing_can_be_looked_at_nothing_is_signed(page: SignPage) -> Non
     page.show_round(nothing, (), "Ida")
     assert page.state.text() == "There is nothing to look at here yet"
     assert not page.sign.isEnabled()
+
+
+def test_what_is_not_in_order_is_said_first(page: SignPage) -> None:
+    amiss = {key: SiteCheck(key, Seen.NOT_IN_ORDER, "Ida") for key, _ in LAP.items}
+    walked = round_of(eave.result(findings=()), SiteList("", (LAP,)), amiss)
+    page.show_round(walked, (), "Ida")
+    assert page.state.text() == "Everything was looked at; not all of it is in order"
+    assert page.told.text() == "To be mended: Wall sheet over coating."

@@ -1,6 +1,7 @@
 """The words of a stop: one card at a time, with what was said, cautions, and a name where it lacks."""
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
@@ -101,3 +102,22 @@ def test_a_place_of_several_questions_asks_which_one_a_note_is_about(words: Word
     assert not words.note.about.isVisible()
     words.show_stop(shown(), PLACE)
     assert words.note.about.text().startswith("Which question")  # chosen anew each time
+
+
+def test_a_note_that_is_begun_by_hand_comes_into_view(words: WordsColumn, qtbot: QtBot) -> None:
+    words.show_stop(shown(), PLACE)
+    row = next(iter(words.look_here.looks.rows.values()))
+    qtbot.waitUntil(lambda: words.verticalScrollBar().maximum() > 0)
+    qtbot.mouseClick(row.note, Qt.MouseButton.LeftButton)
+    seen = words.viewport().rect()
+    for part in (words.note.about, words.note.words, words.note.photograph):
+        assert seen.contains(part.mapTo(words.viewport(), part.rect().center()))
+
+
+def test_a_name_is_asked_for_in_place_and_only_while_it_lacks(words: WordsColumn) -> None:
+    words.show_stop(shown(who=""), PLACE)
+    assert not words.name_asked.isVisible()
+    words.ask_name("Type your name.")
+    assert words.name_asked.isVisible()
+    words.show_stop(shown(), PLACE)
+    assert not words.name_asked.isVisible()
