@@ -132,11 +132,16 @@ def _length(mm: float | None, units: Units) -> str:
 
 def head_marks(box: Box, theme: Theme) -> Iterator[Mark]:
     """Yield the head of the table at the top of `box`."""
+    yield from _heading(box, theme)
     y = box.top - HEAD + 1.4
-    yield Label(say("What was found"), (box.left, y), theme.medium, theme.ink, bold=True)
     for text, right in ((say("measured"), box.right - _FIGURE), (say("required"), box.right)):
         yield Label(text, (right, y), theme.small, theme.quiet, Anchor.END)
+
+
+def _heading(box: Box, theme: Theme) -> Iterator[Mark]:
     bottom = box.top - HEAD
+    at = (box.left, bottom + 1.4)
+    yield Label(say("What was found"), at, theme.medium, theme.ink, bold=True)
     yield Stroke(((box.left, bottom), (box.right, bottom)), theme.pen("table"))
 
 
@@ -200,6 +205,7 @@ def _verdict_marks(row: Row, left: float, y: float, theme: Theme) -> Iterator[Ma
 
 def no_findings(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
     """Yield the words of an empty table: that nothing was found, or what could not be judged."""
+    yield from _heading(box, theme)
     y = box.top - HEAD - _PAD - theme.small
     for text in _why_empty(result):
         for line in wrap(text, theme.small, box.width):

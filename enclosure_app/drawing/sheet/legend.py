@@ -23,6 +23,7 @@ from enclosure_app.model.said.decision import State
 _ROW = 5.2
 _SWATCH = 9.0
 _BESIDE = 3.0  # between a swatch, its words and the next column
+_SLACK = 0.1  # so that words that just fit are not cut for a rounding
 _LAYERS = 0.56  # of the breadth: what the layers have at least
 
 Draw = Callable[[Point, Theme], Iterator[Mark]]
@@ -106,7 +107,7 @@ def legend_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark
 def _middle(box: Box, others: tuple[Entry, ...], theme: Theme) -> float:
     """Return where the right column begins: it takes what its words need, up to its usual share."""
     needed = max((text_width(each.words, theme.small) for each in others), default=0.0)
-    return max(box.left + _LAYERS * box.width, box.right - needed - _SWATCH - _BESIDE)
+    return max(box.left + _LAYERS * box.width, box.right - needed - _SWATCH - _BESIDE - _SLACK)
 
 
 def _line(control: Control) -> Draw:

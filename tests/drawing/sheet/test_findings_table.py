@@ -84,12 +84,14 @@ def test_the_reader_is_sent_on() -> None:
 
 
 def test_an_empty_table_says_that_nothing_was_found() -> None:
-    assert told(eave.result(findings=())) == "Nothing was found by the checks that were run."
+    assert told(eave.result(findings=())) == (
+        "What was found Nothing was found by the checks that were run."
+    )
 
 
 def test_an_empty_table_says_first_what_could_not_be_judged() -> None:
     assert told(eave.unsure()) == (
-        "The air layer could not be judged. The two proofs differ: look at it yourself. "
+        "What was found The air layer could not be judged. The two proofs differ: look at it yourself. "
         "Nothing else was found by the checks that were run."
     )
 
