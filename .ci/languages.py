@@ -171,7 +171,7 @@ def _of_the_trade() -> Iterator[tuple[str, str, str]]:
     for kind in (model.Control, finding.Severity):
         for each in kind:
             yield WORDS, each.value.capitalize(), "enclosure_app/model"
-    for kind in (model.Control, finding.Severity, report.Verdict, model.Bond):
+    for kind in (model.Control, finding.Severity, report.Continuity, model.Bond):
         for each in kind:
             yield WORDS, each.value, "enclosure_app/model"
     for each in model.Kind:

@@ -17,6 +17,7 @@ from enclosure_app.model.place import Points
 from enclosure_app.model.pose import Pose, settle, settle_again
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import (
+    Continuity,
     DrawingResult,
     Joint,
     LayerResult,
@@ -24,7 +25,6 @@ from enclosure_app.model.report import (
     RainRoute,
     Run,
     SectionResult,
-    Verdict,
 )
 from enclosure_app.model.section import Section
 from enclosure_app.network.again import concerned, moved_between, question_again
@@ -231,13 +231,13 @@ def _drawn(finding: Finding, section: Section, pose: Pose) -> Finding:
 
 def _layer_result(layer: Layer, pose: Pose, drawn: _Drawn) -> LayerResult:
     if layer.trace is None or layer.walk is None or layer.opening is None:
-        verdict = Verdict.UNSURE if layer.why else Verdict.ABSENT
-        return LayerResult(layer.control, verdict, why=layer.why)
+        continuity = Continuity.UNSURE if layer.why else Continuity.ABSENT
+        return LayerResult(layer.control, continuity, why=layer.why)
     bottleneck, opening = layer.trace.bottleneck, layer.opening.width
-    verdict, why = _verdict(bottleneck, opening, layer.lifts)
+    continuity, why = _continuity(bottleneck, opening, layer.lifts)
     return LayerResult(
         layer.control,
-        verdict,
+        continuity,
         walk=drawn.walk,
         joints=drawn.joints,
         bottleneck=bottleneck,
@@ -247,9 +247,11 @@ def _layer_result(layer: Layer, pose: Pose, drawn: _Drawn) -> LayerResult:
     )
 
 
-def _verdict(bottleneck: float, opening: float, lifts: Sequence[Lift]) -> tuple[Verdict, str]:
+def _continuity(
+    bottleneck: float, opening: float, lifts: Sequence[Lift]
+) -> tuple[Continuity, str]:
     if abs(bottleneck - opening) > AGREE:
-        return Verdict.UNSURE, (
+        return Continuity.UNSURE, (
             say(
                 "The trace says that the widest gap is {bottleneck:.1f} mm and the opening says "
                 "{opening:.1f} mm: one of them is wrong, so look at this layer yourself.",
@@ -257,7 +259,7 @@ def _verdict(bottleneck: float, opening: float, lifts: Sequence[Lift]) -> tuple[
                 opening=opening,
             )
         )
-    return (Verdict.BROKEN, "") if lifts else (Verdict.CONTINUOUS, "")
+    return (Continuity.BROKEN, "") if lifts else (Continuity.CONTINUOUS, "")
 
 
 def _drawn_step(step: Run | Lift, pose: Pose) -> Run | Lift:

@@ -10,7 +10,7 @@ from enclosure_app.checker import Check, check, check_section, few_moved
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.place import Line
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.report import Continuity, SectionResult
 from enclosure_app.model.section import Section
 from tests.benchmarks.walls import wall_of_sheets
 from tests.network.random_layers import profile
@@ -85,12 +85,12 @@ def test_what_nothing_moved_near_is_the_very_same_object(wall: Check) -> None:
 def test_a_closed_layer_that_is_torn_open_is_found_open_and_closed_again(wall: Check) -> None:
     torn = moved(wall.result.section, 10, -90.0)
     again = check(torn, LIMITS, wall)
-    assert again.result.layers[Control.AIR].verdict is Verdict.BROKEN
+    assert again.result.layers[Control.AIR].continuity is Continuity.BROKEN
     assert again.result.layers[Control.AIR].opening == pytest.approx(
         again.result.layers[Control.AIR].bottleneck, abs=0.01
     )
     mended = check(wall.result.section, LIMITS, again).result
-    assert mended.layers[Control.AIR].verdict is Verdict.CONTINUOUS
+    assert mended.layers[Control.AIR].continuity is Continuity.CONTINUOUS
     assert mended == wall.result
 
 

@@ -15,7 +15,7 @@ from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.place import Line, Point, Points
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import Run, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, Run, SectionResult
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.network import layer as layer_module
 from enclosure_app.network.network import Network
@@ -71,7 +71,7 @@ def test_all_rules_off_leave_the_verdicts() -> None:
     off = at_levels(**{rule.name.replace("-", "_"): "off" for rule in RULES})
     result = check_section(WALL, off)
     assert result.findings == ()
-    assert result.layers[Control.WATER].verdict is Verdict.BROKEN
+    assert result.layers[Control.WATER].continuity is Continuity.BROKEN
 
 
 @pytest.mark.parametrize("level", [Severity.REMARK, Severity.DOUBT, Severity.FAULT])
@@ -164,11 +164,11 @@ def test_findings_that_bear_one_key_are_numbered_in_walking_order(
 
 def test_verdicts_and_both_proofs_of_a_broken_and_a_whole_layer() -> None:
     layers = check_section(WALL, US).layers
-    assert {str(c): layer.verdict for c, layer in layers.items()} == {
-        "water": Verdict.BROKEN,
-        "air": Verdict.BROKEN,
-        "vapour": Verdict.CONTINUOUS,
-        "heat": Verdict.CONTINUOUS,
+    assert {str(c): layer.continuity for c, layer in layers.items()} == {
+        "water": Continuity.BROKEN,
+        "air": Continuity.BROKEN,
+        "vapour": Continuity.CONTINUOUS,
+        "heat": Continuity.CONTINUOUS,
     }
     water = layers[Control.WATER]
     assert (water.bottleneck, water.opening) == (pytest.approx(25), pytest.approx(25))
@@ -181,14 +181,14 @@ def test_verdicts_and_both_proofs_of_a_broken_and_a_whole_layer() -> None:
 def test_a_layer_that_nothing_belongs_to_is_absent() -> None:
     layers = check_section(gapped(), US).layers
     for control in (Control.AIR, Control.VAPOUR, Control.HEAT):
-        assert layers[control].verdict is Verdict.ABSENT
+        assert layers[control].continuity is Continuity.ABSENT
         assert (layers[control].walk, layers[control].bottleneck) == ((), None)
-    assert layers[Control.WATER].verdict is Verdict.CONTINUOUS
+    assert layers[Control.WATER].continuity is Continuity.CONTINUOUS
 
 
 def test_a_section_of_nothing_has_four_absent_layers_and_no_finding() -> None:
     result = check_section(section(box("f", "framing", (0, 0), (90, 100))), US)
-    assert {layer.verdict for layer in result.layers.values()} == {Verdict.ABSENT}
+    assert {layer.continuity for layer in result.layers.values()} == {Continuity.ABSENT}
     assert (result.findings, result.rain, result.order) == ((), (), ())
 
 
@@ -202,7 +202,7 @@ def test_where_the_two_proofs_differ_the_checker_says_that_it_is_unsure(
 ) -> None:
     monkeypatch.setattr(layer_module, "find_opening", _wider(layer_module.find_opening, by))
     water = check_section(gapped((0, 30)), US).layers[Control.WATER]
-    assert water.verdict is Verdict.UNSURE
+    assert water.continuity is Continuity.UNSURE
     assert (water.bottleneck, water.opening) == (pytest.approx(30), pytest.approx(30 + by))
     assert water.why == (
         f"The trace says that the widest gap is 30.0 mm and the opening says {30 + by:.1f} mm: "
@@ -219,14 +219,14 @@ def test_a_trace_that_errs_is_found_out_as_well(monkeypatch: pytest.MonkeyPatch)
 
     monkeypatch.setattr(layer_module, "find_trace", blind)
     water = check_section(gapped((0, 30)), US).layers[Control.WATER]
-    assert water.verdict is Verdict.UNSURE
+    assert water.continuity is Continuity.UNSURE
 
 
 def test_a_tenth_of_a_millimetre_between_the_proofs_is_rounding(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
     monkeypatch.setattr(layer_module, "find_opening", _wider(layer_module.find_opening, 0.09))
-    assert check_section(gapped((0, 30)), US).layers[Control.WATER].verdict is Verdict.BROKEN
+    assert check_section(gapped((0, 30)), US).layers[Control.WATER].continuity is Continuity.BROKEN
 
 
 def test_a_mark_that_lies_on_a_piece_leaves_that_layer_unsure_and_the_others_judged() -> None:
@@ -236,10 +236,10 @@ def test_a_mark_that_lies_on_a_piece_leaves_that_layer_unsure_and_the_others_jud
     )
     layers = check_section(drawn, US).layers  # the inside mark is at 400, -400
     heat = layers[Control.HEAT]
-    assert heat.verdict is Verdict.UNSURE
+    assert heat.continuity is Continuity.UNSURE
     assert "inside" in heat.why.casefold()
     assert heat.why.endswith(".")
-    assert layers[Control.WATER].verdict is Verdict.CONTINUOUS
+    assert layers[Control.WATER].continuity is Continuity.CONTINUOUS
 
 
 # --- several marks, gravity, names --------------------------------------------------------------

@@ -129,8 +129,8 @@ def test_without_the_pieces_that_control_nothing() -> None:
     assert bare.findings == full.findings
     for control, layer in full.layers.items():
         other = bare.layers[control]
-        assert (other.verdict, other.walk, other.opening) == (
-            layer.verdict,
+        assert (other.continuity, other.walk, other.opening) == (
+            layer.continuity,
             layer.walk,
             layer.opening,
         )

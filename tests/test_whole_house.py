@@ -91,7 +91,7 @@ def _only(section: SectionResult, rule: str, control: str = "water") -> Finding:
 
 
 def _verdicts(section: SectionResult) -> dict[str, str]:
-    return {control.value: layer.verdict.value for control, layer in section.layers.items()}
+    return {control.value: layer.continuity.value for control, layer in section.layers.items()}
 
 
 def _near(x: float, y: float, within: float = 5.0) -> Any:  # noqa: ANN401 (pytest's own type is private)

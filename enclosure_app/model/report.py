@@ -15,7 +15,7 @@ from enclosure_app.model.section import Section
 from enclosure_app.model.underlay import Underlay
 
 
-class Verdict(StrEnum):
+class Continuity(StrEnum):
     """What is said of one control layer in one section."""
 
     CONTINUOUS = "continuous"
@@ -105,7 +105,7 @@ class LayerResult:
     """
 
     control: Control
-    verdict: Verdict
+    continuity: Continuity
     walk: tuple[Run | Lift, ...] = ()
     joints: tuple[Joint, ...] = ()
     bottleneck: float | None = None
@@ -159,7 +159,9 @@ class SectionResult:
     @property
     def unjudged(self) -> tuple[LayerResult, ...]:
         """The layers of which nothing can be said: that nothing was found there proves nothing."""
-        return tuple(layer for layer in self.layers.values() if layer.verdict is Verdict.UNSURE)
+        return tuple(
+            layer for layer in self.layers.values() if layer.continuity is Continuity.UNSURE
+        )
 
 
 @dataclass(frozen=True, slots=True)

@@ -99,7 +99,7 @@ def _layer(layer: LayerResult) -> dict[str, Any]:
     widths = [lift.width for lift in layer.lifts]
     walked = bool(layer.walk)  # without a trace there is nothing to count, and 0 would be a lie
     return {
-        "verdict": layer.verdict.value,
+        "verdict": layer.continuity.value,
         "lifts": len(widths) if walked else None,
         "total_lift_mm": _number(sum(widths)) if walked else None,
         "largest_lift_mm": _number(max(widths, default=0.0)) if walked else None,

@@ -18,7 +18,13 @@ from enclosure_app.drawing.lengths import format_length
 from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import DrawingResult, LayerResult, Report, SectionResult, Verdict
+from enclosure_app.model.report import (
+    Continuity,
+    DrawingResult,
+    LayerResult,
+    Report,
+    SectionResult,
+)
 
 CAUTION = (
     "Caution: this check is an aid. Local codes, the makers' instructions and licensed practice "
@@ -54,7 +60,7 @@ def summary(report: Report) -> str:
     """Return in one sentence how many findings of each severity there are."""
     found = Counter(finding.severity for finding in report.findings)
     drawings = _counted(len(report.drawings), "drawing")
-    unsure = _verdicts(report)[Verdict.UNSURE]
+    unsure = _verdicts(report)[Continuity.UNSURE]
     if unsure and not found:
         return (
             f"{_counted(unsure, 'layer')} in {drawings} could not be judged; nothing else found."
@@ -147,9 +153,9 @@ def _layers(page: _Page, section: SectionResult, units: Units) -> Iterator[str]:
 
 def _verdict(layer: LayerResult, units: Units) -> str:
     """Say how a layer runs, and why where it is not simply continuous."""
-    parts = [layer.verdict.value]
+    parts = [layer.continuity.value]
     widths = [lift.width for lift in layer.lifts]
-    if layer.verdict is Verdict.BROKEN and widths:
+    if layer.continuity is Continuity.BROKEN and widths:
         parts.append(
             f"{_counted(len(widths), 'gap')}, largest {format_length(max(widths), units)}"
         )
@@ -205,13 +211,15 @@ def _sentences(finding: Finding, units: Units) -> Iterator[str]:
 def _sum(page: _Page, report: Report) -> Iterator[str]:
     yield from (page.bold(line) for line in page.wrapped(summary(report), ""))
     verdicts = _verdicts(report)
-    counts = [f"{verdicts[verdict]} {verdict.value}" for verdict in Verdict if verdicts[verdict]]
+    counts = [
+        f"{verdicts[verdict]} {verdict.value}" for verdict in Continuity if verdicts[verdict]
+    ]
     yield from page.wrapped(f"Layers: {_listed(counts) or 'none'}.", "")
 
 
-def _verdicts(report: Report) -> Counter[Verdict]:
+def _verdicts(report: Report) -> Counter[Continuity]:
     return Counter(
-        layer.verdict
+        layer.continuity
         for drawing in report.drawings
         for section in drawing.sections
         for layer in section.layers.values()

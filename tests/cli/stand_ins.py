@@ -18,7 +18,7 @@ from enclosure_app.model.drawing import Drawing, Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import DrawingResult, LayerResult, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, DrawingResult, LayerResult, SectionResult
 from enclosure_app.model.section import Section
 
 FRAME = ((0.0, 0.0), (500.0, 0.0), (500.0, 900.0), (0.0, 900.0))
@@ -51,7 +51,7 @@ def section_result(severity: Severity) -> SectionResult:
     gap = Finding(
         "gap:1.end", "gap", Control.AIR, severity, (10, 20), ("1",), "Sheet stops.", "Carry it on."
     )
-    layers = {Control.AIR: LayerResult(Control.AIR, Verdict.BROKEN)}
+    layers = {Control.AIR: LayerResult(Control.AIR, Continuity.BROKEN)}
     return SectionResult(Section("Eave", FRAME, (), {}), layers, findings=(gap,))
 
 

@@ -9,6 +9,7 @@ from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Area, Line, Point, Points
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.report import (
+    Continuity,
     DrawingResult,
     Joint,
     JointKind,
@@ -18,7 +19,6 @@ from enclosure_app.model.report import (
     RouteEnd,
     Run,
     SectionResult,
-    Verdict,
 )
 from enclosure_app.model.section import Piece, Section, Stroke, Text
 
@@ -142,7 +142,7 @@ W3R = lap("w3", "r1", "r1", ((roof(0, 3), roof(200, 3)), (roof(0, 8), roof(200, 
 R12 = lap("r1", "r2", "r1", ((roof(480, 8), roof(560, 8)), (roof(480, 4), roof(560, 4))))
 
 WATER = LayerResult(
-    W, Verdict.CONTINUOUS,
+    W, Continuity.CONTINUOUS,
     walk=(
         Run("coat", ((202, -300), (202, 92))),
         Run("base", ((202, 92), (158, 98), (158, 150))),
@@ -155,7 +155,7 @@ WATER = LayerResult(
     joints=(BASE_LAP, W12, W23, W3R, R12), bottleneck=0.0, opening=0.0,
 )  # fmt: skip
 AIR = LayerResult(
-    A, Verdict.BROKEN,
+    A, Continuity.BROKEN,
     walk=(
         Run("floor", ((-700, 45), (160, 45), (160, 90))),
         Lift("floor", "w1", (160, 90), (160, 120)),
@@ -217,7 +217,7 @@ RAIN = (
 def result(**changes: object) -> SectionResult:
     """Return the boathouse wall as a check leaves it: faults of several kinds."""
     findings = (GAP, SHORT, STOPS, NO_DRIP, UNSEALED, REVERSED)
-    vapour = LayerResult(V, Verdict.BROKEN, (Run("vapour", ((-1.5, 150), (-1.5, 1900))),))
+    vapour = LayerResult(V, Continuity.BROKEN, (Run("vapour", ((-1.5, 150), (-1.5, 1900))),))
     layers = {W: WATER, A: AIR, V: vapour}
     made = SectionResult(section(), layers, RAIN, (), findings)
     return replace(made, **changes)  # type: ignore[arg-type]
@@ -225,7 +225,7 @@ def result(**changes: object) -> SectionResult:
 
 def unsure(*findings: Finding) -> SectionResult:
     """Return the wall with an air layer of which the two proofs say different things."""
-    air = LayerResult(A, Verdict.UNSURE, why="The two proofs differ: look at it yourself.")
+    air = LayerResult(A, Continuity.UNSURE, why="The two proofs differ: look at it yourself.")
     return result(layers={W: WATER, A: air}, findings=findings)
 
 

@@ -7,7 +7,7 @@ from enclosure_app.drawing.rule_examples import EXAMPLES, example_sections
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.rule_book import books, load_limits
 from enclosure_app.model.limits import Limits
-from enclosure_app.model.report import Verdict
+from enclosure_app.model.report import Continuity
 from enclosure_app.rules import RULES
 
 each_rule = pytest.mark.parametrize("rule", [rule.name for rule in RULES])
@@ -37,7 +37,7 @@ def test_as_it_should_be_nothing_is_found_and_the_layer_is_whole(
     _, mended = example_sections(rule, load_products())
     result = check_section(mended, limits)
     assert result.findings == ()
-    assert result.layers[EXAMPLES[rule].control].verdict is Verdict.CONTINUOUS
+    assert result.layers[EXAMPLES[rule].control].continuity is Continuity.CONTINUOUS
 
 
 @each_rule

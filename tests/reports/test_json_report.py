@@ -15,13 +15,13 @@ from enclosure_app.model.drawing import Drawing, Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import (
+    Continuity,
     DrawingResult,
     LayerResult,
     Lift,
     Report,
     Run,
     SectionResult,
-    Verdict,
 )
 from enclosure_app.model.section import Section
 from enclosure_app.reports.json_report import json_text, to_json, write_json
@@ -44,7 +44,7 @@ GAP = Finding(
 )
 BROKEN = LayerResult(
     Control.AIR,
-    Verdict.BROKEN,
+    Continuity.BROKEN,
     walk=(
         Run("2F", ((0.0, 0.0), (0.0, 100.0))),
         Lift("2F", "31", (0.0, 100.0), (0.0, 130.0)),
@@ -54,7 +54,7 @@ BROKEN = LayerResult(
     bottleneck=30.0,
     opening=30.0,
 )
-ABSENT = LayerResult(Control.HEAT, Verdict.ABSENT)
+ABSENT = LayerResult(Control.HEAT, Continuity.ABSENT)
 
 
 def one_drawing(
@@ -146,7 +146,7 @@ def test_the_noise_of_binary_fractions_is_not_written() -> None:
 
 
 def test_controls_come_in_one_order_whatever_the_mapping() -> None:
-    water = LayerResult(Control.WATER, Verdict.CONTINUOUS)
+    water = LayerResult(Control.WATER, Continuity.CONTINUOUS)
     there = to_json(one_drawing((BROKEN, water)))["drawings"][0]["sections"][0]["controls"]
     back = to_json(one_drawing((water, BROKEN)))["drawings"][0]["sections"][0]["controls"]
     assert list(there) == list(back) == ["water", "air"]
@@ -234,7 +234,7 @@ steps = st.builds(Run, st.text(), st.just(((0.0, 0.0), (1.0, 0.0)))) | st.builds
 layers = st.builds(
     LayerResult,
     st.sampled_from(Control),
-    st.sampled_from(Verdict),
+    st.sampled_from(Continuity),
     walk=st.lists(steps, max_size=4).map(tuple),
     bottleneck=lengths,
     opening=lengths,

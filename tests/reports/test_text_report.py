@@ -12,11 +12,11 @@ from enclosure_app.model.drawing import Note, NoteLevel, Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import (
+    Continuity,
     LayerResult,
     Lift,
     Report,
     Run,
-    Verdict,
 )
 from enclosure_app.reports.text_report import CAUTION, write_text
 from tests.reports.reported import reported
@@ -47,16 +47,16 @@ SHORT = Finding(
     basis="A rule book, 2021 (unconfirmed)",
 )
 LAYERS = (
-    LayerResult(Control.WATER, Verdict.CONTINUOUS, walk=(Run("31", ((0, 0), (1, 0))),)),
+    LayerResult(Control.WATER, Continuity.CONTINUOUS, walk=(Run("31", ((0, 0), (1, 0))),)),
     LayerResult(
         Control.AIR,
-        Verdict.BROKEN,
+        Continuity.BROKEN,
         walk=(Lift("2F", "31", (0, 0), (0, 30.1625)), Lift("31", "9", (5, 5), (5, 17.7))),
         bottleneck=30.1625,
         opening=30.1625,
     ),
-    LayerResult(Control.VAPOUR, Verdict.UNSURE, why="no text says which side is inside"),
-    LayerResult(Control.HEAT, Verdict.ABSENT),
+    LayerResult(Control.VAPOUR, Continuity.UNSURE, why="no text says which side is inside"),
+    LayerResult(Control.HEAT, Continuity.ABSENT),
 )
 
 
@@ -141,7 +141,9 @@ def sure(judged: Report) -> Report:
     sections = tuple(
         replace(
             section,
-            layers={c: la for c, la in section.layers.items() if la.verdict != Verdict.UNSURE},
+            layers={
+                c: la for c, la in section.layers.items() if la.continuity != Continuity.UNSURE
+            },
         )
         for section in drawing.sections
     )

@@ -10,10 +10,10 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import Verdict
+from enclosure_app.model.report import Continuity
+from enclosure_app.window.apart.working import Working
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.apart.working import Working
 
 Opened = Callable[..., MainWindow]
 
@@ -100,7 +100,7 @@ def test_deleting_a_sheet_is_judged_and_undone(opened: Opened, qtbot: QtBot) -> 
         pass
     water = window.result.layers[Control.WATER] if window.result else None
     assert water is not None
-    assert water.verdict is Verdict.BROKEN
+    assert water.continuity is Continuity.BROKEN
     assert window.isWindowModified()
     window.do("undo")
     assert window.document.project is before

@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import Verdict
+from enclosure_app.model.report import Continuity
 from enclosure_app.window.main_window import MainWindow
 
 X = 800.0  # the outer face of the wall board
@@ -17,9 +17,9 @@ def enter(hand, *typed: str) -> None:  # noqa: ANN001
         hand.press(Qt.Key.Key_Return)
 
 
-def verdict(window: MainWindow, qtbot: QtBot) -> Verdict:
+def continuity(window: MainWindow, qtbot: QtBot) -> Continuity:
     qtbot.waitUntil(lambda: window.checking.current, timeout=5000)
-    return window.checking.results[0].layers[Control.AIR].verdict
+    return window.checking.results[0].layers[Control.AIR].continuity
 
 
 def test_a_wall_is_sketched_from_nothing(sheet: MainWindow, hand, qtbot: QtBot) -> None:  # noqa: ANN001
@@ -28,11 +28,13 @@ def test_a_wall_is_sketched_from_nothing(sheet: MainWindow, hand, qtbot: QtBot) 
     for name, place in (("outside", (200.0, 900.0)), ("inside", (1600.0, 900.0))):
         sheet.do(f"tool_{name}")
         hand.click(place)
-    assert verdict(sheet, qtbot) is Verdict.BROKEN  # the upper sheet stops short of the frame
+    assert (
+        continuity(sheet, qtbot) is Continuity.BROKEN
+    )  # the upper sheet stops short of the frame
 
     sheet.do("tool_run_on")
     hand.click((X - 6.0, 1700.0))
-    assert verdict(sheet, qtbot) is Verdict.CONTINUOUS
+    assert continuity(sheet, qtbot) is Continuity.CONTINUOUS
     section = sheet.document.project.sections[0]
     lower, upper = (section.by_name[f"drawn-{n}"].shape.points for n in (2, 3))
     assert list(lower) == [pytest.approx((X - 3.0, 0.0)), pytest.approx((X - 3.0, 1000.0))]

@@ -11,7 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.place import Line, Points
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import Verdict
+from enclosure_app.model.report import Continuity
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
 from tests.window.designer import Designer
@@ -20,9 +20,9 @@ LEFT = Qt.MouseButton.LeftButton
 Opened = Callable[..., MainWindow]
 
 
-def verdict(window: MainWindow, qtbot: QtBot) -> Verdict:
+def continuity(window: MainWindow, qtbot: QtBot) -> Continuity:
     qtbot.waitUntil(lambda: window.checking.current, timeout=5000)
-    return window.checking.results[0].layers[Control.WATER].verdict
+    return window.checking.results[0].layers[Control.WATER].continuity
 
 
 def redraw(window: MainWindow, hand, run: Points) -> None:  # noqa: ANN001
@@ -47,7 +47,7 @@ def test_a_missing_sheet_is_drawn_and_its_gap_goes(
     tmp_path: Path,
 ) -> None:
     window = opened("eave-flush.dxf")
-    assert verdict(window, qtbot) is Verdict.CONTINUOUS
+    assert continuity(window, qtbot) is Continuity.CONTINUOUS
     section = window.document.project.sections[0]
     roof = next(p for p in section.pieces if p.product == "underlayment")
     assert isinstance(roof.shape, Line)
@@ -55,7 +55,7 @@ def test_a_missing_sheet_is_drawn_and_its_gap_goes(
 
     window.place.pick((roof.name,))
     hand.press(Qt.Key.Key_Delete)
-    assert verdict(window, qtbot) is Verdict.BROKEN
+    assert continuity(window, qtbot) is Continuity.BROKEN
 
     redraw(window, hand, run)
     drawn = window.document.project.sections[0].pieces[-1]
@@ -64,12 +64,12 @@ def test_a_missing_sheet_is_drawn_and_its_gap_goes(
     for there, wanted in zip(drawn.shape.points, run, strict=True):
         assert abs(there[0] - start[0] - (wanted[0] - run[0][0])) < 0.1
         assert abs(there[1] - start[1] - (wanted[1] - run[0][1])) < 0.1
-    assert verdict(window, qtbot) is Verdict.CONTINUOUS
+    assert continuity(window, qtbot) is Continuity.CONTINUOUS
 
     window.do("undo")
-    assert verdict(window, qtbot) is Verdict.BROKEN
+    assert continuity(window, qtbot) is Continuity.BROKEN
     window.do("redo")
-    assert verdict(window, qtbot) is Verdict.CONTINUOUS
+    assert continuity(window, qtbot) is Continuity.CONTINUOUS
 
     keep_and_issue(window, qtbot, tmp_path)
 
@@ -80,7 +80,7 @@ def keep_and_issue(window: MainWindow, qtbot: QtBot, tmp_path: Path) -> None:
     window.document.path = kept
     window.filing.save()
     window.filing.open(kept)
-    assert verdict(window, qtbot) is Verdict.CONTINUOUS
+    assert continuity(window, qtbot) is Continuity.CONTINUOUS
     window.commands.files.write_pdf_to(tmp_path / "eave.pdf")
     assert (tmp_path / "eave.pdf").read_bytes().startswith(b"%PDF")
 
@@ -120,7 +120,7 @@ def make_product(window: MainWindow, qtbot: QtBot, layer: str, product: str) -> 
 
 
 def gaps(window: MainWindow, qtbot: QtBot) -> int:
-    verdict(window, qtbot)
+    continuity(window, qtbot)
     found = window.checking.results[0].findings
     return sum(f.rule == "gap" and f.control is Control.WATER for f in found)
 
@@ -175,7 +175,7 @@ def test_a_drawing_is_imported_mapped_traced_and_completed(
     designer.product("roof underlayment, self", products[1])
     sketched(designer, products[1], roof_sheet)
     assert gaps(window, qtbot) == 0
-    assert verdict(window, qtbot) is Verdict.CONTINUOUS
+    assert continuity(window, qtbot) is Continuity.CONTINUOUS
 
     window.do("undo")
     assert gaps(window, qtbot) == 1

@@ -22,7 +22,7 @@ from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten, text_width
 from enclosure_app.language import say, say_count
 from enclosure_app.model.drawing import Units
-from enclosure_app.model.report import LayerResult, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, SectionResult
 
 
 def ribbon_marks(
@@ -51,18 +51,18 @@ def _heading(ribbon: Ribbon) -> Iterator[Mark]:
     name = say(control.value.capitalize())
     yield Label(name, (box.left + 11.0, y), theme.medium, theme.ink, bold=True)
     start = box.left + 13.0 + text_width(name, theme.medium, bold=True)
-    text = shorten(verdict_line(ribbon.layer, ribbon.units), theme.small, box.right - start)
+    text = shorten(continuity_line(ribbon.layer, ribbon.units), theme.small, box.right - start)
     yield Label(text, (start, y), theme.small, theme.quiet)
 
 
-def verdict_line(layer: LayerResult, units: Units) -> str:
+def continuity_line(layer: LayerResult, units: Units) -> str:
     """Return in one line how a layer runs."""
-    match layer.verdict:
-        case Verdict.ABSENT:
+    match layer.continuity:
+        case Continuity.ABSENT:
             return layer.why or say("No sheet or board of this layer is drawn.")
-        case Verdict.CONTINUOUS:
+        case Continuity.CONTINUOUS:
             return say("continuous: can be followed from end to end without lifting the pen")
-        case Verdict.UNSURE:
+        case Continuity.UNSURE:
             if layer.why:
                 return say("unsure: {why}", why=layer.why)
             return say("unsure: judge this layer by eye")

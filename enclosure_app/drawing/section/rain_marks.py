@@ -9,7 +9,7 @@ from enclosure_app.drawing.shapes import arrow_head, drop, smooth
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import LayerResult, RainRoute, RouteEnd, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, RainRoute, RouteEnd
 
 EVERY = 17.0  # mm on paper from one drop of a route to the next
 DROP = 2.0  # mm on paper, how long a drop is
@@ -46,7 +46,7 @@ def rain_marks(
 
 def has_stream(layer: LayerResult, controls: tuple[Control, ...] = STREAMS) -> bool:
     """Whether the layer is open and one of `controls`, so that its way in is shown as a stream."""
-    broken = layer.verdict is not Verdict.CONTINUOUS and len(layer.way_in) > 1
+    broken = layer.continuity is not Continuity.CONTINUOUS and len(layer.way_in) > 1
     return broken and layer.control in controls
 
 

@@ -29,12 +29,12 @@ from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.language import say, say_count
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.report import Continuity, SectionResult
 from enclosure_app.model.said.decision import State
 from enclosure_app.model.standing.sign_offs import Signed
 
 _LOUD = (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
-_JUDGED = (Verdict.CONTINUOUS, Verdict.BROKEN, Verdict.UNSURE, Verdict.ABSENT)
+_JUDGED = (Continuity.CONTINUOUS, Continuity.BROKEN, Continuity.UNSURE, Continuity.ABSENT)
 _COLUMN = 0.3  # of the breadth: what the sums take beside the list
 _LEAST = 100.0  # mm, what these have at least
 _GUTTER = 8.0
@@ -215,7 +215,7 @@ def _by_control(entries: Sequence[_Entry], theme: Theme) -> Table:
         layers = [e.result.layers[control] for e in entries if control in e.result.layers]
         if not found and not layers:
             continue
-        judged, loud = Counter(layer.verdict for layer in layers), _loudness(found)
+        judged, loud = Counter(layer.continuity for layer in layers), _loudness(found)
         counts = (*(judged[each] for each in _JUDGED), *(loud[each] for each in _LOUD))
         name = say(control.value.capitalize()) if control else say("no layer")
         rows.append((name, *(str(count) if count else "–" for count in counts)))

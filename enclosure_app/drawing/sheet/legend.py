@@ -59,7 +59,7 @@ def _layer_entry(result: SectionResult, control: Control) -> Entry:
 
 def _runs(result: SectionResult, control: Control) -> str:
     layer = result.layers.get(control)
-    return f": {say(layer.verdict.value)}" if layer else ""
+    return f": {say(layer.continuity.value)}" if layer else ""
 
 
 def entries(result: SectionResult) -> tuple[Entry, ...]:

@@ -20,7 +20,7 @@ from enclosure_app.drawing.theme import Theme
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point, Points
-from enclosure_app.model.report import JointKind, LayerResult, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, JointKind, LayerResult, SectionResult
 from enclosure_app.reports.dxf.entities import Ring, Shape, Told, Way, Words
 from enclosure_app.reports.dxf.layers import FLAGS, layer_of
 from enclosure_app.reports.dxf.room import Room
@@ -70,7 +70,7 @@ class SectionMarker:
         for lift in layer.lifts:
             yield from self._measured(on, (lift.start, lift.end), lift.width, f"lift {what}")
         way = _apart(layer.way_in)
-        if layer.verdict is not Verdict.CONTINUOUS and len(way) > 1:
+        if layer.continuity is not Continuity.CONTINUOUS and len(way) > 1:
             yield Way(on, way, Told(f"opening {what}"))
 
     def _measured(self, on: str, ends: Points, width: float, what: str) -> Iterator[Shape]:

@@ -13,10 +13,10 @@ from enclosure_app.model.product import Control
 from enclosure_app.model.report import SectionResult
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.words.labels import (
+    continuity_words,
     control_tip,
     control_word,
     severity_count,
-    verdict_words,
 )
 from enclosure_app.window.words.trade import taught
 
@@ -150,7 +150,7 @@ def _words(result: SectionResult, control: Control, units: Units) -> str:
     layer = result.layers.get(control)
     if layer is None:
         return ""
-    said = [verdict_words(layer, units), _summary(result, control)]
+    said = [continuity_words(layer, units), _summary(result, control)]
     return ", ".join(filter(None, said))
 
 

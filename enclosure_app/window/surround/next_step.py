@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QCoreApplication
 
 from enclosure_app.model.finding import Severity
-from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.report import Continuity, SectionResult
 from enclosure_app.model.section import Section
 from enclosure_app.window.words.labels import control_within
 
@@ -89,7 +89,7 @@ def _after_the_marks(result: SectionResult) -> Step:
     if any(f.severity in (Severity.FAULT, Severity.DOUBT) for f in result.findings):
         text = say("Every fault and doubt has its verdict. Write the marked-up sheet.")
         return Step(text, "write_pdf", say("Write PDF…"))
-    broken = [layer for layer in result.layers.values() if layer.verdict is Verdict.BROKEN]
+    broken = [layer for layer in result.layers.values() if layer.continuity is Continuity.BROKEN]
     if broken:
         return Step(say("A layer is broken. Look where it opens."), "next_finding", say("Next"))
     if result.unjudged:

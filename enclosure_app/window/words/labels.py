@@ -7,7 +7,7 @@ from enclosure_app.language import written
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import LayerResult, Verdict
+from enclosure_app.model.report import Continuity, LayerResult
 
 _DECIMALS = {Units.MM: 1, Units.CM: 2, Units.M: 4, Units.IN: 3, Units.FT: 4}
 
@@ -53,12 +53,12 @@ def control_tip(control: Control) -> str:
     return tips[control]
 
 
-def verdict_words(layer: LayerResult, units: Units) -> str:
+def continuity_words(layer: LayerResult, units: Units) -> str:
     """Return in a few words how a layer runs."""
-    if layer.verdict is not Verdict.BROKEN:
-        if layer.verdict is Verdict.ABSENT:
+    if layer.continuity is not Continuity.BROKEN:
+        if layer.continuity is Continuity.ABSENT:
             return word("not drawn")
-        return word(layer.verdict.value)
+        return word(layer.continuity.value)
     gaps = len(layer.lifts)
     widest = max((lift.width for lift in layer.lifts), default=0.0)
     if gaps == 1:

@@ -7,7 +7,7 @@ import pytest
 from enclosure_app.drawing.marks import Fill, Flag, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.ribbon.band import HAIR, HEIGHT
-from enclosure_app.drawing.ribbon.ribbon import ribbon_marks, verdict_line
+from enclosure_app.drawing.ribbon.ribbon import continuity_line, ribbon_marks
 from enclosure_app.drawing.ribbon.unrolled import (
     end_word,
     unrolled,
@@ -15,7 +15,7 @@ from enclosure_app.drawing.ribbon.unrolled import (
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import LayerResult, Lift, Run, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, Lift, Run, SectionResult
 from tests.drawing import eave
 
 BOX = Box(20, 50, 220, 50 + HEIGHT)
@@ -53,7 +53,7 @@ def test_a_lift_is_a_hole_to_scale_but_never_thinner_than_a_hair() -> None:
     def hole(width: float) -> float:
         walk = (Run("w1", ((0, 0), (0, 1000))), Lift("w1", "w2", (0, 1000), (0, 1000 + width)),
                 Run("w2", ((0, 1000 + width), (0, 2000))))  # fmt: skip
-        layer = LayerResult(Control.AIR, Verdict.BROKEN, walk)
+        layer = LayerResult(Control.AIR, Continuity.BROKEN, walk)
         fill = next(m for m in marks(layer) if isinstance(m, Fill) and m.source == "lift")
         xs = [x for x, _ in fill.rings[0]]
         assert fill.colour == load_theme().paper
@@ -96,19 +96,19 @@ def test_the_length_is_written_at_the_end_in_the_drawing_s_units() -> None:
 
 def test_one_line_says_how_the_layer_runs() -> None:
     assert (
-        verdict_line(eave.AIR, Units.MM)
+        continuity_line(eave.AIR, Units.MM)
         == "broken at 1 place, 30 mm wide; open from outside to inside by 30 mm"
     )
-    assert verdict_line(eave.WATER, Units.MM).startswith("continuous")
-    unsure = LayerResult(Control.AIR, Verdict.UNSURE, why="the two proofs differ")
-    assert verdict_line(unsure, Units.MM) == "unsure: the two proofs differ"
-    assert verdict_line(replace(unsure, why=""), Units.MM) == "unsure: judge this layer by eye"
+    assert continuity_line(eave.WATER, Units.MM).startswith("continuous")
+    unsure = LayerResult(Control.AIR, Continuity.UNSURE, why="the two proofs differ")
+    assert continuity_line(unsure, Units.MM) == "unsure: the two proofs differ"
+    assert continuity_line(replace(unsure, why=""), Units.MM) == "unsure: judge this layer by eye"
     two = replace(eave.AIR, walk=(*eave.AIR.walk, Lift("lid", "", (0, 0), (0, 50))), opening=None)
-    assert verdict_line(two, Units.MM) == "broken at 2 places, at most 50 mm wide"
+    assert continuity_line(two, Units.MM) == "broken at 2 places, at most 50 mm wide"
 
 
 def test_a_layer_that_is_not_drawn_has_words_and_no_band() -> None:
-    absent = LayerResult(Control.AIR, Verdict.ABSENT)
+    absent = LayerResult(Control.AIR, Continuity.ABSENT)
     found = marks(absent)
     assert "No sheet or board of this layer is drawn." in texts(found)
     assert not [m for m in found if isinstance(m, Fill | Flag)]

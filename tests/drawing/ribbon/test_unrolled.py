@@ -15,7 +15,7 @@ from enclosure_app.drawing.ribbon.unrolled import (
 )
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import LayerResult, Run, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, Run
 from tests.drawing import eave
 
 
@@ -29,7 +29,7 @@ def test_lengths_of_sheets_and_lifts_add_up_to_the_walk() -> None:
 
 def test_a_place_in_the_drawing_is_found_along_the_walk() -> None:
     assert unrolled(eave.AIR).along((160, 320)) == pytest.approx(935.0 + 200.0)
-    assert unrolled(LayerResult(Control.AIR, Verdict.ABSENT)).along((0, 0)) == 0.0
+    assert unrolled(LayerResult(Control.AIR, Continuity.ABSENT)).along((0, 0)) == 0.0
 
 
 def test_a_lap_spans_its_two_sheets_and_knows_which_one_is_outside() -> None:

@@ -12,7 +12,7 @@ from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import LayerResult, Run, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, Run, SectionResult
 from enclosure_app.model.section import Text
 from tests.drawing import eave
 
@@ -65,7 +65,7 @@ def test_no_word_covers_another_however_little_room_there_is() -> None:
 def test_a_layer_that_meets_itself_goes_all_the_way_round() -> None:
     ring = ((0.0, 0.0), (900.0, 0.0), (900.0, 900.0), (0.0, 900.0), (0.0, 0.0))
     layer = LayerResult(
-        Control.AIR, Verdict.CONTINUOUS, (Run("w1", ring[:3]), Run("w2", ring[2:]))
+        Control.AIR, Continuity.CONTINUOUS, (Run("w1", ring[:3]), Run("w2", ring[2:]))
     )
     texts = [label.text for label in labels(layer)]
     assert texts[:2] == ["goes all the way round", "and meets itself"]

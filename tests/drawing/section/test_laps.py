@@ -18,7 +18,7 @@ from enclosure_app.drawing.section.laps import (
 from enclosure_app.drawing.section.sides import sides_of
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.place import Line, Point, Points
-from enclosure_app.model.report import LayerResult, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, SectionResult
 from tests.benchmarks.walls import wall_of_sheets
 from tests.drawing import eave
 
@@ -66,7 +66,7 @@ def test_the_outer_sheet_is_painted_after_the_inner_one() -> None:
 def test_sheets_that_no_one_can_put_on_are_painted_as_they_were_drawn() -> None:
     ring = (eave.lap("w1", "w2", "w2", (eave.W12.run_a, eave.W12.run_b)),
             replace(eave.W12, over="w1", at=(0, 0)))  # fmt: skip
-    layer = LayerResult(eave.W, Verdict.CONTINUOUS, eave.WATER.walk, ring)
+    layer = LayerResult(eave.W, Continuity.CONTINUOUS, eave.WATER.walk, ring)
     result = eave.result(layers={eave.W: layer})
     assert painting_order(result) == tuple(p.name for p in eave.section().pieces)
 

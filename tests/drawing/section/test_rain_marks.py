@@ -11,7 +11,7 @@ from enclosure_app.drawing.polylines import foot
 from enclosure_app.drawing.section.rain_marks import all_stream_marks, has_stream, rain_marks
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import RainRoute, RouteEnd, Verdict
+from enclosure_app.model.report import Continuity, RainRoute, RouteEnd
 from tests.drawing import eave
 
 THEME = load_theme()
@@ -75,7 +75,7 @@ def test_streams_of_two_layers_run_beside_each_other() -> None:
 
 def test_only_open_water_and_air_layers_have_a_stream() -> None:
     assert has_stream(eave.AIR)
-    assert not has_stream(replace(eave.AIR, verdict=Verdict.CONTINUOUS))
+    assert not has_stream(replace(eave.AIR, continuity=Continuity.CONTINUOUS))
     assert not has_stream(replace(eave.AIR, way_in=()))
     assert not has_stream(replace(eave.AIR, control=Control.HEAT))
     same = replace(eave.AIR, way_in=((0.0, 0.0), (0.0, 0.0)))

@@ -16,7 +16,7 @@ from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.report import Continuity, SectionResult
 from enclosure_app.model.section import Text
 from tests.drawing import eave
 
@@ -113,7 +113,7 @@ def test_both_sides_are_named_where_their_marks_are() -> None:
 def test_the_way_in_is_drawn_for_a_broken_layer_only() -> None:
     assert strokes(marks(), "opening:air")
     assert not strokes(marks(), "opening:water")
-    whole = replace(eave.AIR, verdict=Verdict.CONTINUOUS)
+    whole = replace(eave.AIR, continuity=Continuity.CONTINUOUS)
     assert not strokes(marks(eave.result(layers={Control.AIR: whole})), "opening:air")
 
 

@@ -7,7 +7,7 @@ from enclosure_app.drawing.section.trace_marks import trace_marks
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import LayerResult, Lift, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, Lift
 from tests.drawing import eave
 
 THEME = load_theme()
@@ -45,7 +45,7 @@ def test_arrows_lead_the_way_the_pen_goes() -> None:
 
 
 def test_a_layer_without_a_walk_has_no_trace() -> None:
-    assert marks(LayerResult(Control.HEAT, Verdict.ABSENT)) == []
+    assert marks(LayerResult(Control.HEAT, Continuity.ABSENT)) == []
 
 
 def test_a_section_shows_it_only_when_asked() -> None:

@@ -8,7 +8,7 @@ from enclosure_app.drawing.sheet.legend import entries, layer_entries, legend_he
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.report import Continuity, SectionResult
 from enclosure_app.model.said.decision import Decision, State
 from tests.drawing import eave
 
@@ -25,7 +25,7 @@ def test_severities_and_streams_are_named_when_they_occur() -> None:
     assert [e.words for e in entries(eave.result())] == [
         "fault", "doubt", "remark", "way of a drop", "way in, air",
     ]  # fmt: skip
-    whole = {Control.AIR: replace(eave.AIR, verdict=Verdict.CONTINUOUS)}
+    whole = {Control.AIR: replace(eave.AIR, continuity=Continuity.CONTINUOUS)}
     calm = eave.result(findings=(eave.GAP,), rain=(), layers=whole)
     assert [e.words for e in entries(calm)] == ["fault"]
 

@@ -8,7 +8,7 @@ from enclosure_app.checker import check_section
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.finding import Severity
-from enclosure_app.model.report import SectionResult, Verdict
+from enclosure_app.model.report import Continuity, SectionResult
 from enclosure_app.planning.parts import PARTS, sizes_of
 
 LIMITS = load_limits()
@@ -38,8 +38,8 @@ def assert_sound(checked: Callable[..., SectionResult]) -> Callable[..., None]:
             if each.severity in (Severity.FAULT, Severity.DOUBT)
         ]
         assert loud == [], sizes
-        verdicts = {control: layer.verdict for control, layer in result.layers.items()}
-        assert set(verdicts.values()) == {Verdict.CONTINUOUS}, sizes
+        verdicts = {control: layer.continuity for control, layer in result.layers.items()}
+        assert set(verdicts.values()) == {Continuity.CONTINUOUS}, sizes
         assert len(verdicts) == 4
 
     return sound

@@ -12,7 +12,7 @@ from enclosure_app.model.edits import add_piece
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.place import Line, Points
 from enclosure_app.model.project import Project
-from enclosure_app.model.report import Verdict
+from enclosure_app.model.report import Continuity
 from enclosure_app.model.section import Section
 from enclosure_app.planning.parts import PARTS, Part, part
 from enclosure_app.planning.parts.placing import other_hand, put_part
@@ -25,7 +25,7 @@ EMPTY = Project("p", Units.MM, (Section("s", FRAME, (), PRODUCTS),))
 def assert_sound(section: Section) -> None:
     result = check_section(section, load_limits())
     assert [f.message for f in result.findings if f.severity is Severity.FAULT] == []
-    assert {layer.verdict for layer in result.layers.values()} == {Verdict.CONTINUOUS}
+    assert {layer.continuity for layer in result.layers.values()} == {Continuity.CONTINUOUS}
 
 
 @pytest.mark.parametrize("each", PARTS, ids=lambda each: each.name)

@@ -6,7 +6,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.edits import add_piece
 from enclosure_app.model.place import Area, Line
-from enclosure_app.model.report import Verdict
+from enclosure_app.model.report import Continuity
 from enclosure_app.window.main_window import MainWindow
 
 
@@ -33,7 +33,7 @@ def test_a_part_is_there_at_once_and_changes_with_its_sizes(
     assert pitch(window) == pytest.approx(0.75)
     typed(qtbot, window, "overhang", "500")
     window.checking.check_now()
-    assert {layer.verdict for layer in window.result.layers.values()} == {Verdict.CONTINUOUS}
+    assert {layer.continuity for layer in window.result.layers.values()} == {Continuity.CONTINUOUS}
     assert window.findings.model.rows == ()
 
 

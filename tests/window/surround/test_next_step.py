@@ -8,7 +8,7 @@ import pytest
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Line
 from enclosure_app.model.product import Bond, Control, Kind, Product
-from enclosure_app.model.report import LayerResult, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, SectionResult
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.section import Piece, Section, Stroke
 from enclosure_app.window.surround.next_step import next_step
@@ -21,8 +21,8 @@ DRAWN = Section(
 )  # fmt: skip
 
 
-def found(verdict: Verdict, *severities: Severity) -> SectionResult:
-    layers = MappingProxyType({Control.AIR: LayerResult(Control.AIR, verdict)})
+def found(continuity: Continuity, *severities: Severity) -> SectionResult:
+    layers = MappingProxyType({Control.AIR: LayerResult(Control.AIR, continuity)})
     findings = tuple(
         Finding(f"gap:{n}", "gap", Control.AIR, severity, (0, 0), ("1",), "Open.", "Close it.")
         for n, severity in enumerate(severities)
@@ -46,18 +46,18 @@ def test_what_is_still_to_be_said_comes_first(section: Section, action: str) -> 
 
 
 def test_faults_are_walked_through_before_doubts() -> None:
-    step = next_step(found(Verdict.BROKEN, Severity.FAULT, Severity.DOUBT))
+    step = next_step(found(Continuity.BROKEN, Severity.FAULT, Severity.DOUBT))
     assert (step.text, step.action) == ("One fault. Go and see it.", "next_finding")
-    step = next_step(found(Verdict.BROKEN, Severity.DOUBT))
+    step = next_step(found(Continuity.BROKEN, Severity.DOUBT))
     assert step.text == "No faults, but 1 to look at by eye."
 
 
 def test_a_sound_section_is_to_be_written_down() -> None:
-    assert next_step(found(Verdict.CONTINUOUS)).action == "write_pdf"
+    assert next_step(found(Continuity.CONTINUOUS)).action == "write_pdf"
 
 
 def test_a_layer_that_could_not_be_judged_is_not_told_as_sound() -> None:
-    step = next_step(found(Verdict.UNSURE))
+    step = next_step(found(Continuity.UNSURE))
     assert step.action == "only_air"
     assert step.text == (
         "Nothing was found, but a layer could not be judged: air. Look at it by eye."
@@ -65,11 +65,11 @@ def test_a_layer_that_could_not_be_judged_is_not_told_as_sound() -> None:
 
 
 def test_a_layer_that_is_broken_without_a_finding_is_told() -> None:
-    assert next_step(found(Verdict.BROKEN)).text.startswith("A layer is broken.")
+    assert next_step(found(Continuity.BROKEN)).text.startswith("A layer is broken.")
 
 
 def test_what_is_decided_is_not_walked_through_again() -> None:
-    shown = found(Verdict.BROKEN, Severity.FAULT, Severity.FAULT)
+    shown = found(Continuity.BROKEN, Severity.FAULT, Severity.FAULT)
     one = replace(shown, decisions={"gap:0": Decision("gap:0", State.MENDED)})
     assert next_step(one).text == "One fault. Go and see it."
     both = {key: Decision(key, State.TO_BE_MENDED) for key in ("gap:0", "gap:1")}

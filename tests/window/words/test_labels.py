@@ -5,7 +5,7 @@ import pytest
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import LayerResult, Lift, Verdict
+from enclosure_app.model.report import Continuity, LayerResult, Lift
 from enclosure_app.rules import RULES
 from enclosure_app.window.words import labels
 
@@ -34,23 +34,23 @@ def test_a_control_has_a_capital_alone_and_none_within_a_sentence() -> None:
     assert len({labels.control_tip(control) for control in Control}) == len(Control)
 
 
-def layer(verdict: Verdict, *widths: float) -> LayerResult:
+def layer(continuity: Continuity, *widths: float) -> LayerResult:
     lifts = tuple(Lift("a", "b", (0.0, 0.0), (0.0, width)) for width in widths)
-    return LayerResult(Control.WATER, verdict, walk=lifts)
+    return LayerResult(Control.WATER, continuity, walk=lifts)
 
 
 @pytest.mark.parametrize(
     ("result", "told"),
     [
-        (layer(Verdict.CONTINUOUS), "continuous"),
-        (layer(Verdict.ABSENT), "not drawn"),
-        (layer(Verdict.UNSURE), "unsure"),
-        (layer(Verdict.BROKEN, 30.0), "1 gap, 30 mm"),
-        (layer(Verdict.BROKEN, 30.0, 12.0), "2 gaps, up to 30 mm"),
+        (layer(Continuity.CONTINUOUS), "continuous"),
+        (layer(Continuity.ABSENT), "not drawn"),
+        (layer(Continuity.UNSURE), "unsure"),
+        (layer(Continuity.BROKEN, 30.0), "1 gap, 30 mm"),
+        (layer(Continuity.BROKEN, 30.0, 12.0), "2 gaps, up to 30 mm"),
     ],
 )
 def test_how_a_layer_runs_is_said_in_a_few_words(result: LayerResult, told: str) -> None:
-    assert labels.verdict_words(result, Units.MM) == told
+    assert labels.continuity_words(result, Units.MM) == told
 
 
 @pytest.mark.parametrize(

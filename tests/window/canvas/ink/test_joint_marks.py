@@ -9,7 +9,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.place import Line
 from enclosure_app.model.product import Control
-from enclosure_app.model.report import Joint, JointKind, LayerResult, SectionResult, Verdict
+from enclosure_app.model.report import Continuity, Joint, JointKind, LayerResult, SectionResult
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.window.canvas.ink.joint_marks import joints_of, paint_joint
 
@@ -19,7 +19,7 @@ JOINTS = (
     Joint("b", "a", JointKind.LAP, (1.0, 1.0), sealed=False),
     Joint("a", "gone", JointKind.LAP, (2.0, 2.0), sealed=False),
 )
-LAYER = LayerResult(Control.AIR, Verdict.BROKEN, joints=JOINTS)
+LAYER = LayerResult(Control.AIR, Continuity.BROKEN, joints=JOINTS)
 RESULT = SectionResult(SECTION, MappingProxyType({Control.AIR: LAYER}))
 
 
