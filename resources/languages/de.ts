@@ -858,6 +858,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/asking.py" />
+   <source>It is “{}” now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/asking.py" />
    <source>Leave it open</source>
    <translation>Offen lassen</translation>
   </message>
@@ -944,6 +949,11 @@
    <location filename="../../enclosure_app/window/revising/comparison.py" />
    <source>It is not found in the revised drawing any more.</source>
    <translation>In der überarbeiteten Zeichnung wird er nicht mehr gefunden.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/comparison.py" />
+   <source>It is to be looked at again</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/comparison.py" />
@@ -1569,14 +1579,44 @@
    <translation>Alles</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>It takes the place of</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
    <source>Leave the walk (Esc); what was put down stays</source>
    <translation>Den Rundgang verlassen (Esc); was festgehalten ist, bleibt</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>Not sure, please choose: it takes the place of</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>Not surely found again: {}. They go with the earlier drawing; what was said there stays in the history.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>Nothing is changed before you lay it over.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
    <source>Sign</source>
    <translation>Unterschreiben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>Stays as it is, with all that was said of it: {}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>They are of other drawings: let them stay</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1599,6 +1639,11 @@
    <translation>seit der Unterschrift geändert</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>none of them: it stands beside the others</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
    <source>section {} of {}</source>
    <translation>Schnitt {} von {}</translation>
@@ -1617,6 +1662,11 @@
    <location filename="../../enclosure_app/window/walk/head.py" />
    <source>{} of {}</source>
    <translation>{} von {}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>{} over {}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1935,13 +1985,13 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/left_open.py" />
-   <source>What a revision left open</source>
-   <translation>Was eine Überarbeitung offen ließ</translation>
+   <source>Something was said of these in an earlier drawing, and nobody could tell yet which ones they are now: {}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/left_open.py" />
-   <source>Your name</source>
-   <translation>Ihr Name</translation>
+   <source>What a revision left open</source>
+   <translation>Was eine Überarbeitung offen ließ</translation>
   </message>
  </context>
  <context>
@@ -2102,16 +2152,6 @@
    <location filename="../../enclosure_app/window/merging/merge_window.py" />
    <source>To be chosen: {}. Decided differently: {}.</source>
    <translation>Zu wählen: {}. Verschieden entschieden: {}.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/merging/merge_window.py" />
-   <source>Type your name: it is put beside what you say.</source>
-   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/merging/merge_window.py" />
-   <source>Your name</source>
-   <translation>Ihr Name</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/merging/merge_window.py" />
@@ -2389,6 +2429,14 @@
    <location filename="../../enclosure_app/window/lines/noting.py" />
    <source>“{}”: is this line {}?</source>
    <translation>„{}“: Ist diese Linie „{}“?</translation>
+  </message>
+ </context>
+ <context>
+  <name>OpenCard</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/open_card.py" />
+   <source>It is to be looked at again</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -2837,6 +2885,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/revised.py" />
+   <source>Choose above which drawing it takes the place of.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/revised.py" />
    <source>Lay the revised drawing over it</source>
    <translation>Überarbeitete Zeichnung darüberlegen</translation>
   </message>
@@ -2850,32 +2903,7 @@
    <source>Left open: {}. What was said of them stays, and waits.</source>
    <translation>Offen gelassen: {}. Was dazu gesagt wurde, bleibt und wartet.</translation>
   </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/revised.py" />
-   <source>Type your name: it is put beside what you say.</source>
-   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/revised.py" />
-   <source>What became of each finding</source>
-   <translation>Was aus jedem Befund wurde</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/revised.py" />
-   <source>You say: it is found again</source>
-   <translation>Sie sagen: wiedergefunden</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/revised.py" />
-   <source>You say: it is gone</source>
-   <translation>Sie sagen: weg</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/revised.py" />
-   <source>Your name</source>
-   <translation>Ihr Name</translation>
-  </message>
-  </context>
+ </context>
  <context>
   <name>RevisedRows</name>
   <message>
@@ -2897,6 +2925,11 @@
    <location filename="../../enclosure_app/window/revising/rows.py" />
    <source>Not sure, please look</source>
    <translation>Nicht sicher, bitte ansehen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/said_words.py" />
+   <source>Remark</source>
+   <translation>Hinweis</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/rows.py" />
@@ -2958,6 +2991,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Most of {} is drawn in what is open, too: it looks like a revision of it. Laid over it, what was said stays with its findings.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
    <source>Open it by itself</source>
    <translation>Für sich öffnen</translation>
   </message>
@@ -2968,6 +3006,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
+   <source>Some of {} is drawn in what is open, too. Is it a revision of it? Laid over it, what was said stays with its findings; before that you see what becomes of each.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/revising.py" />
    <source>The project was changed meanwhile: it is compared again. Look once more.</source>
    <translation>Das Projekt wurde inzwischen geändert: Es wird neu verglichen. Sehen Sie noch einmal hin.</translation>
   </message>
@@ -2975,6 +3018,39 @@
    <location filename="../../enclosure_app/window/commands/revising.py" />
    <source>{} looks like a revision of the drawing that is open. Laid over it, what was said stays with its findings.</source>
    <translation>{} sieht nach einer Überarbeitung der offenen Zeichnung aus. Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden.</translation>
+  </message>
+ </context>
+ <context>
+  <name>RevisionHead</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>Nothing was said of the earlier drawing yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>Something was said in {} places: {}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>its fault is gone: {}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>moved along: {}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>only you can say: {}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/head.py" />
+   <source>stays where it was: {}</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -3001,6 +3077,32 @@
    <location filename="../../enclosure_app/window/ribbon/ribbon_view.py" />
    <source>The layers unrolled</source>
    <translation>Die Schichten abgewickelt</translation>
+  </message>
+ </context>
+ <context>
+  <name>RowFilters</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/row_list.py" />
+   <source>Only what something was said of</source>
+   <translation type="unfinished" />
+  </message>
+ </context>
+ <context>
+  <name>RowList</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/row_list.py" />
+   <source>What became of each finding</source>
+   <translation>Was aus jedem Befund wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/row_list.py" />
+   <source>You say: it is found again</source>
+   <translation>Sie sagen: wiedergefunden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/row_list.py" />
+   <source>You say: it is gone</source>
+   <translation>Sie sagen: weg</translation>
   </message>
  </context>
  <context>
@@ -3037,6 +3139,19 @@
    <location filename="../../enclosure_app/window/preferences/preferences_rules.py" />
    <source>as usual ({})</source>
    <translation>wie üblich ({})</translation>
+  </message>
+ </context>
+ <context>
+  <name>SayingBar</name>
+  <message>
+   <location filename="../../enclosure_app/window/revising/saying_bar.py" />
+   <source>Type your name: it is put beside what you say.</source>
+   <translation>Ihren Namen eingeben: Er steht neben dem, was Sie sagen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/saying_bar.py" />
+   <source>Your name</source>
+   <translation>Ihr Name</translation>
   </message>
  </context>
  <context>
@@ -3219,7 +3334,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>Everything was looked at; not all of it is in order</source>
-   <translation>Alles wurde angesehen; nicht alles ist in Ordnung</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
@@ -11121,7 +11236,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/words_column.py" />
    <source>Your name is asked for</source>
-   <translation>Nach Ihrem Namen wird gefragt</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/words_column.py" />
