@@ -1,19 +1,13 @@
 """What is marked in one section of a drawing: laps, lifts, the way in, faults, numbered flags."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import Flag
-from enclosure_app.drawing.placement import Box, Placement, box_around
-from enclosure_app.drawing.polylines import moved, unit
-from enclosure_app.drawing.section.flags import (
-    FLAG_HEIGHT,
-    FLAG_WIDTH,
-    LANE,
-    Site,
-    place_flags,
-)
+from enclosure_app.drawing.placement import Placement, box_around
+from enclosure_app.drawing.polylines import unit
+from enclosure_app.drawing.section.flags import Site
 from enclosure_app.drawing.section.section_marks import ring_radius
 from enclosure_app.drawing.sheet.findings_table import title
 from enclosure_app.drawing.theme import Theme
@@ -22,12 +16,11 @@ from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.report import Continuity, JointKind, LayerResult, SectionResult
 from enclosure_app.reports.dxf.entities import Ring, Shape, Told, Way, Words
+from enclosure_app.reports.dxf.flags import Flags
 from enclosure_app.reports.dxf.layers import FLAGS, layer_of
 from enclosure_app.reports.dxf.room import Room
 from enclosure_app.reports.dxf.scale import on_paper, scale_of
 from enclosure_app.reports.names import urn
-
-_LANES = 8  # how many lanes farther out flags may stand, where the nearer ones are drawn full
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,34 +95,11 @@ class SectionMarker:
             for number, f in enumerate(result.findings, 1)
         ]
         area = on_paper(box_around(result.section.frame), ratio)
-        flags = self._in_free_lanes(place_flags(sites, area, self.theme))
+        flags = Flags(ratio, self.theme, self.room).placed(sites, area)
         for flag, finding in zip(flags, result.findings, strict=True):
             yield from self._flag(flag, finding, place)
             told, width = self._told(finding), flag.edge.width
             yield Ring(FLAGS, finding.at, radius * ratio, told, width)
-
-    def _in_free_lanes(self, flags: Sequence[Flag]) -> list[Flag]:
-        """Return flags moved outwards, a side as a whole, to where they cover nothing."""
-        by_side: dict[Point, list[Flag]] = {}
-        for flag in flags:
-            by_side.setdefault(_outwards(flag), []).append(flag)
-        placed = {}
-        for out, side in by_side.items():
-            tried = ([_moved(flag, out, LANE * far) for flag in side] for far in range(_LANES))
-            free = next((each for each in tried if all(map(self._is_free, each))), side)
-            placed.update({flag.number: flag for flag in free})
-        for flag in placed.values():
-            self.room.take(self._box(flag))
-        return [placed[flag.number] for flag in flags]
-
-    def _is_free(self, flag: Flag) -> bool:
-        return self.room.is_free(self._box(flag))
-
-    def _box(self, flag: Flag) -> Box:
-        """Return the box of a flag, in mm."""
-        (x, y), half = flag.at, (FLAG_WIDTH / 2 + 0.3, FLAG_HEIGHT / 2 + 0.3)
-        corners = (x - half[0], y - half[1]), (x + half[0], y + half[1])
-        return box_around(tuple((a * self.ratio, b * self.ratio) for a, b in corners))
 
     def _flag(self, flag: Flag, finding: Finding, place: Placement) -> Iterator[Shape]:
         told = self._told(finding)
@@ -163,21 +133,3 @@ def _along(run: Points, other: Points) -> Points:
 def _apart(points: Sequence[Point]) -> Points:
     """Return points without those that stand where the one before stands."""
     return tuple(p for k, p in enumerate(points) if k == 0 or p != points[k - 1])
-
-
-def _outwards(flag: Flag) -> Point:
-    """Return the direction in which a flag stands from the drawing."""
-    if flag.leader is None:
-        return 0.0, 0.0
-    x, y = unit(*flag.leader.points[-2:])
-    return float(round(x)), float(round(y))
-
-
-def _moved(flag: Flag, out: Point, far: float) -> Flag:
-    """Return a flag that stands farther out, at the end of a longer leader."""
-    leader = flag.leader
-    if leader:
-        end = moved(leader.points[-1], out, far)
-        leader = replace(leader, points=(*leader.points[:-1], end))
-    shape = tuple(moved(point, out, far) for point in flag.shape)
-    return replace(flag, at=moved(flag.at, out, far), shape=shape, leader=leader)
