@@ -3029,27 +3029,12 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>Something was said in {} places: {}.</source>
+   <source>Only you can say</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>its fault is gone: {}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>moved along: {}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>only you can say: {}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>stays where it was: {}</source>
+   <source>Places that people spoke of: {}.</source>
    <translation type="unfinished" />
   </message>
  </context>

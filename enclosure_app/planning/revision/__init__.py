@@ -20,6 +20,7 @@ from enclosure_app.planning.revision.drawings import (
     left_as_they_are,
     taken_place,
 )
+from enclosure_app.planning.revision.likeness import Same, likeness
 from enclosure_app.planning.revision.names import issue_name
 from enclosure_app.planning.revision.pieces import How, PieceMatch
 from enclosure_app.planning.revision.site_lists import looks_carried
@@ -33,6 +34,7 @@ __all__ = [
     "LookedAt",
     "PieceMatch",
     "Revision",
+    "Same",
     "SectionRevision",
     "TakenPlace",
     "brought_over",
@@ -40,6 +42,7 @@ __all__ = [
     "files_of",
     "issue_name",
     "left_as_they_are",
+    "likeness",
     "looks_carried",
     "taken_place",
 ]

@@ -119,5 +119,6 @@ def _words(place: SitePlace, key: str) -> str:
     return f"{place.title}: {question.text}"
 
 
-def _told(place: SitePlace, section: str, keys: tuple[str, ...] = ()) -> LookedAt:
-    return LookedAt(place.key, section, place.at, place.title, place.extent, keys)
+def _told(place: SitePlace, section: str, keys: tuple[str, ...] | None = None) -> LookedAt:
+    own = tuple(key for key, _ in place.items) if keys is None else keys
+    return LookedAt(place.key, section, place.at, place.title, place.extent, own)

@@ -57,7 +57,7 @@ class SpotMatch(NamedTuple):
 class LookedAt:
     """A place of the site list, told as a finding is: which one, where, and what it is called.
 
-    `keys` are those of its items that somebody looked at.
+    `keys` are those of its items; of an earlier one, of what somebody looked at.
     """
 
     key: str

@@ -4,13 +4,14 @@ from PySide6.QtCore import QObject
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.projects import limits_of
-from enclosure_app.model import edits
+from enclosure_app.model.project import Project
 from enclosure_app.model.said import moment
 from enclosure_app.model.standing.questions import open_questions
+from enclosure_app.planning.site_list.listing import SiteList, site_list
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.checking import Checked, judge
 from enclosure_app.window.commands.fittings import Fittings
-from enclosure_app.window.revising.laying import Choices
+from enclosure_app.window.revising.laying import Choices, with_answers
 from enclosure_app.window.revising.left_open import LeftOpen
 
 
@@ -36,16 +37,17 @@ class OpenQuestionCommands(QObject):
             Job(
                 Lane.SAYING,
                 self.tr("Looking for the places"),
-                lambda _: judge(project, limits_of(project)),
+                lambda _: _looked_up(project),
                 self._show,
                 refused=lambda error: fittings.messages.say(str(error)),
             )
         )
 
-    def _show(self, checked: Checked) -> None:
+    def _show(self, found: tuple[Checked, list[SiteList]]) -> None:
         fittings, dialog = self._fittings, self._dialog()
         look, who = fittings.canvas.overlay.look, fittings.settings.who
-        dialog.show_questions(checked.project, checked.results, look, who)
+        checked, lists = found
+        dialog.show_questions(checked.project, (checked.results, lists), look, who)
         dialog.show()
         dialog.activateWindow()
 
@@ -64,11 +66,17 @@ class OpenQuestionCommands(QObject):
             self.answer_open()
             return
         try:
-            for earlier, now in said.items():
-                project = edits.say_where(project, earlier, now, (who, moment.now()))
+            project = with_answers(project, said, (who, moment.now()))
         except EnclosureError as error:
             fittings.place.refuse(error)
             return
         fittings.settings.who = who
         fittings.document.apply(self.tr("Answer what was left open"), project)
         self._dialog().close()
+
+
+def _looked_up(project: Project) -> tuple[Checked, list[SiteList]]:
+    """Return what is found in a project, and its site lists."""
+    limits = limits_of(project)
+    checked = judge(project, limits)
+    return checked, [site_list(each, limits) for each in checked.results]

@@ -1,6 +1,6 @@
 """Laying a revised drawing over the one that is open."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
 
@@ -10,17 +10,20 @@ from PySide6.QtWidgets import QFileDialog
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model.project import Project
 from enclosure_app.model.said import moment
+from enclosure_app.planning.revision import Same, likeness
 from enclosure_app.progress import Progress
+from enclosure_app.window.apart.orders import is_project
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.filing.filing import read_here
 from enclosure_app.window.revising.laying import (
     Choices,
     Laid,
-    is_revision_of,
+    is_named_as_revision,
     laid_over,
     read_revised,
-    with_choices,
+    something_was_said,
+    with_answers,
 )
 from enclosure_app.window.revising.left_open import left_open_words
 from enclosure_app.window.revising.revised import Revised
@@ -33,6 +36,7 @@ class RevisionCommands(QObject):
         super().__init__(fittings.window)
         self._fittings = fittings
         fittings.filing.offer = self.offer
+        fittings.filing.offer_read = self.offer_read
         self._paths: tuple[Path, ...] = ()
         self.shown: Revised | None = None
 
@@ -51,22 +55,48 @@ class RevisionCommands(QObject):
             self.lay_over_from(tuple(map(Path, names)))
 
     def offer(self, paths: Sequence[Path]) -> bool:
-        """Ask about a drawing that is clearly a later one of what is open; return whether it is."""
-        fittings = self._fittings
-        if len(paths) != 1 or not is_revision_of(paths[0], fittings.document.project):
+        """Ask about a drawing that is by its name a later one of what is open; return whether it is."""
+        if len(paths) != 1 or not is_named_as_revision(paths[0], self._fittings.document.project):
             return False
+        filing = self._fittings.filing
         question = self.tr(
             "{} looks like a revision of the drawing that is open. Laid over it, what was said "
             "stays with its findings."
         )
-        fittings.messages.ask(
-            question.format(paths[0].name),
+        opens = partial(filing.open, paths[0], asked=True)
+        self._ask(question, paths, partial(filing.guard, opens))
+        return True
+
+    def offer_read(
+        self, paths: Sequence[Path], project: Project, opens: Callable[[], object]
+    ) -> bool:
+        """Ask about a drawing that is a later one of what is open by what is drawn in it."""
+        before = self._fittings.document.project
+        drawings = all(not is_project(path) for path in paths)
+        if not drawings or not before.source or not something_was_said(before):
+            return False
+        same = likeness(before, project).same
+        if same is Same.NO:
+            return False
+        likely = self.tr(
+            "Most of {} is drawn in what is open, too: it looks like a revision of it. Laid over "
+            "it, what was said stays with its findings."
+        )
+        doubtful = self.tr(
+            "Some of {} is drawn in what is open, too. Is it a revision of it? Laid over it, what "
+            "was said stays with its findings; before that you see what becomes of each."
+        )
+        self._ask(likely if same is Same.LIKELY else doubtful, paths, opens)
+        return True
+
+    def _ask(self, question: str, paths: Sequence[Path], opens: Callable[[], object]) -> None:
+        self._fittings.messages.ask(
+            question.format(", ".join(path.name for path in paths)),
             {
                 self.tr("Lay it over"): partial(self.lay_over_from, tuple(paths)),
-                self.tr("Open it by itself"): partial(self._open, paths[0]),
+                self.tr("Open it by itself"): opens,
             },
         )
-        return True
 
     def lay_over_from(self, paths: tuple[Path, ...]) -> None:
         """Read a revised drawing, or several that are one project, and show what became of all."""
@@ -81,8 +111,12 @@ class RevisionCommands(QObject):
             progress.go_on()
             return laid_over(before, revised)
 
-        names = ", ".join(path.name for path in paths)
-        working.begin(
+        self._compare(work)
+
+    def _compare(self, work: Callable[[Progress], Laid]) -> None:
+        messages = self._fittings.messages
+        names = ", ".join(path.name for path in self._paths)
+        self._fittings.working.begin(
             Job(
                 Lane.READING,
                 self.tr("Comparing {}").format(names),
@@ -92,9 +126,17 @@ class RevisionCommands(QObject):
             )
         )
 
-    def _open(self, path: Path) -> None:
-        filing = self._fittings.filing
-        filing.guard(partial(filing.open, path))
+    def _compare_with(self, file: str) -> None:
+        """Let it take the place of another drawing of the project."""
+        if (dialog := self._dialog()) and (laid := dialog.laid):
+            self._compare(lambda _: laid_over(laid.before, laid.revised, file))
+
+    def _let_stay(self) -> None:
+        """Let the sections stay that were not found again: they are of other drawings."""
+        if (dialog := self._dialog()) and (laid := dialog.laid):
+            file = laid.place.file if laid.place else None
+            stay = laid.kept | {*laid.missing}
+            self._compare(lambda _: laid_over(laid.before, laid.revised, file, stay))
 
     def _show(self, laid: Laid) -> None:
         fittings, dialog = self._fittings, self._dialog()
@@ -106,6 +148,8 @@ class RevisionCommands(QObject):
         if self.shown is None:
             self.shown = Revised(self._fittings.window)
             self.shown.taken.connect(self._take)
+            self.shown.head.place_chosen.connect(self._compare_with)
+            self.shown.head.stay_wanted.connect(self._let_stay)
         return self.shown
 
     def _take(self, choices: Choices, who: str) -> None:
@@ -121,7 +165,7 @@ class RevisionCommands(QObject):
             )
             return
         try:
-            after = with_choices(laid, choices, (who, moment.now()))
+            after = with_answers(laid.revision.project, choices, (who, moment.now()))
         except EnclosureError as error:
             fittings.place.refuse(error)
             return

@@ -41,7 +41,8 @@ class Filing(QObject):
     `asked_units`: the drawing at this path does not say its units, and what the reader said.
     `map_dropped`: the layer map at this path is to be used on what is open.
     `guard` asks what is to become of unsaved work before something else takes its place. `offer`
-    asks about files that may be wanted otherwise than opened, and returns whether it did.
+    asks about files that may be wanted otherwise than opened, and returns whether it did;
+    `offer_read` does once they are read, and is told how they are opened after all.
     """
 
     opened = Signal()
@@ -62,6 +63,7 @@ class Filing(QObject):
         self._asked = Order(())
         self.guard: Callable[[Then], object] = _go_on
         self.offer: Callable[[Sequence[Path]], bool] = _never
+        self.offer_read: Callable[[Sequence[Path], Project, Then], bool] = _not_read
         self.recent = QMenu(say("Open lately"), window)
         self.recent.aboutToShow.connect(self._fill_recent)
         self.parts = QMenu(say("Add a ready-made part"), window)
@@ -91,9 +93,9 @@ class Filing(QObject):
         if paths and not self.offer(paths):
             self.open_all(paths)
 
-    def open(self, path: Path, wish: Wish | None = None) -> None:
-        """Open a drawing or a project."""
-        self._read(Order((path,), wish or Wish()))
+    def open(self, path: Path, wish: Wish | None = None, *, asked: bool = False) -> None:
+        """Open a drawing or a project; `asked`: the person was asked whether it is a revision."""
+        self._read(Order((path,), wish or Wish()), asked=asked)
 
     def open_all(self, paths: Sequence[Path]) -> None:
         """Open a project, or drawings as the sections of one project; a layer map is for these."""
@@ -163,7 +165,7 @@ class Filing(QObject):
             whole = path if is_project(path) else path.with_name(path.name + SUFFIX)
             self._save(whole, then)
 
-    def _read(self, order: Order) -> None:
+    def _read(self, order: Order, *, asked: bool = False) -> None:
         """Read files while the window goes on; what is open stays until they are read."""
         before = self._document.project
         read = self._working.reader.read if self._working.apart else read_here
@@ -177,11 +179,11 @@ class Filing(QObject):
             return project
 
         def show(project: Project) -> None:
+            opens = partial(self._show, order, project)
             # what was drawn while the files were read is not thrown away unasked
-            if self._document.project is before:
-                self._show(order, project)
-            else:
-                self.guard(partial(self._show, order, project))
+            unchanged = self._document.project is before
+            if asked or not self.offer_read(order.paths, project, opens):
+                opens() if unchanged else self.guard(opens)
 
         self._working.begin(
             Job(
@@ -258,6 +260,10 @@ def read_here(order: Order, progress: Progress) -> Project:
 
 
 def _never(_: Sequence[Path]) -> bool:
+    return False
+
+
+def _not_read(_: Sequence[Path], __: Project, ___: Then) -> bool:
     return False
 
 

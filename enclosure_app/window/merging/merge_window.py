@@ -1,16 +1,7 @@
 """Two copies of the project beside the drawing: what is united, and what is to be chosen."""
 
-from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import (
-    QDialog,
-    QHBoxLayout,
-    QLabel,
-    QLineEdit,
-    QPushButton,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QCoreApplication, Signal
+from PySide6.QtWidgets import QWidget
 
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.planning.merging import Part, Side
@@ -18,12 +9,13 @@ from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.merging.cards import ContestCard, DifferenceCard
 from enclosure_app.window.merging.joining import Joined
 from enclosure_app.window.merging.merging_words import counts_words
+from enclosure_app.window.revising.card_window import CardWindow
 
 _SIZE = (860, 660)
 
 
-class MergeWindow(QDialog):
-    """Shows where two copies differ; nothing waits for it, nothing is changed by it.
+class MergeWindow(CardWindow):
+    """Shows where two copies differ; nothing is changed by it.
 
     `taken`: the person makes them one, as they chose, with their name.
     """
@@ -31,29 +23,12 @@ class MergeWindow(QDialog):
     taken = Signal(object, object, str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setWindowTitle(self.tr("Another copy of this project"))
-        self.resize(QSize(*_SIZE).boundedTo(self.screen().availableSize()))
+        title, leave = say("Another copy of this project"), say("Leave the project as it was")
+        super().__init__((title, leave, say("Make them one")), _SIZE, parent)
         self.joined: Joined | None = None
         self.differences: list[DifferenceCard] = []
         self.contests: list[ContestCard] = []
-        self.told, self.lacking = QLabel(self), QLabel(self)
-        for label in (self.told, self.lacking):
-            label.setWordWrap(True)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-        self.who = QLineEdit(self)
-        self.who.setPlaceholderText(self.tr("Your name"))
-        self.who.setAccessibleName(self.who.placeholderText())
-        self.who.textChanged.connect(lambda _: self._check())
-        self.leave = QPushButton(self.tr("Leave the project as it was"), self)
-        self.leave.clicked.connect(self.close)
-        self.take = QPushButton(self.tr("Make them one"), self)
-        self.take.setObjectName("main")
-        self.take.clicked.connect(self._take)
-        self._room = QScrollArea(self)
-        self._room.setWidgetResizable(True)
-        self._room.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._lay_out()
+        self.bar.taken.connect(lambda: self.taken.emit(self.chosen, self.settled, self.bar.name))
 
     def show_joined(self, of: Joined, name: str, look: Look, who: str) -> None:
         """Show what two copies come to; `name` is the other one's."""
@@ -64,19 +39,12 @@ class MergeWindow(QDialog):
         ]
         for contest in self.contests:
             contest.show_place(of, look)
-        inside = QWidget(self._room)
-        column = QVBoxLayout(inside)
-        column.setSpacing(8)
         cards: list[DifferenceCard | ContestCard] = [*self.differences, *self.contests]
         for card in cards:
-            card.changed.connect(self._check)
-            column.addWidget(card)
-        column.addStretch(1)
-        self._room.setWidget(inside)
-        self.who.setText(who)
-        united = self.tr("{} adds without a question: {}.").format(name, counts_words(of.counts))
+            card.changed.connect(self.look_over)
+        united = say("{} adds without a question: {}.").format(name, counts_words(of.counts))
         self.told.setText(f"{united} {self._asked()}")
-        self._check()
+        self.show_cards(cards, who)
 
     @property
     def chosen(self) -> dict[tuple[Part, str], Side]:
@@ -90,34 +58,18 @@ class MergeWindow(QDialog):
 
     def _asked(self) -> str:
         if not self.differences and not self.contests:
-            return self.tr("The two differ in nothing else.")
-        return self.tr("To be chosen: {}. Decided differently: {}.").format(
+            return say("The two differ in nothing else.")
+        return say("To be chosen: {}. Decided differently: {}.").format(
             len(self.differences), len(self.contests)
         )
 
-    def _lay_out(self) -> None:
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.lacking, 1)
-        for part in (self.who, self.leave, self.take):
-            buttons.addWidget(part)
-        column = QVBoxLayout(self)
-        column.addWidget(self.told)
-        column.addWidget(self._room, 1)
-        column.addLayout(buttons)
-
-    def _check(self) -> None:
+    def look_over(self) -> None:
         """Say what is still to be chosen, and ask for a name once a verdict is settled."""
         left = len(self.differences) - len(self.chosen)
-        nameless = bool(self.settled) and not self.who.text().strip()
-        self.who.setVisible(bool(self.settled))
-        self.take.setEnabled(not left and not nameless)
-        if left:
-            told = self.tr("Still to be chosen: {}.").format(left)
-        elif nameless:
-            told = self.tr("Type your name: it is put beside what you say.")
-        else:
-            told = ""
-        self.lacking.setText(told)
+        told = say("Still to be chosen: {}.").format(left) if left else ""
+        self.bar.show_state(says=bool(self.settled), lacking=told, ready=not left)
 
-    def _take(self) -> None:
-        self.taken.emit(self.chosen, self.settled, self.who.text().strip())
+
+def say(text: str) -> str:
+    """Return a text in the window's language."""
+    return QCoreApplication.translate("MergeWindow", text)

@@ -5,11 +5,8 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QButtonGroup, QLabel, QRadioButton, QWidget
 
-from enclosure_app.model.finding import Finding
+from enclosure_app.window.revising.rows import Answer, Told
 from enclosure_app.window.surround.flow_layout import FlowLayout
-
-Answer = Finding | str | None
-"""The later finding that it is, "" where it is gone, None where it is left open."""
 
 
 class Asking(QWidget):
@@ -32,17 +29,23 @@ class Asking(QWidget):
         """What the person says."""
         return self._answers[self._group.checkedId()]
 
-    def ask(self, asked: Sequence[tuple[Finding, int | None]], answer: Answer) -> None:
-        """Offer later findings, each with its number in the revised drawing."""
+    def ask(
+        self, asked: Sequence[tuple[Told, int | None]], answer: Answer, gone: str = ""
+    ) -> None:
+        """Offer later findings by their numbers in the revised drawing, later places by their names.
+
+        `gone` are the words for that it is none of them.
+        """
         for button in self.buttons:
             self._group.removeButton(button)
             self._row.removeWidget(button)
             button.hide()
             button.deleteLater()
         self.buttons, self._answers = [], []
-        for finding, number in asked:
-            self._offer(self.tr("It is number {} now").format(number or "?"), finding, answer)
-        self._offer(self.tr("It is gone"), "", answer)
+        for told, number in asked:
+            words = self.tr("It is number {} now") if number else self.tr("It is “{}” now")
+            self._offer(words.format(number or told.message), told, answer)
+        self._offer(gone or self.tr("It is gone"), "", answer)
         self._offer(self.tr("Leave it open"), None, answer)
 
     def _offer(self, text: str, means: Answer, answer: Answer) -> None:

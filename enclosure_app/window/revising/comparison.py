@@ -2,13 +2,12 @@
 
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point
-from enclosure_app.planning.revision import Fate
+from enclosure_app.planning.revision import Fate, LookMatch
 from enclosure_app.window.canvas.ink.look import Look
-from enclosure_app.window.revising.asking import Answer, Asking
+from enclosure_app.window.revising.asking import Asking
 from enclosure_app.window.revising.laying import Laid
-from enclosure_app.window.revising.rows import Row, number_in, section_named
+from enclosure_app.window.revising.rows import Answer, Row, Told, number_in, section_named
 from enclosure_app.window.revising.side import Side
 
 
@@ -33,32 +32,36 @@ class Comparison(QWidget):
         """Take a revised drawing laid over an earlier one, to show its rows."""
         self._laid, self._look = laid, look
 
-    def show_row(self, row: Row, said: tuple[str, str] | None) -> None:
-        """Show a row, with what the person said of it: section and key, None where it is open."""
+    def show_row(self, row: Row, answer: Answer) -> None:
+        """Show a row, with what the person said of it."""
         if self._laid is None:
             return
         unsure = row.match.fate is Fate.NOT_SURE
-        answer = _answer(row, said)
         self.asking.setVisible(unsure)
         if unsure:
-            anew = self._laid.anew
-            self.asking.ask([(each, number_in(anew, each)) for each in row.match.asked], answer)
+            self._ask(self._laid, row, answer)
         self._show_before(self._laid, row)
-        shown = answer if isinstance(answer, Finding) else row.match.new
+        shown = row.match.new if answer is None or isinstance(answer, str) else answer
         if unsure and answer is None and row.match.asked:
             shown = row.match.asked[0]
         self._show_now(self._laid, row, shown)
+
+    def _ask(self, laid: Laid, row: Row, answer: Answer) -> None:
+        anew = laid.anew
+        gone = self.tr("It is to be looked at again") if isinstance(row.match, LookMatch) else ""
+        self.asking.ask([(each, number_in(anew, each)) for each in row.match.asked], answer, gone)
 
     def _show_before(self, laid: Laid, row: Row) -> None:
         result = section_named(laid.found, row.section.old)
         self.before.title.setText(self.tr("Before · {}").format(row.section.old or "–"))
         self.before.show_section(laid.before, result, self._look)
         if row.match.old:
-            self.before.show_finding(row.match.old, row.match.old.message)
+            told = "\n".join(filter(None, (row.match.old.message, row.said)))
+            self.before.show_finding(row.match.old, told)
         else:
             self.before.show_nothing(None, self.tr("It was not found in the earlier drawing."))
 
-    def _show_now(self, laid: Laid, row: Row, shown: Finding | None) -> None:
+    def _show_now(self, laid: Laid, row: Row, shown: Told | None) -> None:
         name = shown.section if shown else row.section.new
         result = section_named(laid.anew, name)
         self.now.title.setText(self.tr("Revised · {}").format(name or "–"))
@@ -72,14 +75,6 @@ class Comparison(QWidget):
             self.now.show_nothing(_where(row), told)
         else:
             self.now.show_nothing(None, self.tr("The section was not surely found again."))
-
-
-def _answer(row: Row, said: tuple[str, str] | None) -> Answer:
-    """Return what was said of a row as it is asked about."""
-    if said is None:
-        return None
-    chosen = (each for each in row.match.asked if (each.section, each.key) == said)
-    return next(chosen, "")
 
 
 def _where(row: Row) -> Point | None:

@@ -1,9 +1,9 @@
 """What comes of laying a revised drawing over a project: read, checked and compared, without a widget."""
 
-import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
+from typing import NamedTuple
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.writing import map_of
@@ -13,7 +13,17 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.carried import Subject
-from enclosure_app.planning.revision import Revision, brought_over, compared, looks_carried
+from enclosure_app.planning.revision import (
+    Revision,
+    TakenPlace,
+    brought_over,
+    compared,
+    files_of,
+    issue_name,
+    left_as_they_are,
+    looks_carried,
+    taken_place,
+)
 from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.orders import Order
@@ -21,27 +31,44 @@ from enclosure_app.window.checking import judge
 
 Read = Callable[[Order, Progress], Project]
 
-Choices = Mapping[Subject, tuple[str, str]]
-"""What a person said of earlier findings: the section and key now, key "" for one that is gone."""
 
-_DATE = re.compile(r"[\s_.-]*(19|20)\d\d[-_.]?[01]\d[-_.]?[0-3]\d$")
-_MARKED = re.compile(r"[\s_.-]+(rev|revision|index|issue)[\s_.-]*\w{1,3}$")
-_LETTER = re.compile(r"[\s_.-]+[a-z]$")
+class About(NamedTuple):
+    """What a person is asked about: a finding of an earlier drawing, or an item of its site list."""
+
+    earlier: Subject
+    on_list: bool = False
+
+
+Choices = Mapping[About, tuple[str, str]]
+"""What a person said of earlier things: the section and key now, key "" for one that is gone."""
 
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """A revised drawing laid over a project: what each was found to hold, and what became of it."""
+    """A `revised` drawing laid over a project: what each was found to hold, and what became of it.
+
+    `place` is the earlier drawing whose place it takes, where the project holds several, and
+    `files` are these; sections called `kept` stay as they are.
+    """
 
     before: Project
+    revised: Project
     found: tuple[SectionResult, ...]
     revision: Revision
     anew: tuple[SectionResult, ...]
+    kept: frozenset[str] = frozenset()
+    files: tuple[str, ...] = ()
+    place: TakenPlace | None = None
 
     @property
     def missing(self) -> tuple[str, ...]:
         """The sections that were not surely found again in the revised drawing."""
         return tuple(each.old for each in self.revision.sections if not each.new)
+
+    @property
+    def file(self) -> str:
+        """The revised drawing."""
+        return self.revised.source
 
 
 def order_for(before: Project, paths: tuple[Path, ...], units: Units | None = None) -> Order:
@@ -66,46 +93,60 @@ def read_revised(
     return read(order_for(before, paths, before.units), progress)
 
 
-def laid_over(before: Project, revised: Project) -> Laid:
+def laid_over(
+    before: Project,
+    revised: Project,
+    file: str | None = None,
+    stay: frozenset[str] = frozenset(),
+) -> Laid:
     """Return what becomes of everything that was found and said when `revised` takes its place.
+
+    Args:
+        before: The project.
+        revised: The revised drawing, or several as one.
+        file: The earlier drawing whose place it takes, as a person said; "": none of them.
+        stay: The sections that stay besides, as a person said.
 
     Raises:
         EnclosureError: there is no such rule book.
     """
-    limits = limits_of(before)
-    after = brought_over(before, drawing_of(revised))
+    limits, drawing, files = limits_of(before), drawing_of(revised), files_of(before)
+    places = taken_place(before, drawing)
+    if file is not None:
+        places = dict.fromkeys(places, TakenPlace(file, sure=True))
+    kept = left_as_they_are(before, (each.file for each in places.values())) | stay
+    after = brought_over(before, drawing, kept)
     found, anew = (judge(each, limits).results for each in (before, after))
     revision = compared(before, found, after, anew)
-    lists = ([site_list(each, limits) for each in results] for results in (found, anew))
-    old, new = lists
-    return Laid(before, found, looks_carried(revision, before, old, new), anew)
+    old, new = ([site_list(each, limits) for each in results] for results in (found, anew))
+    revision = looks_carried(revision, before, old, new)
+    several = len(files) > 1 and len(places) == 1
+    place = next(iter(places.values())) if several else None
+    return Laid(before, revised, found, revision, anew, kept, files if several else (), place)
 
 
-def with_choices(laid: Laid, choices: Choices, by: tuple[str, str]) -> Project:
-    """Return the later project with what a person said of what was not sure.
+def with_answers(project: Project, choices: Choices, by: tuple[str, str]) -> Project:
+    """Return a project with what a person said of what was not sure.
 
     Raises:
         EnclosureError: something was said, and nobody says it.
     """
-    project = laid.revision.project
-    for earlier, now in choices.items():
-        project = edits.say_where(project, earlier, now, by)
+    for about, now in choices.items():
+        project = edits.say_where(project, about.earlier, now, by, on_list=about.on_list)
     return project
 
 
-def is_revision_of(path: Path, project: Project) -> bool:
+def something_was_said(project: Project) -> bool:
+    """Whether anything would be lost if another drawing took its place."""
+    return any((project.decisions, project.remarks, project.site_checks, project.sign_offs))
+
+
+def is_named_as_revision(path: Path, project: Project) -> bool:
     """Whether a drawing is, by its name, clearly a later one of what a project was read from.
 
     It is worth asking about only where something was said that would be lost.
     """
-    said = (project.decisions, project.remarks, project.site_checks, project.sign_offs)
-    drawing = path.suffix.casefold() == ".dxf" and bool(project.source)
-    return drawing and any(said) and _base(path) == _base(Path(project.source))
-
-
-def _base(path: Path) -> str:
-    """Return a name without what tells one issue of a drawing from another."""
-    name = path.stem.casefold()
-    for mark in (_DATE, _MARKED, _LETTER):
-        name = mark.sub("", name) or name
-    return name
+    if path.suffix.casefold() != ".dxf" or not something_was_said(project):
+        return False
+    names = {issue_name(file) for file in files_of(project) if file}
+    return issue_name(path.name) in names

@@ -1,6 +1,6 @@
 """What became of each finding, as rows of a list, in the order in which a person looks at them."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
@@ -8,8 +8,21 @@ from PySide6.QtCore import QCoreApplication
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.carried import Subject
-from enclosure_app.planning.revision import Fate, FindingMatch, SectionRevision
-from enclosure_app.window.revising.laying import Laid
+from enclosure_app.planning.revision import (
+    Fate,
+    FindingMatch,
+    LookedAt,
+    LookMatch,
+    SectionRevision,
+)
+from enclosure_app.window.revising.laying import About, Laid
+from enclosure_app.window.revising.said_words import Said
+
+Told = Finding | LookedAt
+"""What is shown at a place: a finding, or a place of the site list."""
+
+Answer = Told | str | None
+"""What a person says it is now, "" where it is gone, None where it is left open."""
 
 ORDER = (Fate.NOT_SURE, Fate.GONE, Fate.NEW, Fate.MOVED, Fate.STILL_THERE)
 """What is to be looked at first: what only a person knows, then what changed."""
@@ -17,14 +30,21 @@ ORDER = (Fate.NOT_SURE, Fate.GONE, Fate.NEW, Fate.MOVED, Fate.STILL_THERE)
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """What became of one finding, in which section.
+    """What became of one finding, or of one place that somebody looked at, in which section.
 
-    `subject` is what was said about, None for one that is new.
+    `abouts` are what something may have been said about, none for one that is new; `said` is what
+    was said, "" for nothing.
     """
 
-    match: FindingMatch
+    match: FindingMatch | LookMatch
     section: SectionRevision
-    subject: Subject | None
+    abouts: tuple[About, ...] = ()
+    said: str = ""
+
+    @property
+    def asks(self) -> bool:
+        """Whether something was said of which only a person knows where it belongs."""
+        return self.match.fate is Fate.NOT_SURE and bool(self.said)
 
     @property
     def name(self) -> str:
@@ -34,29 +54,57 @@ class Row:
     @property
     def message(self) -> str:
         """What is told of it in the list."""
-        finding = self.match.old or self.match.new
-        return finding.message if finding else ""
+        told = self.match.old or self.match.new
+        return told.message if told else ""
 
-    @property
-    def gone(self) -> tuple[str, str]:
-        """What is said where it is gone: the section that lacks it, and no key."""
-        return (self.section.new or self.section.old, "")
+    def choices(self, answer: Answer) -> dict[About, tuple[str, str]]:
+        """Return what an answer says of each thing; one that is left open says nothing."""
+        if answer is None:
+            return {}
+        return {each: now_of(each, answer, self.name) for each in self.abouts}
+
+
+def now_of(about: About, answer: Told | str, section: str) -> tuple[str, str]:
+    """Return where an earlier thing is now, by an answer; `section` is the one that lacks it."""
+    if isinstance(answer, str):
+        return (section, "")
+    if isinstance(answer, Finding):
+        return (answer.section, answer.key)
+    key = f"{answer.key}:{about.earlier.key.rpartition(':')[2]}"
+    return (answer.section, key if key in answer.keys else "")  # nobody asks that there any more
 
 
 def rows_of(laid: Laid) -> tuple[Row, ...]:
-    """Return a row for each finding, those that a person is asked about first."""
-    return tuple(sorted(_rows(laid), key=lambda row: ORDER.index(row.match.fate)))
+    """Return a row for each finding, and each place that somebody looked at; what is asked first."""
+    return tuple(sorted(_rows(laid), key=_rank))
+
+
+def _rank(row: Row) -> tuple[bool, int, bool]:
+    return (not row.asks, ORDER.index(row.match.fate), not row.said)
 
 
 def _rows(laid: Laid) -> Iterator[Row]:
     for section in laid.revision.sections:
+        if section.untouched:
+            continue
+        said = Said(laid.before, section.old)
         for match in section.findings:
-            old = match.old
-            subject = Subject(laid.before.revision, section.old, old.key) if old else None
-            yield Row(match, section, subject)
+            own = [match.old.key] if match.old else []
+            told = said.of_finding(match.old.key) if match.old else ""
+            yield Row(match, section, _abouts(laid, section, own), told)
+        for look in section.looks:
+            abouts = _abouts(laid, section, look.old.keys, on_list=True)
+            yield Row(look, section, abouts, said.of_looks(look.old.keys))
 
 
-def number_in(results: tuple[SectionResult, ...], finding: Finding) -> int | None:
+def _abouts(
+    laid: Laid, section: SectionRevision, keys: Iterable[str], *, on_list: bool = False
+) -> tuple[About, ...]:
+    revision = laid.before.revision
+    return tuple(About(Subject(revision, section.old, key), on_list) for key in keys)
+
+
+def number_in(results: tuple[SectionResult, ...], finding: Told) -> int | None:
     """Return the number that a finding bears on the drawing, None where it bears none."""
     for result in results:
         for number, each in enumerate(result.findings, 1):

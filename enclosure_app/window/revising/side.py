@@ -4,12 +4,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.underlay.layer import lying_under
+from enclosure_app.window.revising.rows import Told
 from enclosure_app.window.walk.place_view import PlaceView
 
 _LEAST = (160, 120)  # dots of a picture, on a small screen
@@ -48,12 +48,12 @@ class Side(QWidget):
         if result:
             self.place.show_result(result, look, lying_under(project, result.section))
 
-    def show_finding(self, finding: Finding, sentence: str) -> None:
+    def show_finding(self, finding: Told, sentence: str) -> None:
         """Go to a finding, and say what is said of it."""
         self.place.go_to(finding.at, finding.extent)
         self.told.setText("\n".join(filter(None, (sentence, self._figures(finding)))))
 
-    def _figures(self, finding: Finding) -> str:
+    def _figures(self, finding: Told) -> str:
         """Return what was measured against what is required, in the project's units."""
         if finding.measured is None:
             return ""

@@ -71,8 +71,8 @@ def test_both_are_united_what_differs_is_settled_and_all_is_undone_as_one_step(
     (card,) = dialog.contests
     jon = next(c for c in card.choices if "Jon" in c.told.text())
     qtbot.mouseClick(jon.button, LEFT, pos=QPoint(10, jon.button.height() // 2))
-    qtbot.keyClicks(dialog.who, "Mara")
-    qtbot.mouseClick(dialog.take, LEFT)
+    qtbot.keyClicks(dialog.bar.who, "Mara")
+    qtbot.mouseClick(dialog.bar.take, LEFT)
     assert not dialog.isVisible()
     after = shown.document.project
     section = after.sections[0].name
@@ -93,7 +93,7 @@ def test_leaving_it_changes_nothing(shown: MainWindow, jons: Path, qtbot: QtBot)
     shown.commands.merging.merge_from(jons)
     dialog = shown.commands.merging.shown
     assert dialog is not None
-    qtbot.mouseClick(dialog.leave, LEFT)
+    qtbot.mouseClick(dialog.bar.leave, LEFT)
     assert not dialog.isVisible()
     assert shown.document.project is before
 
@@ -106,10 +106,10 @@ def test_what_changed_meanwhile_is_compared_again(
     assert dialog is not None
     edited = said(shown, State.ACCEPTED, "Ida", 2)
     shown.document.apply("said", edited)
-    qtbot.mouseClick(dialog.take, LEFT)
+    qtbot.mouseClick(dialog.bar.take, LEFT)
     assert shown.document.project is edited
     assert "changed meanwhile" in shown.messages.words.text()
-    qtbot.mouseClick(dialog.take, LEFT)
+    qtbot.mouseClick(dialog.bar.take, LEFT)
     assert len(shown.document.project.decisions) == 4
 
 

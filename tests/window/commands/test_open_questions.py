@@ -17,8 +17,8 @@ def test_an_answer_is_put_down_and_undone(window: MainWindow, qtbot: QtBot) -> N
     assert dialog.isVisible()
     (card,) = dialog.cards
     qtbot.keyClick(card.asking.buttons[0], Qt.Key.Key_Space)
-    qtbot.keyClicks(dialog.who, "Jon")
-    qtbot.mouseClick(dialog.take, Qt.MouseButton.LeftButton)
+    qtbot.keyClicks(dialog.bar.who, "Jon")
+    qtbot.mouseClick(dialog.bar.take, Qt.MouseButton.LeftButton)
     assert not dialog.isVisible()
     after = window.document.project
     assert open_questions(after) == ()

@@ -47,7 +47,7 @@ def test_what_was_said_stays_with_its_finding_and_all_is_undone_as_one_step(
     assert dialog is not None
     assert dialog.isVisible()
     assert shown.document.project is before  # nothing is laid over by itself
-    qtbot.mouseClick(dialog.take, LEFT)
+    qtbot.mouseClick(dialog.bar.take, LEFT)
     assert not dialog.isVisible()
     after = shown.document.project
     assert Path(after.source).name == same.name
@@ -64,7 +64,7 @@ def test_leaving_it_changes_nothing(shown: MainWindow, same: Path, qtbot: QtBot)
     shown.commands.revising.lay_over_from((same,))
     dialog = shown.commands.revising.shown
     assert dialog is not None
-    qtbot.mouseClick(dialog.leave, LEFT)
+    qtbot.mouseClick(dialog.bar.leave, LEFT)
     assert not dialog.isVisible()
     assert shown.document.project is before
 
@@ -77,11 +77,11 @@ def test_what_changed_meanwhile_is_compared_again(
     assert dialog is not None
     edited = edits.rename_section(shown.document.project, 0, "Eave")
     shown.document.apply("name", edited)
-    qtbot.mouseClick(dialog.take, LEFT)
+    qtbot.mouseClick(dialog.bar.take, LEFT)
     assert shown.document.project is edited
     assert dialog.isVisible()
     assert "changed meanwhile" in shown.messages.words.text()
-    qtbot.mouseClick(dialog.take, LEFT)
+    qtbot.mouseClick(dialog.bar.take, LEFT)
     assert Path(shown.document.project.source).name == same.name
 
 
@@ -103,6 +103,62 @@ def test_a_drawing_that_is_clearly_a_revision_is_asked_about(
 def test_another_drawing_is_opened_without_a_question(shown: MainWindow) -> None:
     assert not shown.commands.revising.offer([sample("ridge.dxf")])
     assert not shown.commands.revising.offer([sample("eave-flush.dxf"), sample("ridge.dxf")])
+
+
+def test_a_revision_under_any_name_is_known_by_what_is_drawn_and_asked_about(
+    shown: MainWindow, same: Path, qtbot: QtBot
+) -> None:
+    before = shown.document.project
+    other = Path(copy(same, same.with_name("2604-17.dxf")))
+    shown.document.saved(same.with_suffix(".enclosure.json"))
+    shown.open_files([other])
+    assert shown.messages.words.text().startswith("Most of 2604-17.dxf is drawn in what is open")
+    assert shown.document.project is before
+    buttons = {b.text(): b for b in shown.messages.findChildren(QPushButton)}
+    qtbot.mouseClick(buttons["Open it by itself"], LEFT)
+    assert Path(shown.document.project.source).name == other.name
+    assert shown.document.project.decisions == ()
+
+
+def test_a_drawing_that_shares_some_details_is_asked_about_as_doubtful(
+    shown: MainWindow, qtbot: QtBot
+) -> None:
+    shown.document.saved(Path("a.enclosure.json"))
+    shown.open_files([sample("four-sections.dxf")])
+    assert shown.messages.words.text().startswith("Some of four-sections.dxf is drawn")
+    buttons = {b.text(): b for b in shown.messages.findChildren(QPushButton)}
+    qtbot.mouseClick(buttons["Lay it over"], LEFT)
+    dialog = shown.commands.revising.shown
+    assert dialog is not None
+    assert dialog.isVisible()
+
+
+def test_what_has_little_in_common_opens_by_itself(shown: MainWindow) -> None:
+    shown.document.saved(Path("a.enclosure.json"))
+    shown.open_files([sample("window.dxf")])
+    assert Path(shown.document.project.source).name == "window.dxf"
+
+
+def test_one_of_several_drawings_may_take_the_place_of_another_than_it_seems(
+    opened: Opened, same: Path, qtbot: QtBot
+) -> None:
+    window = opened()
+    window.filing.open_all([sample("eave-flush-faulty.dxf"), sample("ridge.dxf")])
+    names = [each.name for each in window.document.project.sections]
+    window.commands.revising.lay_over_from((same,))
+    dialog = window.commands.revising.shown
+    assert dialog is not None
+    assert dialog.head.others.text().endswith(": ridge.dxf.")
+    qtbot.keyClick(dialog.head.place, Qt.Key.Key_End)  # beside the others
+    assert dialog.laid is not None
+    assert dialog.laid.kept == {*names}
+    for _ in names:
+        qtbot.keyClick(dialog.head.place, Qt.Key.Key_Up)
+    assert dialog.laid.kept == {names[1]}
+    qtbot.mouseClick(dialog.bar.take, LEFT)
+    after = window.document.project
+    assert [each.name for each in after.sections] == names
+    assert [Path(each.file).name for each in after.sections] == [same.name, "ridge.dxf"]
 
 
 def test_a_file_that_is_no_drawing_is_told_in_one_sentence(

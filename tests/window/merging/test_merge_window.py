@@ -25,17 +25,17 @@ def test_it_counts_what_comes_without_a_question(shown: MergeWindow) -> None:
     assert shown.told.text() == (
         "jon.json adds without a question: 2 verdicts. To be chosen: 0. Decided differently: 1."
     )
-    assert shown.take.isEnabled()
-    assert not shown.who.isVisible()
+    assert shown.bar.take.isEnabled()
+    assert not shown.bar.who.isVisible()
 
 
 def test_a_drawing_has_to_be_chosen_first(shown: MergeWindow, qtbot: QtBot) -> None:
     shown.show_joined(drawn(), "jon.json", Look(), "")
-    assert not shown.take.isEnabled()
-    assert shown.lacking.text() == "Still to be chosen: 1."
+    assert not shown.bar.take.isEnabled()
+    assert shown.bar.lacking.text() == "Still to be chosen: 1."
     qtbot.keyClick(shown.differences[0].choices[1].button, Qt.Key.Key_Space)
     with qtbot.waitSignal(shown.taken) as taken:
-        qtbot.mouseClick(shown.take, LEFT)
+        qtbot.mouseClick(shown.bar.take, LEFT)
     assert taken.args == [{(Part.SECTION, "Wall"): Side.THEIRS}, {}, ""]
 
 
@@ -43,11 +43,11 @@ def test_a_settled_verdict_needs_a_name(shown: MergeWindow, qtbot: QtBot) -> Non
     of = contested()
     shown.show_joined(of, "jon.json", Look(), "")
     qtbot.keyClick(shown.contests[0].choices[0].button, Qt.Key.Key_Space)
-    assert shown.lacking.text() == "Type your name: it is put beside what you say."
-    assert not shown.take.isEnabled()
-    qtbot.keyClicks(shown.who, "Mara")
+    assert shown.bar.lacking.text() == "Type your name: it is put beside what you say."
+    assert not shown.bar.take.isEnabled()
+    qtbot.keyClicks(shown.bar.who, "Mara")
     with qtbot.waitSignal(shown.taken) as taken:
-        qtbot.mouseClick(shown.take, LEFT)
+        qtbot.mouseClick(shown.bar.take, LEFT)
     assert taken.args == [{}, {PLACE: of.merged.contested[PLACE][0]}, "Mara"]
 
 

@@ -21,11 +21,9 @@ def comparison(qtbot: QtBot) -> Comparison:
     return shown
 
 
-def show(
-    comparison: Comparison, of: Laid, fate: Fate, said: tuple[str, str] | None = None
-) -> None:
+def show(comparison: Comparison, of: Laid, fate: Fate, answer: str | None = None) -> None:
     comparison.show_laid(of, Look())
-    comparison.show_row(next(row for row in rows_of(of) if row.match.fate is fate), said)
+    comparison.show_row(next(row for row in rows_of(of) if row.match.fate is fate), answer)
 
 
 def test_what_is_not_sure_stands_beside_what_it_may_be(comparison: Comparison) -> None:
@@ -33,10 +31,12 @@ def test_what_is_not_sure_stands_beside_what_it_may_be(comparison: Comparison) -
     show(comparison, shown, Fate.NOT_SURE)
     match, _ = shown.revision.of(Fate.NOT_SURE)
     assert match.old is not None
-    assert comparison.before.told.text().startswith(f"{match.old.message}\nMeasured 30 mm")
+    assert comparison.before.told.text().startswith(
+        f"{match.old.message}\nTo be mended · Ida\nMeasured 30 mm"
+    )
     assert comparison.now.told.text().startswith(f"3 · {match.asked[0].message}\nMeasured 60 mm")
     assert comparison.asking.isVisible()
-    show(comparison, shown, Fate.NOT_SURE, ("Wall", ""))
+    show(comparison, shown, Fate.NOT_SURE, "")
     assert comparison.now.told.text() == "It is not found in the revised drawing any more."
 
 

@@ -8,25 +8,28 @@ import pytest
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.projects import read_project
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.model.said.decision import State
 from enclosure_app.model.standing.verdicts import verdicts_in
 from enclosure_app.model.standing.whereabouts import homeless
-from enclosure_app.planning.revision import Fate
+from enclosure_app.planning.revision import Fate, TakenPlace
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.orders import Order
 from enclosure_app.window.revising.laying import (
+    About,
     Laid,
-    is_revision_of,
+    is_named_as_revision,
     laid_over,
     order_for,
     read_revised,
-    with_choices,
+    with_answers,
 )
-from tests.planning.revision.walls import GAP, WALL, project
-from tests.window.revising.walls_laid import WHEN, decided, laid
+from tests.planning.revision.test_sections import EAVE
+from tests.planning.revision.walls import GAP, WALL, project, wall
+from tests.window.revising.walls_laid import WHEN, WIDER, decided, laid
 
-SUBJECT = Subject("", "Wall", GAP)
+SUBJECT = About(Subject("", "Wall", GAP))
 
 
 def test_what_is_not_sure_waits_until_a_person_says_which_one_it_is() -> None:
@@ -35,14 +38,16 @@ def test_what_is_not_sure_waits_until_a_person_says_which_one_it_is() -> None:
     assert match.old is not None
     assert match.old.key == GAP
     (asked,) = match.asked
-    assert [*homeless(with_choices(shown, {}, ("", "")))] == [SUBJECT]
-    after = with_choices(shown, {SUBJECT: (asked.section, asked.key)}, ("Jon", WHEN))
+    assert [*homeless(with_answers(shown.revision.project, {}, ("", "")))] == [SUBJECT.earlier]
+    after = with_answers(
+        shown.revision.project, {SUBJECT: (asked.section, asked.key)}, ("Jon", WHEN)
+    )
     assert homeless(after) == {}
     assert verdicts_in(after, "Wall")[asked.key].state is State.TO_BE_MENDED
 
 
 def test_what_a_person_calls_gone_is_asked_about_no_more_and_stays_in_the_history() -> None:
-    after = with_choices(laid(), {SUBJECT: ("Wall", "")}, ("Jon", WHEN))
+    after = with_answers(laid().revision.project, {SUBJECT: ("Wall", "")}, ("Jon", WHEN))
     assert homeless(after) == {}
     assert verdicts_in(after, "Wall") == {}
     assert after.decisions == decided().decisions
@@ -50,7 +55,7 @@ def test_what_a_person_calls_gone_is_asked_about_no_more_and_stays_in_the_histor
 
 def test_nobody_says_something_without_a_name() -> None:
     with pytest.raises(EnclosureError, match="Type your name"):
-        with_choices(laid(), {SUBJECT: ("Wall", "")}, (" ", WHEN))
+        with_answers(laid().revision.project, {SUBJECT: ("Wall", "")}, (" ", WHEN))
 
 
 def test_a_section_that_is_not_found_again_is_named() -> None:
@@ -58,7 +63,7 @@ def test_a_section_that_is_not_found_again_is_named() -> None:
     assert laid_over(decided(), project(other)).missing in ((), ("Wall",))
     empty: Laid = laid_over(decided(), project())
     assert empty.missing == ("Wall",)
-    assert [*homeless(empty.revision.project)] == [SUBJECT]
+    assert [*homeless(empty.revision.project)] == [SUBJECT.earlier]
 
 
 def test_a_drawing_is_read_by_what_the_project_says_of_its_layers() -> None:
@@ -97,14 +102,46 @@ def test_any_other_refusal_is_told() -> None:
              "wall 2026-04-01.dxf", "wall_20260401.dxf"],
 )  # fmt: skip
 def test_a_later_issue_is_known_by_its_name(name: str) -> None:
-    assert is_revision_of(Path(name), decided())
+    assert is_named_as_revision(Path(name), decided())
 
 
 @pytest.mark.parametrize("name", ["wall-2.dxf", "roof.dxf", "wall-base.dxf", "wall.json"])
 def test_another_drawing_is_not_taken_for_one(name: str) -> None:
-    assert not is_revision_of(Path(name), decided())
+    assert not is_named_as_revision(Path(name), decided())
 
 
 def test_where_nothing_was_said_nothing_is_asked() -> None:
-    assert not is_revision_of(Path("wall.dxf"), replace(decided(), decisions=()))
-    assert not is_revision_of(Path("wall.dxf"), replace(decided(), source=""))
+    assert not is_named_as_revision(Path("wall.dxf"), replace(decided(), decisions=()))
+    assert not is_named_as_revision(Path("wall.dxf"), replace(decided(), source=""))
+
+
+def several() -> Project:
+    """A wall and an eave on two drawings; something was said of the wall."""
+    eave = replace(EAVE, pieces=tuple(replace(p, handles=(p.name,)) for p in EAVE.pieces))
+    walls = tuple(replace(each, file="wall.dxf") for each in decided().sections)
+    return replace(decided(), sections=(*walls, replace(eave, name="eave", file="eave.dxf")))
+
+
+def test_one_of_several_drawings_takes_the_place_of_its_own_earlier_issue() -> None:
+    before = several()
+    done = laid_over(before, replace(project(wall(WIDER)), source="/office/wall-B.dxf"))
+    assert (done.files, done.kept) == (("wall.dxf", "eave.dxf"), {"eave"})
+    assert done.place == TakenPlace("wall.dxf", sure=True)
+    assert done.missing == ()
+    assert [each.name for each in done.revision.project.sections] == ["Wall", "eave"]
+
+
+def test_a_person_may_know_better_whose_place_it_takes_and_what_stays() -> None:
+    before, later = several(), replace(project(wall(WIDER)), source="/office/wall-B.dxf")
+    beside = laid_over(before, later, "")
+    assert beside.kept == {"Wall", "eave"}
+    assert len(beside.revision.project.sections) == 3
+    wrong = laid_over(before, later, "eave.dxf")
+    assert wrong.missing == ("eave",)
+    stays = laid_over(before, later, "eave.dxf", wrong.kept | {"eave"})
+    assert stays.missing == ()
+    assert {*homeless(stays.revision.project)} == set()
+
+
+def test_a_project_of_one_drawing_asks_nothing_of_the_kind() -> None:
+    assert (laid().files, laid().place, laid().kept) == ((), None, frozenset())

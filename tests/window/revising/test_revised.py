@@ -7,12 +7,13 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate
 from enclosure_app.window.canvas.ink.look import Look
+from enclosure_app.window.revising.laying import About
 from enclosure_app.window.revising.revised import Revised
 from tests.planning.revision.walls import GAP
 from tests.window.revising.walls_laid import laid
 
 LEFT = Qt.MouseButton.LeftButton
-SUBJECT = Subject("", "Wall", GAP)
+SUBJECT = About(Subject("", "Wall", GAP))
 
 
 @pytest.fixture
@@ -25,43 +26,43 @@ def revised(qtbot: QtBot) -> Revised:
 
 
 def test_it_says_what_is_laid_over_what_and_how_many_became_of_what(revised: Revised) -> None:
-    assert revised.told.text().startswith("wall-B.dxf over wall.dxf.")
-    assert revised.filters[Fate.NOT_SURE].text() == "2 not sure"
-    assert revised.lacking.text().startswith("Left open: 2.")
-    assert not revised.missing.isVisible()
+    assert revised.head.told.text().startswith("wall-B.dxf over wall.dxf.")
+    assert revised.filters.fates[Fate.NOT_SURE].text() == "2 not sure"
+    assert revised.bar.lacking.text().startswith("Left open: 1.")
+    assert not revised.head.missing.isVisible()
     assert revised.row is not None
-    assert revised.row.subject == SUBJECT
+    assert revised.row.abouts == (SUBJECT,)
     assert revised.list.count() == len(revised.rows)
 
 
 def test_a_filter_leaves_out_what_one_does_not_want_to_see(revised: Revised, qtbot: QtBot) -> None:
-    qtbot.mouseClick(revised.filters[Fate.NOT_SURE], LEFT)
+    qtbot.mouseClick(revised.filters.fates[Fate.NOT_SURE], LEFT)
     assert revised.list.count() == len(revised.rows) - 2
     assert revised.row is not None
     assert revised.row.match.fate is not Fate.NOT_SURE
-    qtbot.keyClick(revised.filters[Fate.NOT_SURE], Qt.Key.Key_Space)
+    qtbot.keyClick(revised.filters.fates[Fate.NOT_SURE], Qt.Key.Key_Space)
     assert revised.list.count() == len(revised.rows)
 
 
 def test_the_list_is_walked_with_the_keys(revised: Revised, qtbot: QtBot) -> None:
     qtbot.keyClick(revised.list, Qt.Key.Key_Down)
     assert revised.row is revised.rows[1]
-    assert revised.comparison.asking.isVisible()  # of the water layer the same is asked
+    assert revised.comparison.asking.isVisible()  # of the water layer it may be said, too
     qtbot.keyClick(revised.list, Qt.Key.Key_Down)
     assert revised.row is revised.rows[2]
     assert not revised.comparison.asking.isVisible()
 
 
 def test_what_a_person_says_needs_their_name(revised: Revised, qtbot: QtBot) -> None:
-    assert not revised.who.isVisible()
+    assert not revised.bar.who.isVisible()
     gone = revised.comparison.asking.buttons[1]
     qtbot.mouseClick(gone, LEFT, pos=gone.rect().center())
     assert revised.said == {SUBJECT: ("Wall", "")}
     assert "You say: it is gone" in revised.list.currentItem().text()
-    assert not revised.take.isEnabled()
-    qtbot.keyClicks(revised.who, "Jon")
+    assert not revised.bar.take.isEnabled()
+    qtbot.keyClicks(revised.bar.who, "Jon")
     with qtbot.waitSignal(revised.taken) as taken:
-        qtbot.mouseClick(revised.take, LEFT)
+        qtbot.mouseClick(revised.bar.take, LEFT)
     assert taken.args == [{SUBJECT: ("Wall", "")}, "Jon"]
 
 
@@ -72,4 +73,4 @@ def test_what_was_said_can_be_left_open_again(revised: Revised, qtbot: QtBot) ->
     last = revised.comparison.asking.buttons[-1]
     qtbot.mouseClick(last, LEFT, pos=last.rect().center())
     assert revised.said == {}
-    assert revised.take.isEnabled()
+    assert revised.bar.take.isEnabled()

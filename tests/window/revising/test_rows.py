@@ -2,6 +2,7 @@
 
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate
+from enclosure_app.window.revising.laying import About
 from enclosure_app.window.revising.rows import (
     ORDER,
     fate_count,
@@ -17,11 +18,16 @@ from tests.window.revising.walls_laid import laid
 def test_what_is_asked_about_stands_first_and_every_finding_has_a_row() -> None:
     shown = laid()
     first, *others = rows_of(shown)
-    assert (first.match.fate, first.subject) == (Fate.NOT_SURE, Subject("", "Wall", GAP))
-    assert first.name == "Wall"
-    assert first.gone == ("Wall", "")
+    about = About(Subject("", "Wall", GAP))
+    assert (first.match.fate, first.abouts, first.asks) == (Fate.NOT_SURE, (about,), True)
+    assert (first.name, first.said) == ("Wall", "To be mended · Ida")
+    assert first.choices("") == {about: ("Wall", "")}
+    assert first.choices(None) == {}
+    (asked,) = first.match.asked
+    assert first.choices(asked) == {about: ("Wall", asked.key)}
     fates = [row.match.fate for row in (first, *others)]
     assert fates == sorted(fates, key=ORDER.index)
+    assert not any(row.asks or row.said for row in others)
     held = {row.match.old.key for row in (first, *others) if row.match.old}
     assert held == {finding.key for finding in shown.found[0].findings}
 

@@ -1,0 +1,48 @@
+"""The list is as long as the filters let it be."""
+
+import pytest
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+
+from enclosure_app.planning.revision import Fate
+from enclosure_app.window.revising.row_list import RowFilters, RowList
+from enclosure_app.window.revising.rows import rows_of
+from tests.window.revising.walls_laid import laid
+
+ROWS = rows_of(laid())
+
+
+@pytest.fixture
+def shown(qtbot: QtBot) -> tuple[RowFilters, RowList]:
+    filters, listed = RowFilters(), RowList()
+    for each in (filters, listed):
+        qtbot.addWidget(each)
+        each.show()
+    filters.show_rows(ROWS)
+    filters.changed.connect(lambda: listed.fill(ROWS, filters, {}))
+    listed.fill(ROWS, filters, {})
+    return filters, listed
+
+
+def test_only_what_something_was_said_of(shown: tuple[RowFilters, RowList], qtbot: QtBot) -> None:
+    filters, listed = shown
+    assert listed.count() == len(ROWS)
+    assert listed.shown is ROWS[0]
+    qtbot.keyClick(filters.spoken, Qt.Key.Key_Space)
+    assert listed.count() == 1
+    assert listed.item(0).text().startswith("Not sure, please look · Wall · To be mended · Ida\n")
+
+
+def test_each_fate_is_left_out_by_its_button(
+    shown: tuple[RowFilters, RowList], qtbot: QtBot
+) -> None:
+    filters, listed = shown
+    qtbot.keyClick(filters.fates[Fate.STILL_THERE], Qt.Key.Key_Space)
+    assert listed.count() == sum(row.match.fate is not Fate.STILL_THERE for row in ROWS)
+
+
+def test_what_the_person_answered_is_told(shown: tuple[RowFilters, RowList]) -> None:
+    _, listed = shown
+    assert "You say: it is gone" in listed.words(ROWS[0], "")
+    assert "You say: it is found again" in listed.words(ROWS[0], ROWS[0].match.asked[0])
+    assert "You say" not in listed.words(ROWS[0], None)
