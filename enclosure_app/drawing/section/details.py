@@ -26,7 +26,7 @@ from enclosure_app.model.place import Area, Point, Points
 from enclosure_app.model.report import SectionResult
 
 _SMALLEST = 38  # mm, the sides of a detail
-_MODERATE, _LARGEST = 70, 150  # not larger than a third of the room, once they are moderate
+_MODERATE, _LARGEST = 70, 220  # not larger than half the room, once they are moderate
 _GAP = 5.0
 _CAPTION = 4.2
 _RIM = 11.0  # places of findings stand at least so far inside a detail
@@ -140,7 +140,7 @@ def _middle(group: Sequence[Finding]) -> Point:
 
 
 def _largest(room: Box) -> int:
-    return min(max(int(room.width / 3), _MODERATE), _LARGEST)
+    return min(max(int((room.width - _GAP) / 2), _MODERATE), _LARGEST)
 
 
 def _loudness(group: tuple[Finding, ...]) -> int:

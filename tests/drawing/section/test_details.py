@@ -88,7 +88,7 @@ def test_lengths_in_a_detail_are_true_to_its_scale() -> None:
 
 
 def test_a_long_lap_gets_a_detail_that_holds_it() -> None:
-    long = replace(eave.REVERSED, extent=((eave.roof(200, 8), eave.roof(560, 8)),))
+    long = replace(eave.REVERSED, extent=((eave.roof(0, 8), eave.roof(560, 8)),))
     free = areas(paper_size("A3"), 2).drawing
     (detail,) = arrange(eave.result(), (long,), free, parse_scale("1:20"), Units.MM).details
     assert detail.scale.text == "1:10"

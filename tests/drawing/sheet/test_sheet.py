@@ -198,8 +198,9 @@ def test_the_same_order_gives_the_same_marks() -> None:
 
 def test_no_text_in_a_detail_is_cut_off() -> None:
     (page,) = pages()
-    free = areas(paper_size("A3"), 2).drawing
-    made = arrange(eave.result(), eave.result().findings, free, parse_scale("1:20"), Units.MM)
+    result, size = eave.result(), paper_size("A3")
+    free = areas(size, len(ribbons_on(result, size))).drawing
+    made = arrange(result, result.findings, free, parse_scale("1:20"), Units.MM)
     for detail in made.details:
         inside = [
             m
