@@ -859,7 +859,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/asking.py" />
    <source>It is “{}” now</source>
-   <translation type="unfinished" />
+   <translation>Es ist jetzt „{}“</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/asking.py" />
@@ -953,7 +953,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/comparison.py" />
    <source>It is to be looked at again</source>
-   <translation type="unfinished" />
+   <translation>Noch einmal ansehen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/comparison.py" />
@@ -1581,7 +1581,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>It takes the place of</source>
-   <translation type="unfinished" />
+   <translation>Sie tritt an die Stelle von</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1591,17 +1591,17 @@
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>Not sure, please choose: it takes the place of</source>
-   <translation type="unfinished" />
+   <translation>Nicht sicher, bitte wählen: Sie tritt an die Stelle von</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>Not surely found again: {}. They go with the earlier drawing; what was said there stays in the history.</source>
-   <translation type="unfinished" />
+   <translation>Nicht sicher wiedergefunden: {}. Sie gehen mit der früheren Zeichnung; was dort gesagt wurde, bleibt im Verlauf.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>Nothing is changed before you lay it over.</source>
-   <translation type="unfinished" />
+   <translation>Bevor Sie sie darüberlegen, ändert sich nichts.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1611,12 +1611,12 @@
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>Stays as it is, with all that was said of it: {}.</source>
-   <translation type="unfinished" />
+   <translation>Bleibt, wie es ist, mit allem, was dazu gesagt wurde: {}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>They are of other drawings: let them stay</source>
-   <translation type="unfinished" />
+   <translation>Aus anderen Zeichnungen: stehen lassen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1641,7 +1641,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>none of them: it stands beside the others</source>
-   <translation type="unfinished" />
+   <translation>keiner: Sie steht neben den anderen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1666,7 +1666,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>{} over {}.</source>
-   <translation type="unfinished" />
+   <translation>{} über {}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -1986,7 +1986,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/left_open.py" />
    <source>Something was said of these in an earlier drawing, and nobody could tell yet which ones they are now: {}.</source>
-   <translation type="unfinished" />
+   <translation>Dazu wurde in einer früheren Zeichnung etwas gesagt, und noch konnte niemand sagen, was es jetzt ist: {}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/left_open.py" />
@@ -2436,7 +2436,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/open_card.py" />
    <source>It is to be looked at again</source>
-   <translation type="unfinished" />
+   <translation>Noch einmal ansehen</translation>
   </message>
  </context>
  <context>
@@ -2886,7 +2886,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/revised.py" />
    <source>Choose above which drawing it takes the place of.</source>
-   <translation type="unfinished" />
+   <translation>Oben wählen, an die Stelle welcher Zeichnung sie tritt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/revised.py" />
@@ -2929,7 +2929,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/said_words.py" />
    <source>Remark</source>
-   <translation>Hinweis</translation>
+   <translation>Bemerkung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/rows.py" />
@@ -2992,7 +2992,7 @@
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
    <source>Most of {} is drawn in what is open, too: it looks like a revision of it. Laid over it, what was said stays with its findings.</source>
-   <translation type="unfinished" />
+   <translation>Das meiste in {} ist auch in der offenen Zeichnung gezeichnet: Es sieht nach einer Überarbeitung aus. Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
@@ -3007,7 +3007,7 @@
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
    <source>Some of {} is drawn in what is open, too. Is it a revision of it? Laid over it, what was said stays with its findings; before that you see what becomes of each.</source>
-   <translation type="unfinished" />
+   <translation>Manches in {} ist auch in der offenen Zeichnung gezeichnet. Ist es eine Überarbeitung? Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden; vorher sehen Sie, was aus jedem wird.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
@@ -3025,17 +3025,17 @@
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>Nothing was said of the earlier drawing yet.</source>
-   <translation type="unfinished" />
+   <translation>Zur früheren Zeichnung wurde noch nichts gesagt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>Only you can say</source>
-   <translation type="unfinished" />
+   <translation>Nur Sie können es sagen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>Places that people spoke of: {}.</source>
-   <translation type="unfinished" />
+   <translation>Stellen, zu denen etwas gesagt wurde: {}.</translation>
   </message>
  </context>
  <context>
@@ -3069,7 +3069,7 @@
   <message>
    <location filename="../../enclosure_app/window/revising/row_list.py" />
    <source>Only what something was said of</source>
-   <translation type="unfinished" />
+   <translation>Nur wozu etwas gesagt wurde</translation>
   </message>
  </context>
  <context>
