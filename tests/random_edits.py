@@ -11,7 +11,8 @@ from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.reading import ReadOptions, read_drawing
 from enclosure_app.model.place import Area, Line, Point, Points, Shape
-from enclosure_app.model.section import Break, Piece, Section
+from enclosure_app.model.product import Product
+from enclosure_app.model.section import DOWN, Break, Piece, Section
 from enclosure_app.planning.parts import PARTS, part
 from enclosure_app.resources import sample
 from tests.benchmarks.walls import wall_of_sheets
@@ -41,7 +42,8 @@ def sections() -> tuple[Section, ...]:
             drawn += read_drawing(sample(f"{name}.dxf"), options).sections
     walls = [wall_of_sheets(8, gap=False), wall_of_sheets(24, gap=False)]
     walls += [wall_of_sheets(9, gap=True), _clad(wall_of_sheets(10, gap=False))]
-    return (*walls, *map(_marked_twice, walls[:2]), _broken(walls[1]), *drawn)
+    walls += [*map(_marked_twice, walls[:2]), _broken(walls[1]), _porch(products)]
+    return (*walls, *drawn)
 
 
 def _clad(wall: Section) -> Section:
@@ -59,6 +61,33 @@ def _clad(wall: Section) -> Section:
         for n, y in enumerate(range(1000, 9000, 3000))
     ]
     return replace(wall, pieces=(*wall.pieces, cladding, *boards, *tapes))
+
+
+def _porch(products: Mapping[str, Product]) -> Section:
+    """Return a wall with a porch roof to the edge of the drawing, open air above and below it.
+
+    Legs of flashings stand between sheets that lap, and a strip lies between two others.
+    """
+    lines = {
+        ("low", "building-paper"): ((500, 0), (500, 320)),
+        ("pan", "head-flashing"): ((503, 280), (503, 200), (540, 190), (540, 170)),
+        ("strip", "flashing-tape"): ((503, 500), (503, 420)),
+        ("mid", "building-paper"): ((506, 230), (506, 560)),
+        ("leg", "building-paper"): ((503, 690), (503, 470)),
+        ("porch", "single-ply-roofing"): ((1000, 585), (509, 590), (509, 700)),
+        ("patch", "building-paper"): ((512, 690), (512, 640)),
+        ("high", "building-paper"): ((515, 620), (515, 1000)),
+        ("cladding", "lap-siding"): ((540, 625), (540, 1000)),
+    }
+    return Section(
+        name="porch",
+        frame=((0.0, 0.0), (1000.0, 0.0), (1000.0, 1000.0), (0.0, 1000.0)),
+        pieces=tuple(Piece(*named, Line(points)) for named, points in lines.items()),
+        products=products,
+        inside=((100.0, 500.0),),
+        outside=((800.0, 800.0), (800.0, 200.0)),
+        gravity=DOWN,
+    )
 
 
 def _marked_twice(wall: Section) -> Section:

@@ -14,9 +14,10 @@ import numpy as np
 from enclosure_app.geometry.rims.closed_curve import difference
 from enclosure_app.geometry.rims.rims import Floats
 from enclosure_app.geometry.rims.rows import unlike
-from enclosure_app.model.place import Area, Line, Points, Shape
+from enclosure_app.model.place import Area, Line, Point, Points, Shape
 from enclosure_app.model.product import Control
 from enclosure_app.model.section import Piece, Section
+from enclosure_app.network.airs import Air
 from enclosure_app.network.fabric.bodies import Bodies, bodies_again, bodies_of
 from enclosure_app.network.fabric.reweaving import Moved
 from enclosure_app.network.joints.laps import Lap
@@ -24,7 +25,7 @@ from enclosure_app.network.layer import Layer, same_layer, trace_again, trace_la
 from enclosure_app.network.network import Network, hides, over_whom, pairs_laid, rain_on
 from enclosure_app.network.order import building_order
 from enclosure_app.network.rain.ground_again import Sides
-from enclosure_app.network.rain.rain import Rain
+from enclosure_app.network.rain.rain import Rain, together
 from enclosure_app.network.rain.rain_again import Pieces, rain_again
 
 _JUDGED_APART = {"name", "pieces", "products", "strokes", "taken", "texts", "by_name"}
@@ -139,40 +140,58 @@ def _rain(last: Network, section: Section, water: Layer, names: frozenset[str]) 
         {n: shape for n, shape in shapes.items() if hides(section, section.by_name[n])},
     )
     sides = _sides(last, water)
-    if last.rain is not None and last.rain.work is not None and sides is not None:
-        if not (moved.layer or moved.walls or len(sides.unsure)) and sides.over is _over(last):
+    if last.rain is not None and last.rain.work and sides is not None:
+        nothing = not (moved.layer or moved.walls or len(sides[0].unsure))
+        if nothing and sides[0].over is _over(last):
             return last.rain
-        found = rain_again(last.rain.work, moved, sides)
-        if found is not None:
-            return found
+        found = [
+            rain_again(work, moved, each) for work, each in zip(last.rain.work, sides, strict=True)
+        ]
+        told = [rain for rain in found if rain is not None]
+        if len(told) == len(found):
+            return together(told)
     return rain_on(section, water, last.tolerances)
 
 
 def _over(last: Network) -> Mapping[tuple[str, str], str]:
-    work = last.rain.work if last.rain else None
-    return work.water.ground.over if work else {}
+    work = last.rain.work if last.rain else ()
+    return work[0].water.ground.over if work else {}
 
 
-def _sides(last: Network, water: Layer) -> Sides | None:
-    """Return how the sides of the water layer have changed; None where that cannot be told."""
+def _sides(last: Network, water: Layer) -> list[Sides] | None:
+    """Return for each air how the sides of the water layer have changed; None where that cannot be told."""
     before = last.layers[Control.WATER]
-    if before.walk is None or water.walk is None or before.trace is None or water.trace is None:
+    old, new = before.airs, water.airs
+    if [_kept_apart(air) for air in old] != [_kept_apart(air) for air in new]:
         return None
-    if before.trace.outside != water.trace.outside:
+    boxes = [_unsure(*each) for each in zip(old, new, strict=True)]
+    known = [box for box in boxes if box is not None]
+    if len(known) < len(boxes):
         return None
-    changed = difference(before.walk.curve, water.walk.curve)
-    mark = np.array([water.trace.outside])
-    if changed is None or before.walk.curve.encloses(mark) != water.walk.curve.encloses(mark):
-        return None
-    ends = np.concatenate([changed.gone, changed.new]).reshape(-1, 2)
-    box = (
-        np.stack([ends.min(axis=0), ends.max(axis=0)])[None]
-        if len(ends)
-        else ends.reshape(0, 2, 2)
-    )
-    control = Control.WATER
+    control, unsure = Control.WATER, np.concatenate([np.zeros((0, 2, 2)), *known])
     same = _as_laid({control: before}, {control: water})
-    return Sides(water.is_outside, box, _over(last) if same else over_whom(water))
+    over = _over(last) if same else over_whom(water)
+    return [
+        Sides(air.holds, unsure, over, air.is_first_to_hold if air.before else None) for air in new
+    ]
+
+
+def _kept_apart(air: Air) -> tuple[Point, int]:
+    return air.mark, len(air.curves)
+
+
+def _unsure(old: Air, new: Air) -> Floats | None:
+    """Return boxes (k, 2, 2) outside of which an air holds what it did; None where that cannot be told."""
+    mark = np.array([new.mark])
+    boxes = []
+    for last, curve in zip(old.curves, new.curves, strict=True):
+        changed = difference(last, curve)
+        if changed is None or last.encloses(mark) != curve.encloses(mark):
+            return None
+        ends = np.concatenate([changed.gone, changed.new]).reshape(-1, 2)
+        if len(ends):
+            boxes.append(np.stack([ends.min(axis=0), ends.max(axis=0)]))
+    return np.array(boxes).reshape(-1, 2, 2)
 
 
 def _areas(last: Section, section: Section, names: Iterable[str]) -> Floats:

@@ -16,6 +16,7 @@ from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control, layer_words
 from enclosure_app.model.report import Joint, Lift
 from enclosure_app.model.section import Section
+from enclosure_app.network.airs import Air, airs_of
 from enclosure_app.network.fabric.bodies import Bodies
 from enclosure_app.network.fabric.fabric import Fabric, break_strip, weave
 from enclosure_app.network.fabric.links import (
@@ -106,12 +107,19 @@ class Layer:
             return np.zeros(len(points))
         return along_walk(self.walk.steps, points)
 
+    @property
+    def airs(self) -> tuple[Air, ...]:
+        """The open airs that the layer keeps from the inside."""
+        return airs_of(self.work.traced) if self.work else ()
+
     def is_outside(self, points: Floats) -> Bools:
-        """Return which points (k, 2) lie on the outside mark's side of the trace."""
-        if self.trace is None or self.walk is None:
+        """Return which points (k, 2) lie in open air, on whichever branch of the layer."""
+        if not self.airs:
             raise ValueError("A layer without a trace has no sides.")
-        mark = np.array([self.trace.outside])
-        return np.asarray(self.walk.curve.encloses(points) == self.walk.curve.encloses(mark)[0])
+        held = np.zeros(len(points), dtype=bool)
+        for air in self.airs:
+            held |= air.holds(points)
+        return held
 
 
 def _by_inner(laps: Sequence[Lap]) -> Mapping[str, tuple[Lap, ...]]:

@@ -13,10 +13,11 @@ from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Line, Point
 from enclosure_app.model.product import Control, Kind, Product, is_glued_on
 from enclosure_app.model.section import Piece, Section
+from enclosure_app.network.airs import Air
 from enclosure_app.network.fabric.bodies import Bodies, bodies_of
 from enclosure_app.network.layer import Layer, same_layer, trace_layer
 from enclosure_app.network.order import Order, building_order
-from enclosure_app.network.rain.rain import Rain, find_routes
+from enclosure_app.network.rain.rain import Rain, find_routes, together
 
 SPLASH = 5.0  # mm: how near to a gap a drop must pass to get into it
 _TIGHT = frozenset({Kind.OPENING, Kind.GLASS, Kind.PENETRATION})  # no rain comes through these
@@ -145,10 +146,14 @@ def rain_on(section: Section, water: Layer, tolerances: Tolerances) -> Rain | No
     """Let it rain on the water layer; None in a plan, and where the layer has no walk."""
     if section.gravity is None or water.walk is None:
         return None
+    return together([_rain_in(air, section, water, tolerances) for air in water.airs])
+
+
+def _rain_in(air: Air, section: Section, water: Layer, tolerances: Tolerances) -> Rain:
     pieces = water.fabric.pieces
     return find_routes(
         {piece.name: piece.shape for piece in pieces},
-        water.is_outside,
+        air.holds,
         section.frame,
         tolerances,
         frozenset(p.name for p in pieces if section.product(p).kind is Kind.DRAIN),
@@ -157,6 +162,7 @@ def rain_on(section: Section, water: Layer, tolerances: Tolerances) -> Rain | No
         walls={piece.name: piece.shape for piece in section.pieces if hides(section, piece)},
         cladding=frozenset(p.name for p in section.pieces if _leaks(section, p)),
         openings=frozenset(p.name for p in pieces if section.product(p).kind is Kind.OPENING),
+        rained_on=air.is_first_to_hold if air.before else None,
     )
 
 

@@ -63,9 +63,9 @@ EVERYWHERE = np.array([[(-1e9, -1e9), (1e9, 1e9)]])
 def grounds(made: Case, unsure: np.ndarray = EVERYWHERE) -> tuple[GroundAgain, Ground]:
     """Return the ground made again and the one made anew; by default any side may have changed."""
     assume(made.last.rain and made.last.rain.work and made.whole.rain and made.whole.rain.work)
-    last, fresh = (each.rain.work.water.ground for each in (made.last, made.whole))
+    last, fresh = (each.rain.work[0].water.ground for each in (made.last, made.whole))
     water = made.whole.layers[Control.WATER]
-    sides = Sides(water.is_outside, unsure, over_whom(water))
+    sides = Sides(water.airs[0].holds, unsure, over_whom(water))
     again = ground_again(last, made.shapes, sides)
     assume(again is not None)
     return again, fresh

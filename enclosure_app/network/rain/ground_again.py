@@ -26,13 +26,15 @@ _OF_NUMBERS = ("follower", "_owners")
 class Sides:
     """Which side of the layer is which, now: where that may have changed, and who lies outside whom.
 
-    `is_outside` tells the side of points, `unsure` are boxes (k, 2, 2) outside of which no point
-    has changed sides, `over` names the outer piece of each pair.
+    `is_outside` tells the side of points, and `rained_on` where rain is to be followed from (None:
+    everywhere outside); `unsure` are boxes (k, 2, 2) outside of which neither says anything else
+    than before. `over` names the outer piece of each pair.
     """
 
     is_outside: IsOutside
     unsure: Floats
     over: Mapping[tuple[str, str], str]
+    rained_on: IsOutside | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -61,7 +63,13 @@ def ground_again(last: Ground, moved: Mapping[str, Shape], sides: Sides) -> Grou
     if surfaces is None:
         return None
     ground = Ground(
-        surfaces.layer, last.frame, last.tolerances, sides.is_outside, sides.over, last.glued
+        surfaces.layer,
+        last.frame,
+        last.tolerances,
+        sides.is_outside,
+        sides.over,
+        last.glued,
+        sides.rained_on,
     )
     _take_over(ground, last, surfaces)
     edges = _changed(last, ground, surfaces, sides)

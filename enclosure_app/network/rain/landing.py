@@ -63,7 +63,8 @@ def _opens(ground: Ground, runs: Ints, stations: Floats) -> Bools:
     normal = ground.layer.surfaces.faces.normal[runs // 2]
     probes = ground.start[runs] + ground.heading[runs] * stations[:, None] + normal * _CLEAR
     beyond = probes + normal * ground.tolerances.lap_reach
-    opens: Bools = ground.is_outside(probes) & ~ground.layer.surfaces.crossed(probes, beyond)
+    lands = ground.rained_on or ground.is_outside
+    opens: Bools = lands(probes) & ~ground.layer.surfaces.crossed(probes, beyond)
     return opens
 
 

@@ -7,7 +7,7 @@ each run and shared by all drops that pass it.
 """
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from math import dist, inf
 from types import MappingProxyType
@@ -37,7 +37,7 @@ from enclosure_app.network.rain.tracks import (
 from enclosure_app.network.rain.water import Course, Node, Water
 from enclosure_app.network.rain.water_again import Falls, falls_of
 
-__all__ = ["Drip", "Entry", "Pond", "Rain", "find_routes"]
+__all__ = ["Drip", "Entry", "Pond", "Rain", "find_routes", "together"]
 
 _SHORE = 5.0  # mm by which the shores of one pond may differ, seen from its two sides
 _DOWN = -0.5  # an edge whose last stretch falls more steeply than 30 degrees turns down
@@ -70,13 +70,13 @@ class Drip:
 
 @dataclass(frozen=True, slots=True)
 class Rain:
-    """What rain does on the water layer."""
+    """What rain does on the water layer; `work` is what it was found by, for each open air."""
 
     routes: tuple[RainRoute, ...] = ()
     ponds: tuple[Pond, ...] = ()
     drips: tuple[Drip, ...] = ()
     entries: tuple[Entry, ...] = ()
-    work: "Work | None" = field(default=None, repr=False, compare=False)
+    work: tuple["Work", ...] = field(default=(), repr=False, compare=False)
 
 
 def find_routes(  # noqa: PLR0913  the last six are what the layer alone does not tell
@@ -91,6 +91,7 @@ def find_routes(  # noqa: PLR0913  the last six are what the layer alone does no
     walls: Mapping[str, Shape] = MappingProxyType({}),
     cladding: frozenset[str] | None = None,
     openings: frozenset[str] = frozenset(),
+    rained_on: IsOutside | None = None,
 ) -> Rain:
     """Follow every drop that lands on the water layer.
 
@@ -108,8 +109,12 @@ def find_routes(  # noqa: PLR0913  the last six are what the layer alone does no
             elsewhere it lands where the sky is seen within `tolerances.driving_angle`. None:
             it lands on all of the outer face.
         openings: windows and doors, which leak on to what is right below them.
+        rained_on: tells for points (n, 2) whether drops that land there are followed. None:
+            all on the outer side are.
     """
-    ground = Ground(surfaces_of(shapes, frame), frame, tolerances, is_outside, over, glued)
+    ground = Ground(
+        surfaces_of(shapes, frame), frame, tolerances, is_outside, over, glued, rained_on
+    )
     water = Water(ground, drains)
     others = surfaces_of(walls)
     if not len(ground.start):
@@ -172,7 +177,21 @@ def rain_of(work: Work, last: Work | None = None, unsure: Floats | None = None) 
         _ponds(courses, routes),
         _drips(work),
         tuple(entries),
-        replace(work, tracks=tracks, outside=outside),
+        (replace(work, tracks=tracks, outside=outside),),
+    )
+
+
+def together(rains: Sequence[Rain]) -> Rain:
+    """Return what rain does in several airs, each pond and each drip once."""
+    if len(rains) == 1:
+        return rains[0]
+    every = [drip for rain in rains for drip in rain.drips]
+    return Rain(
+        tuple(dict.fromkeys(route for rain in rains for route in rain.routes)),
+        _each_once(pond for rain in rains for pond in rain.ponds),
+        tuple({(drip.point, drip.piece): drip for drip in reversed(every)}.values())[::-1],
+        tuple(entry for rain in rains for entry in rain.entries),
+        tuple(work for rain in rains for work in rain.work),
     )
 
 
@@ -232,13 +251,19 @@ def _entry(course: Course, is_outside: IsOutside, route: RainRoute) -> Entry:
 
 def _ponds(courses: list[Course], routes: list[RainRoute]) -> tuple[Pond, ...]:
     """Return the water that stands outside, each pond once."""
+    return _each_once(
+        course.pond
+        for course, route in zip(courses, routes, strict=True)
+        if course.pond is not None and route.end is RouteEnd.STANDS
+    )
+
+
+def _each_once(ponds: Iterable[Pond]) -> tuple[Pond, ...]:
     found: dict[frozenset[str], list[Pond]] = defaultdict(list)
-    for course, route in zip(courses, routes, strict=True):
-        pond = course.pond
-        if pond is not None and route.end is RouteEnd.STANDS:
-            known = found[frozenset(pond.pieces)]
-            if not any(_same(pond, other) for other in known):
-                known.append(pond)
+    for pond in ponds:
+        known = found[frozenset(pond.pieces)]
+        if not any(_same(pond, other) for other in known):
+            known.append(pond)
     return tuple(pond for known in found.values() for pond in known)
 
 

@@ -65,7 +65,8 @@ class Ground:
     """The layer's faces as a drop sees them.
 
     `over` names the outer piece of a pair (in sorted order); `glued` are the tapes, beads and
-    coatings that water runs over, since nothing gets in behind them.
+    coatings that water runs over, since nothing gets in behind them. `rained_on` tells for points
+    whether rain that lands there is to be followed; None: everywhere outside.
     """
 
     layer: LayerSurfaces
@@ -74,6 +75,7 @@ class Ground:
     is_outside: IsOutside
     over: Mapping[tuple[str, str], str]
     glued: frozenset[str] = frozenset()
+    rained_on: IsOutside | None = None
 
     @cached_property
     def start(self) -> Floats:

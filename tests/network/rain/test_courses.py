@@ -74,7 +74,7 @@ def test_a_way_on_which_nothing_changed_is_the_very_same() -> None:
 @given(CASES)
 def test_ways_after_a_move_are_told_as_anew(made: Case) -> None:
     _, fresh = grounds(made)
-    work, whole = made.last.rain.work, made.whole.rain.work
+    work, whole = made.last.rain.work[0], made.whole.rain.work[0]
     if len(work.water.ground.start) != len(fresh.start):
         return
     nodes = set(work.water.steps) | set(whole.water.steps)

@@ -38,7 +38,7 @@ def test_it_is_the_same_as_made_anew(made: Case) -> None:
 def test_what_lies_beside_other_edges_stays_the_same_object(made: Case) -> None:
     assume(made.shapes)
     again, _ = grounds(made, unsure=np.zeros((0, 2, 2)))
-    last = made.last.rain.work.water.ground
+    last = made.last.rain.work[0].water.ground
     assume(last.over == again.ground.over)
     near = set(again.edges.tolist())
     for edge, flanks in last.flanks.items():

@@ -6,6 +6,7 @@ from hypothesis import assume, given
 from enclosure_app.model.product import Control
 from enclosure_app.network.network import hides, over_whom
 from enclosure_app.network.rain.ground_again import Sides
+from enclosure_app.network.rain.rain import together
 from enclosure_app.network.rain.rain_again import Pieces, rain_again
 from tests.network.moving import CASES, EVERYWHERE, Case
 from tests.network.random_layers import profile
@@ -21,11 +22,16 @@ def test_routes_ponds_drips_and_entries_are_the_same(made: Case) -> None:
         name: section.by_name[name].shape for name in made.names
         if hides(section, section.by_name[name])
     }  # fmt: skip
-    sides = Sides(water.is_outside, EVERYWHERE, over_whom(water))
-    again = rain_again(made.last.rain.work, Pieces(made.shapes, walls), sides)
-    if again is None:
-        faces = [each.rain.work.water.ground.start for each in (made.last, made.whole)]
-        assert len(faces[0]) != len(faces[1])
-        return
-    assert again == made.whole.rain
-    assert np.array_equal(again.work.outside, made.whole.rain.work.outside)
+    works = made.last.rain.work, made.whole.rain.work
+    assume(len(works[0]) == len(works[1]))
+    told = []
+    for last, whole, air in zip(*works, water.airs, strict=True):
+        lands = air.is_first_to_hold if air.before else None
+        sides = Sides(air.holds, EVERYWHERE, over_whom(water), lands)
+        again = rain_again(last, Pieces(made.shapes, walls), sides)
+        if again is None:
+            assert len(last.water.ground.start) != len(whole.water.ground.start)
+            return
+        told.append(again)
+        assert np.array_equal(again.work[0].outside, whole.outside)
+    assert together(told) == made.whole.rain

@@ -83,7 +83,7 @@ def by_walking(water: Water, landed: list[Spot]) -> set[Spot]:
 @given(CASES)
 def test_heads_are_told_as_by_walking_and_lowest_first(made: Case) -> None:
     assume(made.whole.rain and made.whole.rain.work)
-    work = made.whole.rain.work
+    work = made.whole.rain.work[0]
     landings = zip(work.landings.run.tolist(), work.landings.station.tolist(), strict=True)
     found = heads(work.water, work.flow, work.landings)
     assert set(found) == by_walking(work.water, [Spot(*each) for each in landings])
@@ -95,7 +95,7 @@ def test_heads_are_told_as_by_walking_and_lowest_first(made: Case) -> None:
 @given(CASES)
 def test_landings_that_are_not_asked_again_are_kept(made: Case) -> None:
     again, _ = grounds(made)
-    water = Water(again.ground, made.last.rain.work.water.drains)
+    water = Water(again.ground, made.last.rain.work[0].water.drains)
     runs = [0, 2, 4]
     landed = {run: (Spot(run, 0.0),) for run in runs if water.ground.wets[run]}
     flow = flow_of(water, landed)

@@ -11,8 +11,8 @@ from tests.network.random_layers import profile
 
 def waters(made: Case) -> tuple[WaterAgain, Water]:
     again, _ = grounds(made)
-    work = made.last.rain.work
-    return water_again(work.water, work.falls, again), made.whole.rain.work.water
+    work = made.last.rain.work[0]
+    return water_again(work.water, work.falls, again), made.whole.rain.work[0].water
 
 
 @profile(12)
@@ -29,7 +29,7 @@ def test_drops_leave_edges_and_go_on_as_on_a_ground_made_anew(made: Case) -> Non
 @given(CASES)
 def test_every_node_that_changed_is_told(made: Case) -> None:
     again, fresh = waters(made)
-    last = made.last.rain.work.water
+    last = made.last.rain.work[0].water
     for node, step in last.steps.items():
         if node not in again.changed:
             assert fresh.step(node) == step
@@ -39,7 +39,7 @@ def test_every_node_that_changed_is_told(made: Case) -> None:
 @profile(8)
 @given(CASES)
 def test_a_fall_is_told_from_its_edge_to_where_it_ends(made: Case) -> None:
-    water = made.last.rain.work.water if made.last.rain and made.last.rain.work else None
+    water = made.last.rain.work[0].water if made.last.rain and made.last.rain.work else None
     if water is None:
         return
     falls = falls_of(water.ground, water.offs)
