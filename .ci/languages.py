@@ -205,7 +205,7 @@ def _of_rules() -> Iterator[tuple[str, str, str]]:
 def _of_readers() -> Iterator[tuple[str, str, str]]:
     notes = import_module("enclosure_app.files.dxf.notes")
     tally = import_module("enclosure_app.files.dxf.tally")
-    units = import_module("enclosure_app.files.units.units")
+    units = import_module("enclosure_app.files.units.written")
     lines = import_module("enclosure_app.model.edits.lines")
     sections = import_module("enclosure_app.model.edits.sections")
     texts = [*notes._FOUND.values(), *(words for _, words in notes._REMARKS)]  # noqa: SLF001

@@ -17,8 +17,8 @@ from enclosure_app.files.framing.sections import Material, sections_of
 from enclosure_app.files.maps.guesses import mark_of
 from enclosure_app.files.maps.layer_map import LayerMap
 from enclosure_app.files.maps.meaning import Meaning, layers_named
-from enclosure_app.files.units.evidence import evidence_of
-from enclosure_app.files.units.units import HEADER, judge_units, told_units
+from enclosure_app.files.units.gathering import evidence_of
+from enclosure_app.files.units.judging import HEADER, judge_units, told_units
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.place import Points

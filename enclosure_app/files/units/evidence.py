@@ -1,91 +1,73 @@
-"""Gathers what a drawing shows of its units."""
+"""What a drawing shows of its units, and whether it is usual so in one of them.
 
-from collections.abc import Iterable, Sequence
-from pathlib import Path
+Text heights: details are plotted at 1:1 to 1:50 with letters some 1.8 to 5 mm high (ISO 3098-1
+gives 1.8, 2.5, 3.5 and 5 mm; the range of scales is common practice, no source). Sections are
+between 0.3 m and 60 m across (common practice, no source).
+"""
 
-from enclosure_app.files.dxf.document import Document
-from enclosure_app.files.dxf.raw import Raw, RawDimension, RawPath, RawText
-from enclosure_app.files.maps.meaning import Meaning
-from enclosure_app.files.units.units import Evidence
-from enclosure_app.geometry.outlines.outline import mean_thickness
-from enclosure_app.model.layer import Role
-from enclosure_app.model.place import Point, Points
-from enclosure_app.model.product import Kind, Product
+from dataclasses import dataclass
 
-MEASURED = 200  # outlines are enough to judge thicknesses by
+import numpy as np
 
+from enclosure_app.files.dxf.raw import RawDimension
+from enclosure_app.model.drawing import Units
 
-def evidence_of(
-    path: Path, document: Document, items: Iterable[Raw], meaning: Meaning
-) -> Evidence:
-    """Return what a drawing shows of its units."""
-    dimensions: list[RawDimension] = []
-    heights: list[float] = []
-    thicknesses: list[tuple[float, float]] = []
-    box = _Extent()
-    for item in items:
-        if isinstance(item, RawDimension) and item.tag.kind == "DIMENSION":
-            dimensions.append(item)
-        elif isinstance(item, RawText) and item.height > 0:
-            heights.append(item.height)
-        elif isinstance(item, RawPath):
-            row = meaning.row(item.tag)
-            if row is not None and row.role == Role.IGNORE:
-                continue
-            framed = row is not None and row.role == "frame"
-            mapped = row is not None and row.product is not None
-            box.add(item.points, 2 if framed else int(mapped))
-            known = _board(meaning.products[row.product]) if row and row.product else None
-            if known and len(thicknesses) < MEASURED:
-                thicknesses += [(drawn, known) for drawn in _thickness(item)]
-    return Evidence(
-        file=str(path),
-        insunits=document.insunits,
-        metric=None if document.measurement is None else document.measurement == 1,
-        dimensions=tuple(dimensions),
-        heights=tuple(heights),
-        thicknesses=tuple(thicknesses),
-        extent=max(box.sides),
-        high=box.sides[1],
-    )
+ACROSS = (300.0, 60_000.0)  # mm
+ACROSS_SHEET = (50.0, 1_000_000.0)  # mm, where the letters confirm the unit
+LETTERS = (1.5, 260.0)  # mm, as they stand on a detail drawn full size
+SURE_LETTERS = (8.0, 200.0)  # mm, at the usual 1:5 to 1:50
+_ENOUGH = 3  # texts, from which on their height says something
 
 
-def _board(product: Product) -> float | None:
-    """Return the thickness of a product that is drawn as thick as it is, mm: that of boards."""
-    return product.thickness_mm if product.kind is Kind.BOARD else None
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """What a drawing shows of its units; lengths in drawing units.
+
+    `thicknesses` holds pairs of a drawn thickness and the product's in mm. `extent` is the
+    larger side of what was mapped, `high` how high that is. `metric` is $MEASUREMENT, None where
+    absent.
+    """
+
+    file: str
+    insunits: int = 0
+    metric: bool | None = None
+    dimensions: tuple[RawDimension, ...] = ()
+    heights: tuple[float, ...] = ()
+    thicknesses: tuple[tuple[float, float], ...] = ()
+    extent: float = 0.0
+    high: float = 0.0
+
+    def across(self, unit: Units) -> float:
+        """Return how far across it is, mm, if it is drawn in `unit`."""
+        return self.extent * unit.in_mm
+
+    def letters(self, unit: Units) -> float | None:
+        """Return how high its letters are, mm, if it is drawn in `unit`; None of a few only."""
+        if len(self.heights) < _ENOUGH:
+            return None
+        return float(np.median(self.heights)) * unit.in_mm
 
 
-class _Extent:
-    """How wide and high the largest frame is, else what is mapped, else everything."""
-
-    def __init__(self) -> None:
-        self._frame = (0.0, 0.0)
-        self._points: dict[int, list[Point]] = {0: [], 1: []}
-
-    def add(self, points: Points, rank: int) -> None:
-        """Count a path that is linework (0), mapped (1) or a frame (2)."""
-        if rank == 2:
-            self._frame = max(self._frame, _sides(points), key=max)
-        else:
-            self._points[rank].extend(points)
-
-    @property
-    def sides(self) -> tuple[float, float]:
-        """How wide and how high."""
-        found = (self._frame, _sides(self._points[1]), _sides(self._points[0]))
-        return next((sides for sides in found if max(sides) > 0), (0.0, 0.0))
+def is_usual(evidence: Evidence, unit: Units) -> bool:
+    """Whether a section is usual in `unit`; several on one sheet are when their letters are."""
+    if has_odd_letters(evidence, unit):
+        return False
+    across, high = evidence.across(unit), evidence.letters(unit)
+    lettered = high is not None and lies_in(high, SURE_LETTERS)
+    return has_usual_extent(evidence, unit) or (lettered and lies_in(across, ACROSS_SHEET))
 
 
-def _sides(points: Sequence[Point]) -> tuple[float, float]:
-    if not points:
-        return 0.0, 0.0
-    xs, ys = zip(*points, strict=True)
-    return float(max(xs) - min(xs)), float(max(ys) - min(ys))
+def has_usual_extent(evidence: Evidence, unit: Units) -> bool:
+    """Whether it is as large as sections are, if it is drawn in `unit`."""
+    return lies_in(evidence.across(unit), ACROSS)
 
 
-def _thickness(path: RawPath) -> list[float]:
-    if path.width > 0:
-        return [path.width]
-    if not (path.closed or path.filled) or len(path.points) < 3:
-        return []
-    return [mean_thickness(path.points)[1]]
+def has_odd_letters(evidence: Evidence, unit: Units) -> bool:
+    """Whether its letters would be too low to be read in `unit`, or as high as doors."""
+    high = evidence.letters(unit)
+    return high is not None and not lies_in(high, LETTERS)
+
+
+def lies_in(length: float, bounds: tuple[float, float]) -> bool:
+    """Whether a length lies between the least and the most of what is usual."""
+    return bounds[0] <= length <= bounds[1]

@@ -7,7 +7,9 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 
 from enclosure_app.drawing.lengths import format_length
-from enclosure_app.files.units.units import Evidence, UnitsError, called, likely_units
+from enclosure_app.files.units.evidence import Evidence
+from enclosure_app.files.units.judging import UnitsError, likely_units
+from enclosure_app.files.units.written import called
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits.rescaling import correct_units

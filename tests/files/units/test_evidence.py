@@ -1,70 +1,47 @@
-"""What is gathered from a drawing to judge its units by."""
+"""What is usual for a section, in each of the units it may be drawn in."""
 
-from pathlib import Path
+import pytest
 
-import ezdxf
-
-from enclosure_app.files.dxf.content import content
-from enclosure_app.files.dxf.document import open_document
-from enclosure_app.files.maps.catalogue import load_products
-from enclosure_app.files.maps.layer_map import LayerMap, LayerRow
-from enclosure_app.files.maps.meaning import Meaning
-from enclosure_app.files.units.evidence import evidence_of
-from enclosure_app.files.units.units import Evidence
-
-ROWS = (
-    LayerRow("SHEET", product="housewrap"),
-    LayerRow("BOARD", product="osb"),
-    LayerRow("CROP", role="frame"),
+from enclosure_app.files.units.evidence import (
+    Evidence,
+    has_odd_letters,
+    has_usual_extent,
+    is_usual,
+    lies_in,
 )
+from enclosure_app.model.drawing import Units
 
 
-def gathered(document: ezdxf.document.Drawing, folder: Path) -> Evidence:
-    path = folder / "a.dxf"
-    document.saveas(path)
-    opened = open_document(path)
-    meaning = Meaning(LayerMap(ROWS, load_products()), linework=False)
-    return evidence_of(path, opened, content(opened, wanted=meaning.wanted).items, meaning)
+def test_how_large_a_drawing_is_depends_on_its_unit() -> None:
+    drawn = Evidence("a.dxf", extent=96.0, heights=(3.0, 1.0, 2.0))
+    assert drawn.across(Units.IN) == pytest.approx(2438.4)
+    assert drawn.letters(Units.IN) == pytest.approx(50.8)  # the middle one
+    assert Evidence("a.dxf", heights=(3.0, 2.0)).letters(Units.IN) is None  # too few to say
 
 
-def test_everything_that_tells_of_units_is_gathered(tmp_path: Path) -> None:
-    document = ezdxf.new("R2010")
-    document.header["$INSUNITS"] = 1
-    document.header["$MEASUREMENT"] = 0
-    space = document.modelspace()
-    space.add_line((0, 0), (0, 96), dxfattribs={"layer": "SHEET"})
-    space.add_lwpolyline(
-        [(2, 0), (2.4375, 0), (2.4375, 96), (2, 96)], close=True, dxfattribs={"layer": "BOARD"}
-    )
-    space.add_text("tape", dxfattribs={"height": 3})
-    space.add_linear_dim(base=(0, -9), p1=(0, 0), p2=(64, 0), text="5'-4\"").render()
-    found = gathered(document, tmp_path)
-    assert (found.insunits, found.metric) == (1, False)
-    assert found.heights == (3,)
-    assert [(d.measured, d.text) for d in found.dimensions] == [(64, "5'-4\"")]
-    ((drawn, known),) = found.thicknesses
-    assert (round(drawn, 4), known) == (0.4375, load_products()["osb"].thickness_mm)
-    assert found.extent == 96
+@pytest.mark.parametrize(
+    ("unit", "usual"), [(Units.IN, True), (Units.MM, False), (Units.M, False), (Units.FT, True)]
+)
+def test_a_section_is_between_a_foot_and_a_house_across(unit: Units, usual: bool) -> None:
+    drawn = Evidence("a.dxf", extent=96.0)
+    assert has_usual_extent(drawn, unit) is usual
+    assert is_usual(drawn, unit) is usual
 
 
-def test_with_frames_the_largest_frame_is_the_extent(tmp_path: Path) -> None:
-    document = ezdxf.new("R2010")
-    space = document.modelspace()
-    for x in (0, 90_000):
-        space.add_line((x, 0), (x, 900), dxfattribs={"layer": "SHEET"})
-        space.add_lwpolyline(
-            [(x, 0), (x + 2000, 0), (x + 2000, 900), (x, 900)],
-            close=True,
-            dxfattribs={"layer": "CROP"},
-        )
-    assert gathered(document, tmp_path).extent == 2000
+def test_several_sections_on_one_sheet_are_usual_if_their_letters_are() -> None:
+    sheet = Evidence("a.dxf", extent=250_000.0, heights=(50.0,) * 3)
+    assert not has_usual_extent(sheet, Units.MM)
+    assert is_usual(sheet, Units.MM)
 
 
-def test_angles_are_no_lengths(tmp_path: Path) -> None:
-    document = ezdxf.new("R2010")
-    space = document.modelspace()
-    space.add_line((0, 0), (0, 900), dxfattribs={"layer": "SHEET"})
-    space.add_angular_dim_2l(
-        base=(5, 5), line1=((0, 0), (9, 0)), line2=((0, 0), (0, 9)), text="250"
-    ).render()
-    assert gathered(document, tmp_path).dimensions == ()
+def test_letters_as_high_as_a_door_are_odd_whatever_the_extent() -> None:
+    drawn = Evidence("a.dxf", extent=2000.0, heights=(25.0,) * 3)
+    assert has_odd_letters(drawn, Units.FT)
+    assert not has_odd_letters(drawn, Units.MM)
+    assert not is_usual(drawn, Units.FT)
+
+
+def test_both_bounds_are_still_usual() -> None:
+    assert lies_in(300.0, (300.0, 500.0))
+    assert lies_in(500.0, (300.0, 500.0))
+    assert not lies_in(500.1, (300.0, 500.0))

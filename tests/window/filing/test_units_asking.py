@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.projects import Wish, read_project
-from enclosure_app.files.units.units import Evidence
+from enclosure_app.files.units.evidence import Evidence
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.edits import add_mark
 from enclosure_app.model.edits.sections import Side

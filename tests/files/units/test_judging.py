@@ -1,7 +1,4 @@
-"""Units are judged by what the drawing shows, and asked for where that is not enough.
-
-The feet-and-inches notations are common practice, no source; 1 in = 25.4 mm exactly (NIST SP 811).
-"""
+"""Units are judged by what the drawing shows, and asked for where that is not enough."""
 
 import pickle
 
@@ -9,44 +6,13 @@ import pytest
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.dxf.raw import RawDimension, Tag
-from enclosure_app.files.units.units import (
-    Evidence,
-    UnitsError,
-    judge_units,
-    length_written,
-    likely_units,
-    told_units,
-)
+from enclosure_app.files.units.evidence import Evidence
+from enclosure_app.files.units.judging import UnitsError, judge_units, likely_units, told_units
 from enclosure_app.model.drawing import NoteLevel, Units
 
 
 def dimension(measured: float, text: str, factor: float = 1.0) -> RawDimension:
     return RawDimension(Tag("DIMENSION", "1", "DIM"), measured, text, (0, 0), factor)
-
-
-@pytest.mark.parametrize(
-    ("text", "number", "unit"),
-    [
-        ("5'-4\"", 64, Units.IN),
-        ("5'", 60, Units.IN),
-        ("5'-4 1/2\"", 64.5, Units.IN),
-        ("5' - 4½\"", 64.5, Units.IN),
-        ('3 1/2"', 3.5, Units.IN),
-        ('1/2"', 0.5, Units.IN),
-        ("1200", 1200, None),
-        ("1,20", 1.2, None),
-        ("1200 mm", 1200, Units.MM),
-        ("1.2 m", 1.2, Units.M),
-        ("12.5cm", 12.5, Units.CM),
-    ],
-)
-def test_what_a_dimension_writes_is_read(text: str, number: float, unit: Units | None) -> None:
-    assert length_written(text) == (pytest.approx(number), unit)
-
-
-@pytest.mark.parametrize("text", ["", "varies", "EQ", "3 @ 400", "see A/5", "'"])
-def test_words_are_no_lengths(text: str) -> None:
-    assert length_written(text) is None
 
 
 @pytest.mark.parametrize(
