@@ -8,7 +8,7 @@ from pathlib import Path
 from enclosure_app.files.atomic import write_atomically
 from enclosure_app.reports.tables.table import Table, Value
 
-_TAKEN_FOR_A_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+_TAKEN_FOR_A_FORMULA = ("=", "+", "-", "@", "＝", "＋", "－", "＠", "\t", "\r", "\n")
 
 
 def write_csv(path: Path, table: Table) -> None:

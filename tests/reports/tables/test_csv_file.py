@@ -42,7 +42,7 @@ def test_it_begins_with_the_mark_and_its_lines_end_as_the_standard_says() -> Non
 @pytest.mark.parametrize(
     ("value", "cell"),
     [
-        ("=1+1", "'=1+1"), ("- it stands", "'- it stands"), ("@x", "'@x"), ("plain", "plain"),
+        ("=1+1", "'=1+1"), ("\n=1+1", "'\n=1+1"), ("＝1+1", "'＝1+1"), ("- it stands", "'- it stands"), ("@x", "'@x"), ("plain", "plain"),
         (-12.5, "-12.5"), (3, "3"), (1234567.25, "1234567.25"), (0.0625, "0.0625"), (None, ""),
         (datetime(2026, 3, 2, 8, 15, tzinfo=UTC), "2026-03-02 08:15"),
     ],
