@@ -1,6 +1,8 @@
 """The site lists of the samples: every joint on a trace is looked at, in words, under its own key."""
 
 from collections.abc import Iterator
+from itertools import combinations
+from math import dist
 
 import pytest
 
@@ -20,9 +22,13 @@ SAMPLES = [
     ("pipe-through-wall-faulty.dxf", FIRST),
     ("wall-base.dxf", FIRST),
     ("floor-line-faulty.dxf", FIRST),
+    ("eave-overhang.dxf", FIRST),
+    ("balcony-ledger.dxf", FIRST),
     ("eave-flush.dxf", SECOND),
     ("parapet-faulty.dxf", SECOND),
     ("roof-to-wall.dxf", SECOND),
+    ("rake.dxf", SECOND),
+    ("ridge.dxf", SECOND),
 ]
 
 
@@ -67,3 +73,40 @@ def test_every_item_has_a_key_of_its_own_and_whole_sentences(file: str, layers: 
             texts = [place.title, *(q.text for q in place.questions), *place.cautions]
             assert not any("{" in text or "  " in text for text in texts)
             assert place.title[0].isupper()
+
+
+@pytest.mark.parametrize(("file", "layers"), SAMPLES)
+def test_no_strip_is_asked_about_twice(file: str, layers: str) -> None:
+    """One sheet is pressed down once at a place, whatever lies below it there."""
+    for result in sections(file, layers):
+        pressed = [
+            (place.pieces[0], place.at)
+            for place in site_list(result, LIMITS).places
+            if place.key.startswith("lap:")
+            and any(question.name == "pressed-down" for question in place.questions)
+        ]
+        for (one, here), (other, there) in combinations(pressed, 2):
+            assert one != other or dist(here, there) > 50.0
+
+
+PARAPET = {
+    "seam": "single-ply roof membrane",
+    "held-below": "coping",
+    "fall": "coping",
+}
+
+
+def test_a_parapet_is_asked_for_what_a_roofer_and_a_plumber_do_there() -> None:
+    (result,) = sections("parapet-faulty.dxf", SECOND)
+    asked = {
+        (question.name, place.title)
+        for place in site_list(result, LIMITS).places
+        for question in place.questions
+    }
+    for name, what in PARAPET.items():
+        titles = [title.lower() for each, title in asked if each == name]
+        assert titles
+        assert all(what in title for title in titles), titles
+    assert not any(
+        "studs" in q.text for p in site_list(result, LIMITS).places for q in p.questions
+    )

@@ -64,10 +64,17 @@ def _laps_beside(section: Drawn, layer: LayerResult) -> list[Joint]:
     metal = [
         joint
         for joint in layer.joints
-        if {joint.a, joint.b} & followed
-        and any(section.product(name).kind in METAL for name in (joint.a, joint.b))
+        if {joint.a, joint.b} & followed and _is_metal_on_sheet(section, joint)
     ]
     return [j for j in dict.fromkeys((*walked, *metal)) if j.kind is JointKind.LAP]
+
+
+def _is_metal_on_sheet(section: Drawn, joint: Joint) -> bool:
+    """Whether metal laps with what sheds water beside it; on boards it is only nailed."""
+    products = [section.product(name) for name in (joint.a, joint.b)]
+    metal = [each.kind in METAL for each in products]
+    sheet = [each.bond is not Bond.RIGID or each.kind in METAL for each in products]
+    return any(metal) and all(sheet)
 
 
 def _lap(section: Drawn, control: Control, joint: Joint, asked: list[ask.Question]) -> SitePlace:

@@ -56,7 +56,8 @@ class Head(QWidget):
         self.progress.setText(words)
         self.progress.setAccessibleName(words)
         left = len(walked.left)
-        self.still.setText(self.tr("{} left").format(left) if left else self.tr("all done"))
+        done = self.tr("all done") if walked.stops else ""
+        self.still.setText(self.tr("{} left").format(left) if left else done)
         self.overview.show_round(walked, which, key)
         for each, button in self.filters.items():
             button.setText(f"{self._words(each)} ({len(walked.shown(each))})")

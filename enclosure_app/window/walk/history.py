@@ -70,8 +70,8 @@ def _line(said: Said, asked: Mapping[str, Question]) -> str:
 def _what(said: Said) -> str:
     if isinstance(said, Decision):
         return state_word(said.state)
-    looked = isinstance(said, SiteCheck) and said.seen is not Seen.NOT_LOOKED_AT
-    return seen_word(said.seen) if looked else ""
+    seen = said.seen if isinstance(said, SiteCheck) else Seen.NOT_LOOKED_AT
+    return "" if seen is Seen.NOT_LOOKED_AT else seen_word(seen)
 
 
 def say(text: str) -> str:

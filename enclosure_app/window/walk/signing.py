@@ -59,6 +59,8 @@ class SignPage(QWidget):
         self.limits.setText(say(LIMITS))
         if not self.who.text():
             self.who.setText(who)
+        for part in (self.who, self.remark, self.day, self.sign):
+            part.setVisible(not self._empty)  # where nothing was looked at nothing is signed
         self._check()
 
     def _state_of(self, walked: Round) -> str:

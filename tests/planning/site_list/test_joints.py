@@ -1,6 +1,7 @@
 """Laps, tapes, beads and butts on the site list: which sheet over which, how wide, how bonded."""
 
 from enclosure_app.checker import check_section
+from enclosure_app.model.product import Control
 from enclosure_app.model.section import Section
 from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.planning.site_list.places import SitePlace
@@ -150,3 +151,28 @@ def test_what_only_touches_is_told_to_be_closed_not_to_be_warm() -> None:
 def test_along_a_rake_the_metal_lies_over_the_sheet_as_drawn() -> None:
     order = question(rake(metal_over=True), "lap:D.face+U.face", "lap-order")
     assert order.text == "Does drip edge lie over roof underlayment, as drawn?"
+
+
+def test_metal_nailed_on_boards_is_no_lap() -> None:
+    drawn = section(
+        box("deck", "sealed-sheathing", (-400, -12), (500, 0)),
+        run("D", "drip-edge", (-300, 2), (-406, 2), (-406, -80), (-416, -92)),
+        outside=[(-100, 300)],
+        inside=[(-100, -300)],
+    )
+    keys = [each.key for each in site_list(check_section(drawn, US), US).places]
+    assert "metal:D" in keys
+    assert not any(key.startswith("lap:") for key in keys)
+
+
+def test_metal_beside_the_trace_is_looked_at_where_it_laps_the_sheets_on_it() -> None:
+    drawn = section(
+        run("low", OPEN, (0, -500), (0, 150)),
+        run("F", "base-flashing", (-3, 120), (-3, 0), (-70, -8), (-78, -30)),
+        run("up", OPEN, (-6, 20), (-6, 500)),
+    )
+    result = check_section(drawn, US)
+    assert "F" not in result.layers[Control.WATER].pieces
+    pairs = [set(p.pieces) for p in site_list(result, US).places if p.key.startswith("lap:")]
+    assert {"F", "up"} in pairs
+    assert {"F", "low"} in pairs

@@ -1,5 +1,7 @@
 """The head of the walk: where one is, how far, and which stops are walked."""
 
+from dataclasses import replace
+
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
@@ -63,3 +65,10 @@ def test_on_a_narrow_page_the_stops_have_a_row_of_their_own(qtbot: QtBot) -> Non
     head.resize(800, 160)
     qtbot.waitUntil(lambda: first.y() > head.overview.y())
     qtbot.waitUntil(lambda: head.overview.width() > 700)
+
+
+def test_where_there_is_nothing_to_look_at_nothing_is_done(qtbot: QtBot) -> None:
+    head = Head()
+    qtbot.addWidget(head)
+    head.show_round(replace(eave_round(), stops=()), Which.EVERYTHING, ("", 0, 0))
+    assert head.still.text() == ""
