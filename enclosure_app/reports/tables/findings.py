@@ -12,13 +12,15 @@ from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.reports.photograph_names import file_names
+from enclosure_app.reports.tables.sayings import said_cells, said_columns
 from enclosure_app.reports.tables.table import (
     Column,
     Table,
     Value,
     length,
     length_column,
-    moment_value,
+    place_cells,
+    place_columns,
 )
 
 Photographs = Mapping[str, Photograph]
@@ -60,13 +62,8 @@ def _columns(units: Units) -> tuple[Column, ...]:
         length_column(say("Required"), units),
         Column(say("What to do"), 60),
         Column(say("Figure from"), 30),
-        Column(say("Verdict"), 14),
-        Column(say("By whom"), 16),
-        Column(say("When (UTC)"), 17),
-        Column(say("Remark"), 40),
-        Column(say("Photographs"), 30),
-        length_column("x", units),
-        length_column("y", units),
+        *said_columns(say("Verdict")),
+        *place_columns(units),
         Column(say("Drawing"), 24),
         Column(say("Key"), 40),
     )
@@ -78,7 +75,7 @@ def _section(
     file = PurePath(result.drawing.file).name
     for number, finding in enumerate(section.findings, 1):
         decided = _decided(section.decisions.get(finding.key), names)
-        where = (length(finding.at[0], units), length(finding.at[1], units), file, finding.key)
+        where = (*place_cells(finding.at, units), file, finding.key)
         yield (number, section.section.name, *_found(finding, units), *decided, *where)
     for decision in section.no_longer_found:
         told = (say("no longer found"), None, None, gone_line(decision), None, None, None, None)
@@ -100,14 +97,5 @@ def _found(finding: Finding, units: Units) -> tuple[Value, ...]:
 
 
 def _decided(decision: Decision | None, names: Mapping[str, str]) -> tuple[Value, ...]:
-    if decision is None:
-        return state_word(State.OPEN), None, None, None, None
-    shown = ", ".join(names.get(key, key) for key in decision.photographs)
-    when = moment_value(decision.when)
-    return (
-        state_word(decision.state),
-        decision.who or None,
-        when,
-        decision.remark or None,
-        shown or None,
-    )
+    state = State.OPEN if decision is None else decision.state
+    return said_cells(state_word(state), decision, names)

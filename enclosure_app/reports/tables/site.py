@@ -12,13 +12,15 @@ from enclosure_app.planning.site_list.listing import SiteList
 from enclosure_app.planning.site_list.places import SitePlace
 from enclosure_app.planning.site_list.questions import LIMITS, Question
 from enclosure_app.reports.photograph_names import file_names
+from enclosure_app.reports.tables.sayings import said_cells, said_columns
 from enclosure_app.reports.tables.table import (
     Column,
     Table,
     Value,
     length,
     length_column,
-    moment_value,
+    place_cells,
+    place_columns,
 )
 
 
@@ -49,15 +51,10 @@ def _columns(units: Units) -> tuple[Column, ...]:
         Column(say("Why"), 60),
         length_column(say("As drawn"), units),
         length_column(say("At least"), units),
-        Column(say("Seen"), 18),
-        Column(say("By whom"), 16),
-        Column(say("When (UTC)"), 17),
-        Column(say("Remark"), 40),
-        Column(say("Photographs"), 30),
+        *said_columns(say("Seen")),
         Column(say("Beware"), 50),
         Column(say("Source"), 30),
-        length_column("x", units),
-        length_column("y", units),
+        *place_columns(units),
         Column(say("Key"), 40),
     )
 
@@ -82,17 +79,13 @@ def _asked(place: SitePlace, question: Question, units: Units) -> tuple[Value, .
 
 
 def _seen(check: SiteCheck | None, names: Mapping[str, str]) -> tuple[Value, ...]:
-    if check is None:
-        return say(Seen.NOT_LOOKED_AT.value), None, None, None, None
-    shown = ", ".join(names.get(key, key) for key in check.photographs)
-    when = moment_value(check.when)
-    return say(check.seen.value), check.who or None, when, check.remark or None, shown or None
+    seen = Seen.NOT_LOOKED_AT if check is None else check.seen
+    return said_cells(say(seen.value), check, names)
 
 
 def _rest(place: SitePlace, question: Question, units: Units) -> tuple[Value, ...]:
     cautions = " ".join(place.cautions) or None
-    x, y = (length(value, units) for value in place.at)
-    return cautions, question.source, x, y
+    return cautions, question.source, *place_cells(place.at, units)
 
 
 def limits_of_the_list() -> str:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.place import Point
 from enclosure_app.model.said.moment import instant
 
 Value = str | float | int | datetime | None
@@ -39,6 +40,16 @@ def length_column(head: str, units: Units) -> Column:
 def length(mm: float | None, units: Units) -> float | None:
     """Return a length in units, to what a drawing in these can be read to."""
     return None if mm is None else round(mm / units.in_mm, _DECIMALS[units]) + 0.0
+
+
+def place_columns(units: Units) -> tuple[Column, Column]:
+    """Return the columns of a place in the drawing."""
+    return length_column("x", units), length_column("y", units)
+
+
+def place_cells(at: Point, units: Units) -> tuple[Value, ...]:
+    """Return a place, in mm, as the cells for these columns."""
+    return tuple(length(mm, units) for mm in at)
 
 
 def moment_value(when: str) -> Value:
