@@ -4829,8 +4829,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
-   <source>A fold at the edge is a funnel for water. Cut it open, press it down, patch it.</source>
-   <translation>Eine Falte am Rand ist ein Trichter für Wasser. Aufschneiden, andrücken, überkleben.</translation>
+   <source>A fold at the edge is a funnel for water and air. Cut it open, press it down, patch it.</source>
+   <translation>Eine Falte am Rand ist ein Trichter für Wasser und Luft. Aufschneiden, andrücken, überkleben.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/model/edits/sections.py" />
@@ -6026,6 +6026,11 @@
    <location filename="../../enclosure_app/planning/site_list/folds.py" />
    <source>Fold of {sheet}</source>
    <translation>Knick: {sheet}</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/planning/site_list/folds.py" />
+   <source>Fold {number} of {sheet}, from below</source>
+   <translation>Knick {number} von unten: {sheet}</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/stops_short.py" />
@@ -7569,6 +7574,11 @@
    <translation>Blatt</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/pdf/report.py" />
+   <source>Sheet {sheet}: {section}</source>
+   <translation>Blatt {sheet}: {section}</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <source>Sheets</source>
    <translation>Blätter</translation>
@@ -8700,8 +8710,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/planning/site_list/questions.py" />
-   <source>Where two lengths meet, does the upper one lap over the lower one?</source>
-   <translation>Wo zwei Längen zusammentreffen: Überlappt die obere die untere?</translation>
+   <source>Where two lengths meet, do they lap, the upper one over the lower one?</source>
+   <translation>Wo zwei Längen zusammentreffen: Überlappen sie sich, die obere über der unteren?</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/words/trade.py" />

@@ -23,8 +23,9 @@ def folds(section: Drawn) -> Iterator[SitePlace]:
     for name, controls in _followed(section).items():
         piece = section.result.section.by_name[name]
         if section.product(name).kind in _SHEETS and isinstance(piece.shape, Line):
-            for number, at in enumerate(_fold_places(section, piece.shape), 1):
-                yield _fold(section, name, (controls, number), at)
+            places = _fold_places(section, piece.shape)
+            for number, at in enumerate(places, 1):
+                yield _fold(section, name, (controls, number, len(places)), at)
 
 
 def _followed(section: Drawn) -> dict[str, tuple[Control, ...]]:
@@ -36,12 +37,18 @@ def _followed(section: Drawn) -> dict[str, tuple[Control, ...]]:
     return found
 
 
-def _fold(section: Drawn, name: str, of: tuple[tuple[Control, ...], int], at: Point) -> SitePlace:
-    controls, number = of
+def _fold(
+    section: Drawn, name: str, of: tuple[tuple[Control, ...], int, int], at: Point
+) -> SitePlace:
+    controls, number, count = of
+    sheet = section.words(name)
+    told = say("Fold of {sheet}", sheet=sheet)
+    if count > 1:
+        told = say("Fold {number} of {sheet}, from below", number=number, sheet=sheet)
     asked = _COAT if section.product(name).bond is Bond.FLUID else _of_sheet(controls)
     return SitePlace(
         key=f"fold:{name}.{number}",
-        title=title(say("Fold of {sheet}", sheet=section.words(name))),
+        title=title(told),
         controls=controls,
         pieces=(name,),
         at=at,

@@ -62,7 +62,9 @@ PRESSED = Question(
 FLAT_EDGE = Question(
     "flat-edge",
     later("Does the edge lie flat, with no wrinkle and no fishmouth that leads in?"),
-    later("A fold at the edge is a funnel for water. Cut it open, press it down, patch it."),
+    later(
+        "A fold at the edge is a funnel for water and air. Cut it open, press it down, patch it."
+    ),
 )
 LAP_WIDTH = Question(
     "lap-width",
@@ -104,7 +106,7 @@ CENTRED = Question(
 )
 TAPE_ENDS = Question(
     "tape-ends",
-    later("Where two lengths meet, does the upper one lap over the lower one?"),
+    later("Where two lengths meet, do they lap, the upper one over the lower one?"),
     later("An end that faces up catches the water that runs down the wall."),
 )
 BACKING = Question(

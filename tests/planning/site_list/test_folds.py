@@ -75,3 +75,12 @@ def test_a_tape_that_is_turned_into_an_opening_is_folded_too() -> None:
         box("w", "window-frame", (0, 3), (58, 500)),
     )
     assert "fold:t.1" in dict(places(made))
+
+
+def test_several_folds_of_a_sheet_are_told_apart() -> None:
+    made = of(OPEN, (0, -500), (0, 0), (200, 0), (200, 500))
+    titles = [place.title for place in folds(drawn(check_section(made, US), US))]
+    name = "self-adhered sheet"
+    assert titles == [f"Fold {n} of {name}, from below" for n in (1, 2)]
+    (only,) = folds(drawn(check_section(of(OPEN, (-500, 0), (0, 0), (0, 500)), US), US))
+    assert only.title == f"Fold of {name}"
