@@ -82,10 +82,11 @@ def compose_cover(pages: Sequence[Page], job: SheetJob, theme: Theme) -> tuple[C
         column = box.right - max(box.width * _COLUMN, _LEAST)
         right = box.right if covers else column - _GUTTER
         room = Box(box.left, box.bottom, right, box.top - _HEADING)
+        more, links, listed = _list_marks(listed, room, theme)
+        marks += more
         if not covers:
             marks += _sums(entries, Box(column, box.bottom, box.right, room.top), theme)
-        more, links, listed = _list_marks(listed, room, theme)
-        covers.append(Cover(*size, (*marks, *more), links))
+        covers.append(Cover(*size, tuple(marks), links))
     return tuple(covers)
 
 

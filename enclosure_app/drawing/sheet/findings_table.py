@@ -177,10 +177,13 @@ def _gone_marks(
 
 
 def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Iterator[Mark]:
-    size, step = theme.small, theme.small * LINE
+    """Yield the words of a row in the order in which they are read."""
+    size = theme.small
     y = top - size
-    yield Label(row.figures[0], (right - _FIGURE, y), size, theme.ink, Anchor.END, bold=True)
-    yield Label(row.figures[1], (right, y), size, theme.ink, Anchor.END)
+    figures = (
+        Label(row.figures[0], (right - _FIGURE, y), size, theme.ink, Anchor.END, bold=True),
+        Label(row.figures[1], (right, y), size, theme.ink, Anchor.END),
+    )
     blocks = (
         (row.title, theme.ink, True),
         (row.message, theme.ink, False),
@@ -190,7 +193,9 @@ def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Ite
     for lines, colour, bold in blocks:
         for line in lines:
             yield Label(line, (left, y), size, colour, bold=bold, source=row.finding.key)
-            y -= step
+            y -= size * LINE
+        if lines is row.title:
+            yield from figures
     yield from _verdict_marks(row, left, y - _DECIDED, theme)
 
 

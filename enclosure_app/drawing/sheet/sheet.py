@@ -200,13 +200,15 @@ def _pages(
     foot, table = _column(sheet)
     filled = fill_column(left, table, theme)
     made, placement = _arranged(sheet, findings)
-    drawn = _drawing(sheet, findings, made, placement)
-    marks = [*_paper(sheet), *drawn, *_ribbons(sheet, findings), *foot]
+    # In the order in which it is to be read: what reads a page aloud keeps to the painting order.
+    marks = [*_paper(sheet), *heading_marks(sheet.result, sheet.areas.heading, theme)]
     marks += head_marks(table, theme) if left else no_findings(sheet.result, table, theme)
     marks += filled.marks
     left = left[filled.count :]
     if left:
         marks.append(more_words(len(left), table, theme))
+    marks += _drawing(sheet, findings, made, placement)
+    marks += (*_ribbons(sheet, findings), *foot)
     yield _page(sheet, marks, finding_places(sheet.result, findings, sheet.numbers, placement))
     while left:
         marks, left = _continued(sheet, left)
@@ -236,10 +238,9 @@ def _arranged(sheet: _Sheet, findings: tuple[Finding, ...]) -> tuple[Arrangement
 def _drawing(
     sheet: _Sheet, findings: tuple[Finding, ...], made: Arrangement, placement: Placement
 ) -> Iterator[Mark]:
-    """Yield the heading, the drawing with its flags, its details, and the scale bar."""
+    """Yield the drawing with its flags, its details, and the scale bar."""
     theme, free = sheet.theme, sheet.areas.drawing
     view = View(placement, sheet.units, theme, elsewhere=made.told(sheet.scale, findings))
-    yield from heading_marks(sheet.result, sheet.areas.heading, theme)
     shown = replace(sheet.result, findings=findings)
     yield from picture_marks(sheet.drawing.underlays, shown.section, placement, theme)
     yield from clipped(section_marks(shown, view), free.inset(-LANE))
@@ -287,8 +288,8 @@ def _column(sheet: _Sheet) -> tuple[list[Mark], Box]:
     title = title_height(sheet.titles, column.width, theme)
     caution = column.bottom + title + caution_height(column.width, theme) + 1.0
     legend = caution + legend_height(sheet.result)
-    marks = [*caution_marks(Box(column.left, column.bottom, column.right, caution), theme)]
-    marks += legend_marks(sheet.result, Box(column.left, caution, column.right, legend), theme)
+    marks = [*legend_marks(sheet.result, Box(column.left, caution, column.right, legend), theme)]
+    marks += caution_marks(Box(column.left, column.bottom, column.right, caution), theme)
     return marks, Box(column.left, legend + 4.0, column.right, column.top)
 
 
@@ -298,7 +299,7 @@ def _continued(
     """Return the marks of a sheet full of rows, and the rows that are still left."""
     theme, column = sheet.theme, sheet.areas.column
     foot, table = _column(sheet)
-    marks = [*_paper(sheet), *heading_marks(sheet.result, sheet.areas.heading, theme), *foot]
+    marks = [*_paper(sheet), *heading_marks(sheet.result, sheet.areas.heading, theme)]
     for box in (*table_columns(sheet.areas, column.width), table):
         if not left:
             break
@@ -308,4 +309,4 @@ def _continued(
         left = left[max(filled.count, 1) :]
     if left:
         marks.append(more_words(len(left), table, theme))
-    return marks, left
+    return [*marks, *foot], left

@@ -113,16 +113,17 @@ class NoteWriter:
 
     def _link(self, link: PageLink) -> None:
         target = self._pdf.pages[link.page].obj
-        self._add(
-            Dictionary(
-                Type=Name.Annot,
-                Subtype=Name.Link,
-                Rect=self._rectangle(link.box),
-                Border=Array([0, 0, 0]),
-                Dest=Array([target, Name.Fit]),
-                F=_PRINT,
-            )
+        made = Dictionary(
+            Type=Name.Annot,
+            Subtype=Name.Link,
+            Rect=self._rectangle(link.box),
+            Border=Array([0, 0, 0]),
+            Dest=Array([target, Name.Fit]),
+            F=_PRINT,
         )
+        if link.words:
+            made.Contents = pdf_text(link.words)
+        self._add(made)
 
     def _add(self, annotation: Dictionary) -> Object:
         whole = self._pdf.make_indirect(annotation)

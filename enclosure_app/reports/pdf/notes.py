@@ -63,10 +63,14 @@ class Note:
 
 @dataclass(frozen=True, slots=True)
 class PageLink:
-    """A place on a page, in mm, that leads to another page, counted from 0."""
+    """A place on a page, in mm, that leads to another page, counted from 0.
+
+    `words` say where to, for whoever does not see the page.
+    """
 
     box: Box
     page: int
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)

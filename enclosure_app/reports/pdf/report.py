@@ -92,6 +92,12 @@ def _drawings(pages: Sequence[Page]) -> str:
     )
 
 
+def _where_to(sheets: Sequence[Page], number: int) -> str:
+    """Return where a row of the cover leads, for whoever does not see it."""
+    section = sheets[number].titles.section
+    return say("Sheet {sheet}: {section}", sheet=number + 1, section=section)
+
+
 def _painted(composed: SheetSet, job: SheetJob, theme: Theme) -> "Iterator[PaintedPage]":
     """Yield all pages with what is put over them: the cover's links, and the notes of findings."""
     from enclosure_app.reports.pdf.notes import PageLink, notes_on  # noqa: PLC0415
@@ -99,7 +105,10 @@ def _painted(composed: SheetSet, job: SheetJob, theme: Theme) -> "Iterator[Paint
 
     fronts = len(composed.covers)
     for cover, paper in zip(composed.covers, composed.painted_covers(), strict=True):
-        links = tuple(PageLink(box, fronts + sheet) for box, sheet in cover.links)
+        links = tuple(
+            PageLink(box, fronts + sheet, _where_to(composed.sheets, sheet))
+            for box, sheet in cover.links
+        )
         yield PaintedPage(paper.width, paper.height, paper.marks, links=links)
     for sheet, paper in zip(composed.sheets, composed.painted_sheets(theme), strict=True):
         notes = notes_on(sheet, job, theme)

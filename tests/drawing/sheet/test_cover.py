@@ -198,3 +198,9 @@ def test_nothing_leaves_the_border_and_a_long_list_goes_on(paper: str) -> None:
     )
     assert min(m.at[1] for m in sums if m.at[0] > caution.at[0] - 5) > caution.at[1] + caution.size
     assert isinstance(made[0].links[0][0], Box)
+
+
+def test_the_list_is_read_before_the_sums_row_by_row() -> None:
+    told = [m.text for m in cover().marks if isinstance(m, Label)]
+    assert told.index("Sheets") < told.index("1") < told.index("slip.dxf")
+    assert told.index("slip.dxf") < told.index("Sections and findings, by layer")

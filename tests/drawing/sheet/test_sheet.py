@@ -315,3 +315,23 @@ def test_each_sheet_names_the_file_that_its_section_is_of() -> None:
     assert told == ["Boathouse (ridge.dxf)", "Boathouse (eave.dxf)"]
     (alone,) = compose_sheets((eave.drawing(file="plans/ridge.dxf"),), SheetJob(), THEME)
     assert alone.titles.drawing == "ridge.dxf"
+
+
+def test_a_page_is_painted_in_the_order_in_which_it_is_read() -> None:
+    """Without tags, whatever reads a page aloud or copies its text keeps to that order."""
+    (page,) = pages()
+    told = [m.text for m in page.numbered(1, 1, THEME) if isinstance(m, Label)]
+    first = eave.result().findings[0]
+    wanted = [
+        "Boathouse, north wall at the slip",
+        "What was found",
+        first.message.split()[0],
+        "1:20",
+        "Water",
+        "water layer: continuous",
+        "This sheet is an aid",
+        "Project",
+        "Signed off",
+    ]
+    at = [next(k for k, text in enumerate(told) if text.startswith(word)) for word in wanted]
+    assert at == sorted(at)

@@ -229,3 +229,13 @@ def test_a_sheet_needs_no_screen_and_qt_is_loaded_only_for_it(tmp_path: Path) ->
     )  # fmt: skip
     assert (done.returncode, done.stderr) == (0, "")
     assert "boathouse.dxf" in words(pypdf.PdfReader(path).pages[0])
+
+
+def test_the_rows_of_a_cover_lead_to_their_sheets_and_say_so(tmp_path: Path) -> None:
+    walls = [eave.result(section=eave.section(name)) for name in ("Wall A", "Wall B")]
+    write_sheets(tmp_path / "set.pdf", (eave.drawing(*walls),), SheetJob(cover=True))
+    reader = pypdf.PdfReader(tmp_path / "set.pdf")
+    links = [each.get_object() for each in reader.pages[0]["/Annots"]]
+    assert [link["/Contents"] for link in links] == ["Sheet 1: Wall A", "Sheet 2: Wall B"]
+    targets = [link["/Dest"][0].get_object() for link in links]
+    assert targets == [page.get_object() for page in reader.pages[1:]]
