@@ -1,6 +1,6 @@
 """Reads a drawing: the one entry from a DXF file to sections."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -9,11 +9,12 @@ from enclosure_app.files.dxf.content import Content, content
 from enclosure_app.files.dxf.document import Document, open_document
 from enclosure_app.files.dxf.identity import identity_of
 from enclosure_app.files.dxf.memory import kept_in_use
-from enclosure_app.files.dxf.raw import Raw, RawLeader, RawPath, RawText
-from enclosure_app.files.framing.chains import Drawn, pieces_from
+from enclosure_app.files.dxf.raw import Raw, RawPath
+from enclosure_app.files.dxf.scaling import in_mm, scaled
 from enclosure_app.files.framing.gaps import KINDS, break_lines_at, gaps_in
 from enclosure_app.files.framing.marks import Marks, missing
 from enclosure_app.files.framing.sections import Material, sections_of
+from enclosure_app.files.framing.sorting import Sorting
 from enclosure_app.files.maps.guesses import mark_of
 from enclosure_app.files.maps.layer_map import LayerMap
 from enclosure_app.files.maps.meaning import Meaning, layers_named
@@ -22,7 +23,6 @@ from enclosure_app.files.units.judging import HEADER, judge_units, told_units
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Drawing, Note, Units
 from enclosure_app.model.place import Points
-from enclosure_app.model.section import Stroke
 from enclosure_app.model.standing.standing import new_id
 
 SAGITTA = 0.1  # mm between a curve and the polyline that stands for it
@@ -32,8 +32,9 @@ SAGITTA = 0.1  # mm between a curve and the polyline that stands for it
 class ReadOptions:
     """What the person says about a drawing, and how much of it is wanted.
 
-    `inside` and `outside` are marks in the drawing's own coordinates and units. `linework` also delivers what is no piece. `require_marks` refuses sections that lack a
-    mark; without it (and with `linework`) a drawing of which nothing is mapped can be read too.
+    `inside` and `outside` are marks in the drawing's own coordinates and units. `linework` also
+    delivers what is no piece. `require_marks` refuses sections that lack a mark; without it (and
+    with `linework`) a drawing of which nothing is mapped can be read too.
     """
 
     layer_map: LayerMap | None = None
@@ -58,13 +59,7 @@ def read_drawing(path: Path, options: ReadOptions | None = None) -> Drawing:
     options = options or ReadOptions()
     document = open_document(path)
     if document.cut_short and options.require_marks:
-        raise EnclosureError(
-            say(
-                "{file} is cut short in the middle of what it draws, so pieces are missing and "
-                "nothing can be judged: get the whole file again.",
-                file=path,
-            )
-        )
+        raise EnclosureError(_cut_short(path))
     meaning = Meaning(options.layer_map, linework=options.linework)
     units, content_read, notes = _in_units(path, document, meaning, options)
     material, more = _material(content_read.items, meaning, options, units.in_mm)
@@ -121,39 +116,10 @@ def _material(
     items: Iterable[Raw], meaning: Meaning, options: ReadOptions, factor: float
 ) -> tuple[Material, tuple[Note, ...]]:
     """Sort what was read by what it is for, in mm."""
-    drawn: list[Drawn] = []
-    by_role: dict[str, list[RawPath]] = {"frame": [], "break": []}
-    texts: list[RawText] = []
-    strokes: list[Stroke] = []
-    taken: list[Stroke] = []
-    for item in items:
-        each = _in_mm(item, factor)
-        if isinstance(each, RawText):
-            texts.append(each)
-        elif isinstance(each, RawLeader):
-            strokes.append(Stroke(each.points, each.tag.layer, each.tag.handle))
-        elif isinstance(each, RawPath):
-            row = meaning.row(each.tag)
-            if row is not None and row.product is not None:
-                drawn.append(Drawn(each, row.product))
-            elif row is not None and row.role in by_role:
-                by_role[row.role].append(each)
-            if options.linework:
-                (strokes if meaning.is_linework(each.tag) else taken).extend(_strokes(each))
-    pieces, notes = pieces_from(drawn, meaning.products)
-    material = Material(
-        pieces=pieces,
-        products=meaning.products,
-        frames=tuple(by_role["frame"]),
-        breaks=tuple(by_role["break"]),
-        texts=tuple(texts),
-        strokes=tuple(strokes),
-        taken=tuple(taken),
-        told=Marks(*map(_scaling(factor), (options.inside, options.outside))),
-        plan=options.plan,
-        linework=options.linework,
-    )
-    return material, notes
+    sorting = Sorting(meaning, linework=options.linework)
+    material, notes = sorting.take_all(in_mm(item, factor) for item in items).material()
+    told = Marks(scaled(options.inside, factor), scaled(options.outside, factor))
+    return replace(material, told=told, plan=options.plan), notes
 
 
 def _with_breaks(
@@ -170,40 +136,17 @@ def _with_breaks(
         wanted=lambda tag: tag.kind in KINDS and meaning.is_linework(tag),
         sagitta=SAGITTA / factor,
     )
-    paths = [_in_mm(item, factor) for item in linework.items if isinstance(item, RawPath)]
+    paths = [in_mm(item, factor) for item in linework.items if isinstance(item, RawPath)]
     found = break_lines_at(gaps, [path for path in paths if isinstance(path, RawPath)])
     return replace(material, found_breaks=found)
 
 
-def _in_mm(item: Raw, factor: float) -> Raw:
-    if factor == 1:
-        return item
-    scaled = _scaling(factor)
-    if isinstance(item, RawPath):
-        return replace(
-            item,
-            points=scaled(item.points),
-            width=item.width * factor,
-            holes=tuple(map(scaled, item.holes)),
-        )
-    if isinstance(item, RawLeader):
-        return replace(item, points=scaled(item.points))
-    if isinstance(item, RawText):
-        return replace(item, at=scaled((item.at,))[0], height=item.height * factor)
-    return item
-
-
-def _scaling(factor: float) -> Callable[[Points], Points]:
-    return lambda points: tuple((x * factor, y * factor) for x, y in points)
-
-
-def _strokes(path: RawPath) -> list[Stroke]:
-    """Return a path as strokes: a closed one comes back to its start, a patch has its holes."""
-    rings = (path.points, *path.holes) if path.closed or path.filled else ()
-    runs = [(*ring, ring[0]) for ring in rings if ring] or [path.points]
-    tag = path.tag
-    like = (tag.layer, tag.handle, tag.linetype, tag.color, tag.block, path.width, path.filled)
-    return [Stroke(run, *like) for run in runs if len(run) > 1]
+def _cut_short(path: Path) -> str:
+    return say(
+        "{file} is cut short in the middle of what it draws, so pieces are missing and nothing can "
+        "be judged: get the whole file again.",
+        file=path,
+    )
 
 
 def _nothing_mapped(path: Path, layers: Iterable[str]) -> str:
