@@ -3319,7 +3319,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>Everything was looked at; not all of it is in order</source>
-   <translation type="unfinished" />
+   <translation>Alles wurde angesehen; nicht alles ist in Ordnung</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
@@ -11231,7 +11231,7 @@
   <message>
    <location filename="../../enclosure_app/window/walk/words_column.py" />
    <source>Your name is asked for</source>
-   <translation type="unfinished" />
+   <translation>Nach Ihrem Namen wird gefragt</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/words_column.py" />
