@@ -137,7 +137,7 @@ def _proposed(root: _Root, who: str, said: Sequence[Said]) -> Proposal:
         drawing=about.drawing,
         revision=about.revision,
         page=root.comment.page,
-        note=root.comment.contents,
+        note=root.comment.contents if root.about else "",
         doubt=" ".join(dict.fromkeys(filter(None, doubts))),
     )
 

@@ -74,7 +74,9 @@ class AnswerRow(QFrame):
         if self.proposal.doubt:
             doubt = self.proposal.doubt
             told = doubt if self.proposal.lost else self.tr("Not sure: {}").format(doubt)
-            column.addWidget(self._label(told, "message"))
+            label = self._label(told, "message")
+            label.setContentsMargins(8, 4, 8, 4)
+            column.addWidget(label)
 
     def _label(self, text: str, name: str) -> QLabel:
         label = QLabel(text, self)

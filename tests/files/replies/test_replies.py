@@ -201,6 +201,7 @@ def test_a_reviewers_own_note_is_not_lost_and_not_guessed(
     assert {each.doubt for each in found if each.key} == {
         "This is a note of its own that stands near a finding, and answers none."
     }
+    assert {each.note for each in found if not each.key} == {""}  # its words are told once
     (ink,) = (each for each in found if not each.remark)
     assert "no words (Ink)" in ink.doubt
 
