@@ -108,10 +108,24 @@ def project_of(data: bytes, file: str) -> Project:
 
 
 def _table(data: bytes, file: str) -> dict[str, Any]:
+    table = _parsed(data, file)
+    if not isinstance(table, dict) or "format" not in table:
+        raise EnclosureError(
+            say(
+                '{file}: this is JSON but no project (it has no "format"); open a file whose name'
+                " ends in {ending}.",
+                file=file,
+                ending=SUFFIX,
+            )
+        )
+    return table
+
+
+def _parsed(data: bytes, file: str) -> Any:  # noqa: ANN401  JSON
     try:
         text = data.decode("utf-8-sig")
         with kept_in_use():
-            table = json.loads(text, object_pairs_hook=_once)
+            return json.loads(text, object_pairs_hook=_once)
     except UnicodeDecodeError as error:
         line = data[: error.start].count(b"\n") + 1
         raise EnclosureError(
@@ -134,16 +148,6 @@ def _table(data: bytes, file: str) -> dict[str, Any]:
         raise EnclosureError(
             say("{file}: a number in it is too long; open a copy.", file=file)
         ) from None
-    if not isinstance(table, dict) or "format" not in table:
-        raise EnclosureError(
-            say(
-                '{file}: this is JSON but no project (it has no "format"); open a file whose name'
-                " ends in {ending}.",
-                file=file,
-                ending=SUFFIX,
-            )
-        )
-    return table
 
 
 def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:

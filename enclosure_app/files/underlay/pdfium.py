@@ -86,21 +86,25 @@ def page_of(document: "PdfDocument", number: int, name: str) -> Iterator["PdfPag
             )
         ) from None
     try:
-        wide, high = page.get_size()
-        if not (_LEAST <= wide <= _LARGEST and _LEAST <= high <= _LARGEST):
-            raise EnclosureError(
-                say(
-                    "{file}: page {page} is {wide:.3g} m by {high:.3g} m, which is no size of a "
-                    "drawing; export it on paper of a usual size.",
-                    file=name,
-                    page=number + 1,
-                    wide=wide * POINT_MM / 1000,
-                    high=high * POINT_MM / 1000,
-                )
-            )
+        _check_size(page, number, name)
         yield page
     finally:
         page.close()
+
+
+def _check_size(page: "PdfPage", number: int, name: str) -> None:
+    wide, high = page.get_size()
+    if not (_LEAST <= wide <= _LARGEST and _LEAST <= high <= _LARGEST):
+        raise EnclosureError(
+            say(
+                "{file}: page {page} is {wide:.3g} m by {high:.3g} m, which is no size of a "
+                "drawing; export it on paper of a usual size.",
+                file=name,
+                page=number + 1,
+                wide=wide * POINT_MM / 1000,
+                high=high * POINT_MM / 1000,
+            )
+        )
 
 
 Part = tuple[float, float, float, float]
