@@ -1635,6 +1635,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>being checked</source>
+   <translation>wird geprüft</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
    <source>changed since it was signed</source>
    <translation>seit der Unterschrift geändert</translation>
   </message>
@@ -3350,6 +3355,11 @@
    <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>Take the name of {} back</source>
    <translation>Den Namen von {} zurücknehmen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>The section is still being checked: sign it after that</source>
+   <translation>Der Schnitt wird noch geprüft: erst danach unterschreiben</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />

@@ -87,6 +87,8 @@ class Walking(QObject):
             return
         project = self._place.document.project
         walked = round_of(result, self._list(result), seen_in(project, section.name))
+        if not result.layers:  # nothing is known of it yet
+            walked = replace(walked, stops=())
         self._show(project, section, walked)
 
     def _show(self, project: Project, section: Section, walked: Round) -> None:
@@ -104,6 +106,7 @@ class Walking(QObject):
                 photographs=photographs_of(project, said),
                 who=self._settings.who,
                 project=project.id,
+                judged=self._checking.current,
                 section=(self._place.index + 1, len(project.sections)),
             )
         )

@@ -62,6 +62,10 @@ class Head(QWidget):
         for each, button in self.filters.items():
             button.setText(f"{self._words(each)} ({len(walked.shown(each))})")
 
+    def wait(self) -> None:
+        """Say that what there is to look at is not known yet."""
+        self.still.setText(self.tr("being checked"))
+
     def choose(self, which: Which) -> None:
         """Show which stops are walked."""
         for each, button in self.filters.items():

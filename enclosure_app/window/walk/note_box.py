@@ -42,6 +42,7 @@ class NoteBox(QWidget):
         self.words = QLineEdit(self)
         self.words.setPlaceholderText(self.tr("Remark"))
         self.words.setAccessibleName(self.tr("Remark"))
+        self.words.setAcceptDrops(False)  # else a photograph that is dropped on it becomes words
         self.put_down = QPushButton(self.tr("Put the remark down"), self)
         self.photograph = QPushButton(self.tr("Photograph…"), self)
         self.photograph.setToolTip(

@@ -7,6 +7,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
     QBoxLayout,
+    QLineEdit,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -176,15 +177,16 @@ class WalkPage(QWidget):
         self.rule.show_look(shown.look)
         self.head.name_section(walked.result.section.name, shown.section, shown.signed)
         self.head.show_round(walked, self.which, (self.here, self._number(), len(self.stops)))
+        if not shown.judged:
+            self.head.wait()
         self.foot.show_where(
             first=not self.stops or self.here == self.stops[0].key,
             last=stop is None,
             done=stop is not None and walked.is_done(stop),
         )
-        held = QApplication.focusWidget() or self.foot
-        rests = self.foot.isAncestorOf(held) or self.words.signing.isAncestorOf(held)
+        types = isinstance(QApplication.focusWidget(), QLineEdit)
         self.words.show_stop(shown, stop)
-        if rests and turned:
+        if turned and not types:
             self.rest()
         if stop is None:
             self.place.go_nowhere()

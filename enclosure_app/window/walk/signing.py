@@ -63,6 +63,11 @@ class SignPage(QWidget):
             part.setVisible(not self._empty)  # where nothing was looked at nothing is signed
         self._check()
 
+    def wait(self) -> None:
+        """Take no name while it is not known yet what there is to look at."""
+        self.state.setText(self.tr("The section is still being checked: sign it after that"))
+        self.sign.setEnabled(False)
+
     def _state_of(self, walked: Round) -> str:
         if not walked.stops:
             return self.tr("There is nothing to look at here yet")

@@ -35,6 +35,7 @@ class Shown:
     who: str = ""
     section: tuple[int, int] = (1, 1)  # which one of how many
     project: str = ""
+    judged: bool = True  # False while what is drawn is still being checked
 
 
 class WordsColumn(QScrollArea):
@@ -137,6 +138,8 @@ class WordsColumn(QScrollArea):
         here = (shown.project, walked.result.section.name)
         begun = [each for each in walked.stops if (*here, each.key) in self.note.begun]
         self.signing.show_round(walked, shown.signed, shown.who, begun)
+        if not shown.judged:
+            self.signing.wait()
         return self.signing
 
     def _show_card(self, card: QWidget) -> None:

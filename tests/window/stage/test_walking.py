@@ -5,7 +5,9 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.window.apart.working import Working
 from enclosure_app.window.main_window import MainWindow
+from enclosure_app.window.settings import Settings
 
 LEFT = Qt.MouseButton.LeftButton
 Opened = Callable[..., MainWindow]
@@ -42,3 +44,26 @@ def test_a_name_given_on_the_walk_is_known_in_the_panel(opened: Opened, qtbot: Q
     qtbot.mouseClick(page.words.signing.sign, LEFT)
     qtbot.keyClick(page, Qt.Key.Key_Escape)
     assert window.findings.advice.verdict.who.text() == "Per"
+
+
+def test_a_walk_that_begins_before_the_check_has_ended_waits_for_it(
+    qtbot: QtBot, settings: Settings
+) -> None:
+    settings.who = "Ida"
+    window = MainWindow(settings, Working())
+    qtbot.addWidget(window)
+    window.show()
+    window.filing.open_sample("four-sections-faulty.dxf", "layers-second-office.toml")
+    qtbot.waitUntil(lambda: bool(window.document.project.sections), timeout=20_000)
+    page = window.views.walk
+    assert not window.checking.current
+    window.do("walk")
+    assert page.stops == ()
+    assert page.head.still.text() == "being checked"
+    assert not page.words.signing.sign.isEnabled()
+    qtbot.waitUntil(lambda: window.checking.current, timeout=20_000)
+    assert len(page.stops) > 5
+    assert page.here == page.stops[0].key
+    assert page.foot.onward.hasFocus()
+    window.commands.files.leaving = True
+    window.close()

@@ -106,3 +106,7 @@ def test_photographs_are_chosen_from_files(box: NoteBox, qtbot: QtBot) -> None:
 
 def test_it_says_that_the_camera_cannot_be_used(box: NoteBox) -> None:
     assert "cannot use the tablet's camera" in box.told.text()
+
+
+def test_a_photograph_dropped_on_the_line_is_no_remark(box: NoteBox) -> None:
+    assert not box.words.acceptDrops()

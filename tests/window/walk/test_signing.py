@@ -91,3 +91,14 @@ def test_what_is_not_in_order_is_said_first(page: SignPage) -> None:
     page.show_round(walked, (), "Ida")
     assert page.state.text() == "Everything was looked at; not all of it is in order"
     assert page.told.text() == "To be mended: Wall sheet over coating."
+
+
+def test_nobody_signs_what_is_not_checked_yet(page: SignPage, qtbot: QtBot) -> None:
+    page.show_round(sound(looked=True), (), "Ida")
+    page.wait()
+    assert "still being checked" in page.state.text()
+    with qtbot.assertNotEmitted(page.signed):
+        qtbot.mouseClick(page.sign, LEFT)
+        qtbot.keyClick(page.who, Qt.Key.Key_Return)
+    page.show_round(sound(looked=True), (), "Ida")
+    assert page.sign.isEnabled()
