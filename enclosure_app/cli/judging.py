@@ -86,7 +86,11 @@ def rule_names() -> list[str]:
 
 
 def must_be_rule(name: str, names: Sequence[str]) -> None:
-    """Refuse a name that no rule has."""
+    """Refuse a name that no rule has.
+
+    Raises:
+        EnclosureError: no rule is called so.
+    """
     if name not in names:
         near = get_close_matches(name, names, n=1)
         mend = f"did you mean {near[0]}?" if near else f"the rules are {', '.join(names)}."
@@ -94,7 +98,11 @@ def must_be_rule(name: str, names: Sequence[str]) -> None:
 
 
 def keep_inputs(output: Path | None, inputs: Iterable[Path | None]) -> None:
-    """Refuse to write over a drawing or a layer map that is to be read."""
+    """Refuse to write over a drawing or a layer map that is to be read.
+
+    Raises:
+        EnclosureError: an output is one of the inputs.
+    """
     there = [file for file in inputs if file and file.exists()]
     if output and output.exists() and any(file.samefile(output) for file in there):
         raise EnclosureError(

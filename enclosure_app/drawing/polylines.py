@@ -104,7 +104,11 @@ class Foot:
 
 
 def foot(points: Points, place: Point) -> Foot:
-    """Return the place on the polyline (two points or more) that is nearest to `place`."""
+    """Return the place on the polyline (two points or more) that is nearest to `place`.
+
+    Raises:
+        ValueError: it has fewer than two points.
+    """
     if len(points) < 2:
         raise ValueError("A polyline needs two points.")
     away = list(map(dist, points, repeat(place)))

@@ -113,7 +113,11 @@ class Layer:
         return airs_of(self.work.traced) if self.work else ()
 
     def is_outside(self, points: Floats) -> Bools:
-        """Return which points (k, 2) lie in open air, on whichever branch of the layer."""
+        """Return which points (k, 2) lie in open air, on whichever branch of the layer.
+
+        Raises:
+            ValueError: the layer has no trace.
+        """
         if not self.airs:
             raise ValueError("A layer without a trace has no sides.")
         held = np.zeros(len(points), dtype=bool)

@@ -58,7 +58,11 @@ class Way:
         return moved(start, direction, along - float(self.stations[i])), direction
 
     def foot(self, place: Point) -> Foot:
-        """Return the place on the way (two points or more) that is nearest, as `polylines.foot`."""
+        """Return the place on the way (two points or more) that is nearest, as `polylines.foot`.
+
+        Raises:
+            ValueError: it has fewer than two points.
+        """
         best: Foot | None = None
         for block in self._blocks_near(place):
             first = int(block) * _BLOCK

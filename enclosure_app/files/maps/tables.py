@@ -32,7 +32,12 @@ class Complaints:
         )
 
     def raise_if_any(self) -> None:
-        """Raise everything that was said, in the order of the lines."""
+        """Raise everything that was said, in the order of the lines.
+
+        Raises:
+            ListedError: something was found wrong: all of it, in the order of the
+                lines.
+        """
         if self.said:
             self.said.sort(key=lambda one: one[0])
             raise ListedError(tuple(text for _, text in self.said))

@@ -54,6 +54,9 @@ def find_recovery(path: Path) -> Recovery | None:
     """Return the unsaved work on a project: a copy that is newer than its file and different.
 
     A project that was never saved, or whose file is gone, has unsaved work if there is a copy.
+
+    Raises:
+        EnclosureError: the copy or the file cannot be looked at.
     """
     copy = autosave_path(path)
     try:

@@ -96,7 +96,11 @@ def _without_linework(project: Project) -> Project:
 
 
 def project_of(data: bytes, file: str) -> Project:
-    """Return the project that the content of a file holds (see `load_project`)."""
+    """Return the project that the content of a file holds (see `load_project`).
+
+    Raises:
+        ListedError: something in it is wrong: each place in one sentence.
+    """
     table = _table(data, file)
     version = _version(table, file)
     body = {key: value for key, value in table.items() if key != "format"}

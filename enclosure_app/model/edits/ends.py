@@ -33,6 +33,10 @@ def run_on(
 
     That is a piece, a line of the office's or the frame. `lines` are those of the office's that
     may be in its way, for whoever knows them; without them all are looked at.
+
+    Raises:
+        EnclosureError: there is no such piece, it is closed, or nothing lies ahead of that
+            end.
     """
     _, line = line_of(project, which, name)
     _must_be_open(name, line)
@@ -55,7 +59,12 @@ def run_on(
 
 
 def lengthen(project: Project, which: Which, name: str, end: End, by: float) -> Project:
-    """Lengthen a line straight on from one end by so many mm; below 0 it gets shorter."""
+    """Lengthen a line straight on from one end by so many mm; below 0 it gets shorter.
+
+    Raises:
+        EnclosureError: there is no such piece, it is closed, or its last stretch would be
+            gone.
+    """
     _, line = line_of(project, which, name)
     _must_be_open(name, line)
     before, last = _last_stretch(_towards(line, end))

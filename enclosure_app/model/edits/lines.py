@@ -55,6 +55,9 @@ def split(project: Project, which: Which, name: str, at: Point) -> Project:
     """Cut a line in two at the point nearest to `at`; the part from its start keeps the name.
 
     A closed line is opened there and stays one piece.
+
+    Raises:
+        EnclosureError: there is no such line, or it ends there.
     """
     _, line = line_of(project, which, name)
     run = run_of(line)
@@ -85,6 +88,9 @@ def trim(
         name: The line to shorten.
         near: A place on the part to take away, mm.
         against: The pieces that may cut it; None for every other piece.
+
+    Raises:
+        EnclosureError: there is no such line, or nothing cuts it.
     """
     _, line = line_of(project, which, name)
     run = run_of(line)
@@ -101,7 +107,11 @@ def trim(
 
 
 def extend(project: Project, which: Which, name: str, end: End, to: str | Points) -> Project:
-    """Lengthen a line straight on from one end until it meets a piece, or a line of points."""
+    """Lengthen a line straight on from one end until it meets a piece, or a line of points.
+
+    Raises:
+        EnclosureError: there is no such line, it is closed, or it meets nothing.
+    """
     _, line = line_of(project, which, name)
     if line.closed:
         raise EnclosureError(say('"{name}" is closed and has no end: split it first.', name=name))
@@ -131,6 +141,10 @@ def join(
     """Join two lines of one product end to end, where their ends are within `reach` mm.
 
     The line keeps the name and the direction of the first. Joined with itself, a line is closed.
+
+    Raises:
+        EnclosureError: a line is missing or closed, they are of two products, or their
+            ends are too far apart.
     """
     a, line = line_of(project, which, first)
     b, other = line_of(project, which, second)
@@ -172,6 +186,9 @@ def offset(project: Project, which: Which, of: str | Points, beside: Beside) -> 
         which: The section.
         of: A piece by its name, or the points of a run such as one edge of a board.
         beside: How far, on which side, and of what; corners are mitred.
+
+    Raises:
+        EnclosureError: there is no such line or product, or no line at that distance.
     """
     if isinstance(of, str):
         points, closed = _outline(project, which, of)

@@ -88,7 +88,11 @@ def rotate_pieces(
 def mirror_pieces(
     project: Project, which: Which, names: Collection[str], axis: tuple[Point, Point]
 ) -> Project:
-    """Mirror pieces in the line through two points, which must be apart."""
+    """Mirror pieces in the line through two points, which must be apart.
+
+    Raises:
+        EnclosureError: a piece is missing, or the two points are one.
+    """
     a, b = finite(axis)
     if same_place(a, b, _ON_TOP):
         raise EnclosureError(

@@ -30,7 +30,11 @@ class Side(StrEnum):
 
 
 def set_frame(project: Project, which: Which, ring: Points) -> Project:
-    """Judge the section inside this ring (first point not repeated)."""
+    """Judge the section inside this ring (first point not repeated).
+
+    Raises:
+        EnclosureError: there is no such section, or the ring crosses itself or has too few corners.
+    """
     if not sound_ring(finite(ring)):
         raise EnclosureError(
             say("A frame needs three corners or more and must not cross itself: draw it again.")
@@ -58,7 +62,11 @@ def remove_mark(project: Project, which: Which, side: Side, index: int) -> Proje
 
 
 def set_gravity(project: Project, which: Which, down: Point | None) -> Project:
-    """Say which way is down on the sheet (any length), or None: the section is a plan."""
+    """Say which way is down on the sheet (any length), or None: the section is a plan.
+
+    Raises:
+        EnclosureError: there is no such section, or the direction has no length.
+    """
     if down is not None:
         size = hypot(*finite((down,))[0])
         if size == 0.0:
@@ -69,7 +77,11 @@ def set_gravity(project: Project, which: Which, down: Point | None) -> Project:
 
 
 def add_break(project: Project, which: Which, cut: Break) -> Project:
-    """Declare two lines the edges of a strip that the drawing leaves out."""
+    """Declare two lines the edges of a strip that the drawing leaves out.
+
+    Raises:
+        EnclosureError: there is no such section, or the ends of a line are one place.
+    """
     for line in (cut.near, cut.far):
         if hypot(line[1][0] - line[0][0], line[1][1] - line[0][1]) == 0.0:
             raise EnclosureError(
@@ -81,7 +93,11 @@ def add_break(project: Project, which: Which, cut: Break) -> Project:
 
 
 def remove_break(project: Project, which: Which, index: int) -> Project:
-    """Remove one break, counted from 0."""
+    """Remove one break, counted from 0.
+
+    Raises:
+        EnclosureError: there is no such section, or no such break in it.
+    """
     section = section_of(project, which)
     if not 0 <= index < len(section.breaks):
         raise EnclosureError(
@@ -125,7 +141,11 @@ def remove_section(project: Project, which: Which) -> Project:
 
 
 def rename_section(project: Project, which: Which, name: str) -> Project:
-    """Give a section another name, which must be new."""
+    """Give a section another name, which must be new.
+
+    Raises:
+        EnclosureError: there is no such section, or the name is empty.
+    """
     name = name.strip()
     if not name:
         raise EnclosureError(say("A section needs a name: type one."))

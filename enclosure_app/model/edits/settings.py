@@ -31,7 +31,11 @@ def set_severity(project: Project, rule: str, severity: Severity | None) -> Proj
 
 
 def set_figure(project: Project, name: str, value: float | None) -> Project:
-    """Require another figure than the rule book's, or with None the rule book's own."""
+    """Require another figure than the rule book's, or with None the rule book's own.
+
+    Raises:
+        EnclosureError: the figure is below 0.
+    """
     if value is not None and not (isfinite(value) and value >= 0):
         raise EnclosureError(
             say('The figure "{name}" cannot be {value:g}: give 0 or more.', name=name, value=value)

@@ -134,7 +134,11 @@ def scaling(
 
 
 def set_paper_scale(project: Project, index: int, ratio: float) -> Project:
-    """Say that 1 mm on the paper of an underlay is `ratio` mm of the building."""
+    """Say that 1 mm on the paper of an underlay is `ratio` mm of the building.
+
+    Raises:
+        EnclosureError: there is no such picture, or how large its paper is is not known.
+    """
     underlay = underlay_at(project, index)
     if not underlay.paper_mm:
         raise EnclosureError(
