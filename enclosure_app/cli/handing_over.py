@@ -11,9 +11,10 @@ import click
 
 from enclosure_app.cli.judging import checker, keep_inputs
 from enclosure_app.cli.options import FILE, Asked, reading_options
-from enclosure_app.cli.projects import is_project, judged
+from enclosure_app.cli.projects import judged
 from enclosure_app.cli.statuses import status
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.project.named import is_project
 from enclosure_app.reports.complaints import own_faults_in_words
 from enclosure_app.reports.terminal import say, with_progress
 

@@ -17,11 +17,6 @@ class Judged:
     result: "DrawingResult"
 
 
-def is_project(file: Path) -> bool:
-    """Whether a file is a project, by its name."""
-    return file.name.casefold().endswith(".json")
-
-
 def judged(file: Path) -> Judged:
     """Return a project with what is found in it now.
 

@@ -5,17 +5,12 @@ from pathlib import Path
 
 import pytest
 
-from enclosure_app.cli.projects import is_project, judged
+from enclosure_app.cli.projects import judged
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.project.file import save_project
 from enclosure_app.model.section import Section
 from enclosure_app.resources import sample
 from enclosure_app.window.apart.orders import Order, read_order
-
-
-def test_a_project_is_known_by_how_its_name_ends() -> None:
-    assert is_project(Path("a.enclosure.JSON"))
-    assert not is_project(Path("a.dxf"))
 
 
 def test_what_is_found_is_found_in_the_project_as_it_was_saved(tmp_path: Path) -> None:

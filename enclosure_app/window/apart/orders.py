@@ -7,6 +7,7 @@ from pathlib import Path
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.layer_map import load_layer_map
 from enclosure_app.files.project.file import load_project
+from enclosure_app.files.project.named import is_project
 from enclosure_app.files.projects import Wish, read_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.naming import named_apart
@@ -42,11 +43,6 @@ class NotReadError(EnclosureError):
         super().__init__(str(why))
         self.path = path
         self.why = why
-
-
-def is_project(path: Path) -> bool:
-    """Whether a file is one of ours, by its name."""
-    return path.name.casefold().endswith(".json")
 
 
 def read_order(order: Order) -> Project:

@@ -8,11 +8,11 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.project.named import is_project
 from enclosure_app.model.project import Project
 from enclosure_app.model.said import moment
 from enclosure_app.planning.revision import Same, likeness
 from enclosure_app.progress import Progress
-from enclosure_app.window.apart.orders import is_project
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.filing.filing import read_here

@@ -11,13 +11,15 @@ from enclosure_app.errors import EnclosureError
 from enclosure_app.files.atomic import write_atomically
 from enclosure_app.files.dxf.memory import set_aside
 from enclosure_app.files.project.file import SUFFIX, project_bytes
+from enclosure_app.files.project.named import is_project
 from enclosure_app.files.projects import Wish, new_project
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
+from enclosure_app.model.states import remembering
 from enclosure_app.planning.parts import PARTS
 from enclosure_app.progress import Progress
 from enclosure_app.resources import sample
-from enclosure_app.window.apart.orders import NotReadError, Order, is_project, read_order
+from enclosure_app.window.apart.orders import NotReadError, Order, read_order
 from enclosure_app.window.apart.working import Job, Lane, Working
 from enclosure_app.window.canvas.catching.segments import stroke_segments
 from enclosure_app.window.canvas.made_ready import make_ready
@@ -206,11 +208,11 @@ class Filing(QObject):
 
     def _save(self, path: Path, then: Then | None) -> None:
         """Save the project as it is now, while the window goes on."""
-        document, project = self._document, self._document.project
+        document, project, kept = self._document, self._document.project, self._document.kept
         opening = document.opening
 
         def work(progress: Progress) -> None:
-            data = project_bytes(project, path.name)
+            data = project_bytes(remembering(project, kept), path.name)
             progress.go_on()
             write_atomically(path, data)
 

@@ -7,7 +7,7 @@ import pytest
 
 from enclosure_app.model.drawing import Units
 from enclosure_app.resources import sample
-from enclosure_app.window.apart.orders import NotReadError, Order, is_project, read_order
+from enclosure_app.window.apart.orders import NotReadError, Order, read_order
 
 
 def test_several_drawings_become_the_sections_of_one_project() -> None:
@@ -54,8 +54,3 @@ def test_units_are_said_for_the_drawing_that_lacks_them_and_no_other(tmp_path: P
     assert stroke.points == ((0, 0), (100, 100))
     ridge = read_order(Order((sample("ridge.dxf"),))).sections[0]
     assert project.sections[0].pieces == ridge.pieces
-
-
-def test_a_project_is_known_by_its_name() -> None:
-    assert is_project(Path("House.ENCLOSURE.JSON"))
-    assert not is_project(Path("house.dxf"))
