@@ -54,7 +54,7 @@ def test_no_field_of_a_section_is_forgotten() -> None:
     """Whoever adds a place or a length to a section is told here that units may be corrected."""
     known = {
         "name", "frame", "pieces", "products", "inside", "outside", "gravity", "frame_drawn",
-        "breaks", "sealed", "strokes", "texts", "taken", "by_name",
+        "breaks", "sealed", "strokes", "texts", "taken", "by_name", "file",
     }  # fmt: skip
     assert {field.name for field in fields(Section)} == known
 
