@@ -18,7 +18,8 @@ from enclosure_app.geometry.rims.rims import Bools, Floats, Ints
 from enclosure_app.model.place import Point
 from enclosure_app.network.fabric.clusters import Clusters
 from enclosure_app.network.fabric.fabric import Fabric
-from enclosure_app.network.fabric.links import TOUCHES, Links, jumps_of
+from enclosure_app.network.fabric.jumps import Jumps
+from enclosure_app.network.fabric.links import TOUCHES, Links
 
 UNSEALED = 1e-4  # mm of lift that an unsealed joint counts for among equal traces
 STEP = 1e-7  # mm of lift that one more piece counts for
@@ -125,13 +126,14 @@ def find_trace(  # noqa: PLR0913, PLR0917  # the layer, the marks, and what was 
     linked = _linked(ways, len(fabric.rims.owner), last.search if last else None)
     if linked.clusters.separating:
         return Trace(*_shortest(links, flips, linked), 0.0, *marks)
-    least = _least_jumps(fabric, flips, linked.clusters, touch)
+    between = Jumps.between(fabric, flips, linked.clusters)
+    least = _least_jumps(between, linked.clusters, touch)
     if least is None:
         return None
-    jumps, bottleneck = least
+    jumps, bottleneck, reach = least
     known = linked, last.jumped if last else None
     best, jumped = _with_jumps((links, jumps), flips, sealed, known)
-    longer = _jumps_within(fabric, flips, linked.clusters, (touch, best.lift))
+    longer = between.within(touch, best.lift) if best.lift > reach else jumps
     if len(longer) > len(jumps):
         best, jumped = _with_jumps((links, longer), flips, sealed, known)
     return Trace(best, linked, bottleneck, *marks, jumped)
@@ -179,39 +181,22 @@ def _keys(a: Ints, b: Ints, turns: Bools, number: int) -> Ints:
 
 
 def _least_jumps(
-    fabric: Fabric, flips: Flips, clusters: Clusters, touch: float
-) -> tuple[Links, float] | None:
-    """Grow the reach until jumps separate the marks; return them and the largest one needed.
+    between: Jumps, clusters: Clusters, touch: float
+) -> tuple[Links, float, float] | None:
+    """Grow the reach until jumps separate the marks; return them, the largest one needed, the reach.
 
     None where nothing separates them: no piece comes between the marks at all.
     """
-    far = float(np.hypot(*np.ptp(fabric.rims.start, axis=0))) + FIRST_REACH
+    far = float(np.hypot(*np.ptp(between.fabric.rims.start, axis=0))) + FIRST_REACH
     reach = FIRST_REACH
     while True:
-        jumps = _jumps_within(fabric, flips, clusters, (touch, reach))
-        bottleneck = _largest_needed(jumps, flips, clusters)
+        jumps = between.within(touch, reach)
+        bottleneck = _largest_needed(jumps, between.flips, clusters)
         if bottleneck is not None:
-            return jumps, bottleneck
+            return jumps, bottleneck, reach
         if reach > far:
             return None
         reach *= 3
-
-
-def _jumps_within(
-    fabric: Fabric, flips: Flips, clusters: Clusters, reach: tuple[float, float]
-) -> Links:
-    """Return the shortest jump of each turn between each pair of clusters, shortest first."""
-    jumps = jumps_of(fabric, *reach)
-    cluster, parity = clusters.table()
-    rim_a, rim_b = fabric.rims.rim[jumps.a], fabric.rims.rim[jumps.b]
-    low, high = np.sort([cluster[rim_a], cluster[rim_b]], axis=0)
-    turn = jumps.turns(flips) ^ parity[rim_a] ^ parity[rim_b]
-    useful = (low != high) | turn
-    key = _keys(low, high, turn, len(cluster))[useful]
-    jumps = jumps.take(useful)
-    order = np.argsort(np.round(jumps.lift, 7), kind="stable")
-    _, first = np.unique(key[order], return_index=True)
-    return jumps.take(order[np.sort(first)])
 
 
 def _largest_needed(jumps: Links, flips: Flips, clusters: Clusters) -> float | None:

@@ -1,4 +1,4 @@
-"""Where rims meet: links at no lift, and jumps over the lifts that are left.
+"""Where rims meet: links at no lift. Jumps over the lifts that are left are links with a length.
 
 A link or jump is a chord between two rims. Its *turn* says whether going along it, reckoned from
 the first points of both rims, changes the side of the straight way between the marks.
@@ -13,7 +13,6 @@ from enclosure_app.geometry.rims.closest import (
     chords_between,
     foot,
     joined,
-    level_chords,
     near_pairs,
     near_pairs_of,
 )
@@ -104,24 +103,6 @@ def links_of(fabric: Fabric, touch: float, meets: Meets | None = None) -> Links:
         every.a, every.b, every.at_a, every.at_b, np.zeros(len(every.a)),
         np.concatenate([apart, runs]),
     )  # fmt: skip
-
-
-def jumps_of(fabric: Fabric, touch: float, reach: float) -> Links:
-    """Return every chord between rims longer than `touch` and no longer than `reach`."""
-    a, b = near_pairs(fabric.rims, reach)
-    ends = chords_between(fabric.rims, a, b)
-    middles = level_chords(ends)
-    middles = middles.take(~_at_frame(fabric, middles))  # to the frame, a sheet's end is the place
-    chords = joined(
-        [each.take((each.length > touch) & (each.length <= reach)) for each in (middles, ends)]
-    )
-    run = np.full(len(chords.a), TOUCHES)
-    return Links(chords.a, chords.b, chords.at_a, chords.at_b, chords.length, run)
-
-
-def _at_frame(fabric: Fabric, chords: Chords) -> Bools:
-    owner = fabric.rims.owner[fabric.rims.rim]
-    return np.asarray((owner[chords.a] == fabric.frame) | (owner[chords.b] == fabric.frame))
 
 
 def _lap_chords(fabric: Fabric) -> tuple[Chords, Ints]:

@@ -1,11 +1,11 @@
-"""Where pieces meet: touching, lapping, cast in; and the jumps over what is left."""
+"""Where pieces meet: touching, lapping, cast in."""
 
 import numpy as np
 import pytest
 
 from enclosure_app.model.section import Piece
 from enclosure_app.network.fabric.fabric import Fabric
-from enclosure_app.network.fabric.links import TOUCHES, Links, jumps_of, links_of
+from enclosure_app.network.fabric.links import TOUCHES, Links, links_of
 from tests.network.sections import area, box, sheet, woven
 
 TOUCH = 2.0
@@ -110,11 +110,3 @@ def test_a_bridge_between_sheets_drawn_with_a_width_ends_on_their_faces() -> Non
     assert (ay, by) == (75, 75)
     assert abs(ax) == 2
     assert abs(bx - 10) == 2
-
-
-def test_jumps_are_longer_than_touching_and_no_longer_than_the_reach() -> None:
-    fabric = woven(LOW, sheet("b", (0, 130), (0, 200)), sheet("c", (0, 201), (0, 300)))
-    jumps = jumps_of(fabric, TOUCH, 30.0)
-    assert pairs(fabric, jumps) == {("a", "b")}
-    assert set(jumps.lift.tolist()) == {30}
-    assert pairs(fabric, jumps_of(fabric, TOUCH, 29.9)) == set()
