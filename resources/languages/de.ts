@@ -3338,6 +3338,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Sign again</source>
+   <translation>Noch einmal unterschreiben</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>Sign this section</source>
    <translation>Diesen Schnitt unterschreiben</translation>
   </message>
@@ -5781,6 +5786,11 @@
    <translation>Zeichnung</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
+   <source>Drawing of the section “{name}” at {scale}: {tally}.</source>
+   <translation>Zeichnung des Schnitts „{name}“ im Maßstab {scale}: {tally}.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/reports/handed_over.py" />
    <source>Drawings: {files}</source>
    <translation>Zeichnungen: {files}</translation>
@@ -8151,6 +8161,11 @@
    <location filename="../../enclosure_app/rules/gap.py" />
    <source>The {layer} has a gap between {both}: they neither touch nor lap.</source>
    <translation>{both}: Zwischen ihnen hat die {layer} eine Lücke; sie berühren sich nicht und überlappen sich nicht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
+   <source>The {layer} laid out straight: {continuity}.</source>
+   <translation>Gestreckt: {layer}, {continuity}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/stops_short.py" />

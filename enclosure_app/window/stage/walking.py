@@ -106,7 +106,7 @@ class Walking(QObject):
                 photographs=photographs_of(project, said),
                 who=self._settings.who,
                 project=project.id,
-                judged=self._checking.current,
+                judged=walked.result.section is section and bool(walked.result.layers),
                 section=(self._place.index + 1, len(project.sections)),
             )
         )

@@ -135,11 +135,9 @@ class WalkPage(QWidget):
     def rest(self) -> None:
         """Rest the keys on the way onward: what was typed or touched is put down.
 
-        On the last page they rest on what is left, or on the signature.
+        On the last page they rest on what is left, on the signature, or on the next section.
         """
-        signing = self.words.signing
-        last = signing.sign if signing.first_left.isHidden() else signing.first_left
-        (self.foot.onward if self.stop else last).setFocus()
+        (self.foot.onward if self.stop else self.words.signing.next_step).setFocus()
 
     def show_drawing(self) -> None:
         """Show the drawing instead of a photograph or a rule's page."""

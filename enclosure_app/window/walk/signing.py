@@ -24,7 +24,7 @@ class SignPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open: tuple[Stop, ...] = ()
-        self._empty = False
+        self._empty = self._mine = False
         self.state, self.told = self._label("asked"), self._label("")
         self.names, self.day = self._label(""), self._label("")
         self.limits = self._label("small")
@@ -46,6 +46,9 @@ class SignPage(QWidget):
     ) -> None:
         """Show what is left of a walk, who signed, and where a note was `begun` and not put down."""
         self._open, self._empty = walked.left, not walked.stops
+        self._mine = any(
+            not each.changed and each.sign_off.who.casefold() == who.casefold() for each in signed
+        )
         self.state.setText(self._state_of(walked))
         lines = summary(walked)
         if begun:
@@ -62,6 +65,13 @@ class SignPage(QWidget):
         for part in (self.who, self.remark, self.day, self.sign):
             part.setVisible(not self._empty)  # where nothing was looked at nothing is signed
         self._check()
+
+    @property
+    def next_step(self) -> QPushButton:
+        """What one does next: go to what is left, sign, or once that is done walk on."""
+        if not self.first_left.isHidden():
+            return self.first_left
+        return self.next_section if self._mine and not self.next_section.isHidden() else self.sign
 
     def wait(self) -> None:
         """Take no name while it is not known yet what there is to look at."""
@@ -118,9 +128,8 @@ class SignPage(QWidget):
 
     def _check(self) -> None:
         self.sign.setEnabled(bool(self.who.text().strip()) and not self._empty)
-        self.sign.setText(
-            self.tr("Sign, with this left open") if self._open else self.tr("Sign this section")
-        )
+        told = self.tr("Sign again") if self._mine else self.tr("Sign this section")
+        self.sign.setText(self.tr("Sign, with this left open") if self._open else told)
 
     def _label(self, name: str) -> QLabel:
         label = QLabel(self)

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.window.apart.working import Working
@@ -67,3 +68,23 @@ def test_a_walk_that_begins_before_the_check_has_ended_waits_for_it(
     assert page.foot.onward.hasFocus()
     window.commands.files.leaving = True
     window.close()
+
+
+def test_what_is_decided_is_no_reason_to_check_the_section_again(
+    opened: Opened, qtbot: QtBot
+) -> None:
+    window = opened()
+    window.settings.who = "Ida"
+    window.do("walk")
+    page = window.views.walk
+    told: list[str] = []
+    window.document.changed.connect(lambda: told.append(page.head.still.text()))
+    while page.stop is not None:
+        page.step(1)
+    page.words.signing.sign.setFocus()
+    qtbot.keyClick(page.words.signing.sign, Qt.Key.Key_Space)
+    assert window.document.project.sign_offs
+    assert told
+    assert "being checked" not in told
+    assert page.isAncestorOf(QApplication.focusWidget() or window)
+    assert page.words.signing.isAncestorOf(QApplication.focusWidget() or window)

@@ -102,3 +102,19 @@ def test_nobody_signs_what_is_not_checked_yet(page: SignPage, qtbot: QtBot) -> N
         qtbot.keyClick(page.who, Qt.Key.Key_Return)
     page.show_round(sound(looked=True), (), "Ida")
     assert page.sign.isEnabled()
+
+
+def test_what_comes_next_is_what_is_left_the_name_and_then_the_next_section(
+    page: SignPage,
+) -> None:
+    page.show_round(sound(looked=False), (), "Ida")
+    assert page.next_step is page.first_left
+    page.show_round(sound(looked=True), (), "Ida")
+    assert page.next_step is page.sign
+    page.show_round(sound(looked=True), (Signed(OFF, changed=False),), "Ida")
+    assert page.next_step is page.next_section
+    assert page.sign.text() == "Sign again"
+    page.show_round(sound(looked=True), (Signed(OFF, changed=True),), "Ida")
+    assert (page.next_step, page.sign.text()) == (page.sign, "Sign this section")
+    page.show_round(sound(looked=True), (Signed(OFF, changed=False),), "Per")
+    assert (page.next_step, page.sign.text()) == (page.sign, "Sign this section")
