@@ -10,13 +10,13 @@ from dataclasses import dataclass, replace
 from pathlib import PurePath
 
 from enclosure_app.model.drawing import Drawing
+from enclosure_app.model.naming import named_apart
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Section
 from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.revision.drawings import file_of, left_as_they_are, taken_place
-from enclosure_app.planning.revision.names import named_apart
 from enclosure_app.planning.revision.people_made import laid_on
 from enclosure_app.planning.revision.sections import SectionPair, section_pairs, sheet
 
@@ -89,7 +89,7 @@ class _Brought:
         )
         paired = {id(pair.old.section) for pair in self.pairs}
         kept = (e for e in self.before.sections if id(e) not in paired and _is_sketched(e))
-        return (*sections, *named_apart(kept, sections))
+        return (*sections, *named_apart(kept, [each.name for each in sections]))
 
     def beside_others(self) -> tuple[Section, ...]:
         """Return the sections of the next revision; what is known again keeps place and name."""
@@ -103,7 +103,7 @@ class _Brought:
                 stay.append(self._filed(each, self.before.source))
         known = {id(pair.new.section) for pair in self.pairs}
         fresh = (self._fresh(each) for each in self.drawing.sections if id(each) not in known)
-        return (*stay, *named_apart(fresh, stay))
+        return (*stay, *named_apart(fresh, [each.name for each in stay]))
 
     def _fresh(self, section: Section) -> Section:
         file = section.file or self.drawing.file

@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from dataclasses import replace
 from types import MappingProxyType
 
+from enclosure_app.model.naming import named_apart
 from enclosure_app.model.section import Break, Piece, Section
-from enclosure_app.planning.revision.names import free_name
 from enclosure_app.planning.revision.outlines import Motion, moved_shape
 from enclosure_app.planning.revision.pieces import PiecesMatched, pieces_matched
 from enclosure_app.planning.revision.sections import SectionPair
@@ -29,12 +29,9 @@ def laid_on(pair: SectionPair) -> Section:
 
 def _own_pieces(old: Section, new: Section, matched: PiecesMatched) -> Iterable[Piece]:
     """Yield the pieces that were drawn by hand and that the revised drawing does not show."""
-    taken = {piece.name for piece in new.pieces}
-    for piece in old.pieces:
-        if not piece.handles and not matched.exact(piece.name):
-            name = free_name(piece.name, taken)
-            taken.add(name)
-            yield replace(piece, name=name, shape=moved_shape(piece.shape, matched.ground))
+    own = [p for p in old.pieces if not p.handles and not matched.exact(p.name)]
+    for piece in named_apart(own, [p.name for p in new.pieces], "{name}-{number}"):
+        yield replace(piece, shape=moved_shape(piece.shape, matched.ground))
 
 
 def _seals(old: Section, matched: PiecesMatched) -> frozenset[tuple[str, str]]:

@@ -41,7 +41,7 @@ def test_what_the_revised_drawing_shows_itself_is_not_drawn_twice() -> None:
 def test_a_name_that_is_taken_is_not_given_twice() -> None:
     other = replace(BOARD, name="drawn-1")
     (section,) = brought_over(project(wall(TAPE)), drawing(wall(other))).sections
-    assert section.by_name["drawn-1-2"].product == "seam-tape"
+    assert section.by_name["drawn-1 2"].product == "seam-tape"
     assert section.by_name["drawn-1"].product == "osb"
 
 
@@ -49,7 +49,7 @@ def test_a_section_that_was_only_ever_sketched_stays() -> None:
     sketched = replace(EAVE, name="Wall")
     assert not any(piece.handles for piece in sketched.pieces)
     after = brought_over(project(WALL, sketched), drawing(WALL))
-    assert [each.name for each in after.sections] == ["Wall", "Wall-2"]
+    assert [each.name for each in after.sections] == ["Wall", "Wall 2"]
     assert after.sections[1].pieces == sketched.pieces
 
 
