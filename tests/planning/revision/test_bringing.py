@@ -41,7 +41,7 @@ def test_what_the_revised_drawing_shows_itself_is_not_drawn_twice() -> None:
 def test_a_name_that_is_taken_is_not_given_twice() -> None:
     other = replace(BOARD, name="drawn-1")
     (section,) = brought_over(project(wall(TAPE)), drawing(wall(other))).sections
-    assert section.by_name["drawn-1 2"].product == "seam-tape"
+    assert section.by_name["drawn-1-2"].product == "seam-tape"
     assert section.by_name["drawn-1"].product == "osb"
 
 
