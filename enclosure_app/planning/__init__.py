@@ -1,1 +1,1 @@
-"""What a person plans with: guided tracing, notes read, ready-made parts; later courses and cut lists."""
+"""What a person plans with: tracing, notes, ready-made parts, the site list, revisions, copies."""

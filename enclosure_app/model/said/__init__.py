@@ -1,1 +1,1 @@
-"""What people say, each saying as one frozen value: decisions, remarks, what was seen, sign-offs."""
+"""What people say, each saying as one frozen value: verdicts, remarks, what was seen, sign-offs."""
