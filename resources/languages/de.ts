@@ -4630,7 +4630,7 @@
   <name>Words</name>
   <message>
    <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source> and </source>
    <translation> und </translation>
   </message>
@@ -5376,8 +5376,7 @@
    <translation>Von Hand wurden andere Produkte gegeben: {count}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables/findings.py" />
-   <location filename="../../enclosure_app/reports/tables/site.py" />
+   <location filename="../../enclosure_app/reports/tables/sayings.py" />
    <source>By whom</source>
    <translation>Von wem</translation>
   </message>
@@ -5784,11 +5783,6 @@
    <location filename="../../enclosure_app/reports/tables/findings.py" />
    <source>Drawing</source>
    <translation>Zeichnung</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
-   <source>Drawing of the section “{name}” at {scale}: {tally}.</source>
-   <translation>Zeichnung des Schnitts „{name}“ im Maßstab {scale}: {tally}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/handed_over.py" />
@@ -7271,8 +7265,7 @@
    <translation>Phenolharzplatte</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables/findings.py" />
-   <location filename="../../enclosure_app/reports/tables/site.py" />
+   <location filename="../../enclosure_app/reports/tables/sayings.py" />
    <source>Photographs</source>
    <translation>Fotos</translation>
   </message>
@@ -7378,8 +7371,7 @@
   </message>
   <message>
    <location filename="../../enclosure_app/model" />
-   <location filename="../../enclosure_app/reports/tables/findings.py" />
-   <location filename="../../enclosure_app/reports/tables/site.py" />
+   <location filename="../../enclosure_app/reports/tables/sayings.py" />
    <source>Remark</source>
    <translation>Hinweis</translation>
   </message>
@@ -7928,17 +7920,17 @@
    <translation>Die Datei hat keine Endmarke: Was da ist, wurde gelesen, doch kann mehr fehlen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source>The file names no units; read in {units}: {shown}.</source>
    <translation>Die Datei nennt keine Einheiten; gelesen in {units}: {shown}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source>The file says {header}, but is read in {units}: {shown}, and {odd}.</source>
    <translation>Die Datei sagt {header}, wird aber in {units} gelesen: {shown}, und {odd}.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source>The file says {header}; it is read in {units}, as told.</source>
    <translation>Die Datei sagt {header}; sie wird in {units} gelesen, wie angegeben.</translation>
   </message>
@@ -8161,11 +8153,6 @@
    <location filename="../../enclosure_app/rules/gap.py" />
    <source>The {layer} has a gap between {both}: they neither touch nor lap.</source>
    <translation>{both}: Zwischen ihnen hat die {layer} eine Lücke; sie berühren sich nicht und überlappen sich nicht.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
-   <source>The {layer} laid out straight: {continuity}.</source>
-   <translation>Gestreckt: {layer}, {continuity}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/stops_short.py" />
@@ -8713,8 +8700,7 @@
    <translation>Was unterschrieben wurde</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/tables/findings.py" />
-   <location filename="../../enclosure_app/reports/tables/site.py" />
+   <location filename="../../enclosure_app/reports/tables/sayings.py" />
    <source>When (UTC)</source>
    <translation>Wann (UTC)</translation>
   </message>
@@ -9474,12 +9460,12 @@
    <translation>herausgegeben von {who}</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/shown.py" />
    <source>its dimensions read as millimetres ({says})</source>
    <translation>ihre Bemaßungen lesen sich als Millimeter ({says})</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/shown.py" />
    <source>its dimensions read as {units} ({measured:g} is dimensioned {says})</source>
    <translation>ihre Bemaßungen lesen sich als {units} ({measured:g} ist mit {says} bemaßt)</translation>
   </message>
@@ -9489,7 +9475,7 @@
    <translation>ihr Name ist ungültig</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source>its texts would be {high} mm high</source>
    <translation>ihre Texte wären {high} mm hoch</translation>
   </message>
@@ -9817,7 +9803,7 @@
    <translation>aus</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/shown.py" />
    <source>only so are its texts ({tall:.0f} mm high) and its extent usual</source>
    <translation>nur so sind ihre Texte ({tall:.0f} mm hoch) und ihre Ausdehnung üblich</translation>
   </message>
@@ -10159,7 +10145,7 @@
    <translation>die Wasserschutzschicht des Daches reicht an der Wand nicht hoch genug hinauf.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source>the section would be {across:.4g} m across</source>
    <translation>der Schnitt wäre {across:.4g} m groß</translation>
   </message>
@@ -10350,7 +10336,7 @@
    <translation>Weg des Regens nach innen</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/shown.py" />
    <source>what it draws is as thick as its products are in {units}</source>
    <translation>was sie zeichnet, ist in {units} so dick wie seine Produkte</translation>
   </message>
@@ -10651,12 +10637,12 @@
    <translation>{count} Element „{kind}“</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source>{file} does not say in which units it is drawn ({shown}, but {across}): say so with --units mm, cm, m, in or ft.</source>
    <translation>{file} sagt nicht, in welchen Einheiten sie gezeichnet ist ({shown}, aber {across}): bitte angeben mit --units mm, cm, m, in oder ft.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source>{file} does not say in which units it is drawn: say so with --units mm, cm, m, in or ft.</source>
    <translation>{file} sagt nicht, in welchen Einheiten sie gezeichnet ist: bitte angeben mit --units mm, cm, m, in oder ft.</translation>
   </message>
@@ -10706,7 +10692,7 @@
    <translation>{file} ist die Zeichnung selbst: die markierte unter einem anderen Namen schreiben.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/files/units/units.py" />
+   <location filename="../../enclosure_app/files/units/judging.py" />
    <source>{file} says {header}, but {why}: say which with --units {other} or --units {units}.</source>
    <translation>{file} sagt {header}, aber {why}: bitte angeben, was gilt, mit --units {other} oder --units {units}.</translation>
   </message>

@@ -1,7 +1,7 @@
 """A control layer laid out straight: sheets, lifts, laps and folds, in mm along the walk."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import atan2, degrees, dist, floor, log10
 
@@ -113,22 +113,24 @@ class Stretch:
 def stretches(laid: Unrolled, section: Section) -> tuple[Stretch, ...]:
     """Return the stretches between folds; bits shorter than a sixtieth of the walk count for none."""
     found: list[_Leg] = []
-    bit: _Leg | None = (
-        None  # a short bit after a fold: the next stretch begins with it, or jumps it
-    )
+    bit: _Leg | None = None  # short, after a fold: the next stretch begins with it, or jumps it
+    least = laid.length / 60
     for leg in _legs(laid):
         last = found[-1] if found else None
         if last and _turn(last.direction, leg.direction) < _FOLD:
-            found[-1] = _Leg(last.start, leg.end, max(last, leg, key=_Leg.size).direction)
+            found[-1], bit = last.with_(leg), None
+            continue
+        on = bit is not None and _turn(bit.direction, leg.direction) < _FOLD
+        grown = bit.with_(leg) if bit and on else leg
+        curve = bit is not None and bit.end == leg.start  # bits that go on from each other
+        if leg.size() > least or (curve and grown.size() > least):
+            found.append(replace(grown, start=grown.start if found else 0.0))
             bit = None
-        elif leg.size() > laid.length / 60:
-            on = bit is not None and _turn(bit.direction, leg.direction) < _FOLD
-            start = bit.start if bit and on else leg.start
-            found.append(_Leg(start if found else 0.0, leg.end, leg.direction))
-            bit = None
-        else:
-            bit = bit or leg
-    ends = [leg.start for leg in found[1:]] + [laid.length]
+        elif bit is None or (curve and on):
+            bit = grown
+    if not found:  # nothing but bits: the longest says how the whole lies
+        found = [replace(leg, start=0.0) for leg in sorted(_legs(laid), key=_Leg.size)[-1:]]
+    ends = [*(leg.start for leg in found[1:]), laid.length][: len(found)]
     return tuple(
         Stretch(leg.start, end, _lie(leg.direction, section))
         for leg, end in zip(found, ends, strict=True)
@@ -145,6 +147,10 @@ class _Leg:
 
     def size(self) -> float:
         return self.end - self.start
+
+    def with_(self, later: "_Leg") -> "_Leg":
+        """Return both as one, which lies as the longer of them does."""
+        return _Leg(self.start, later.end, max(self, later, key=_Leg.size).direction)
 
 
 def _legs(laid: Unrolled) -> Iterator[_Leg]:

@@ -88,7 +88,9 @@ class RibbonView(QWidget):
         """Show the layers of a section, or the one that is shown alone."""
         self._result, self._look = result, look
         self._picture = None
-        self.setMinimumHeight(self.sizeHint().height())  # and all that the strip has, if it is more
+        self.setMinimumHeight(
+            self.sizeHint().height()
+        )  # and all that the strip has, if it is more
         self.update()
 
     def show_place(self, at: Point, control: Control | None) -> None:
@@ -163,12 +165,13 @@ class RibbonView(QWidget):
 
     def _painted(self, ratio: float) -> QPixmap:
         self._lay()
+        marks = self._marks()  # before anything is painted on: a fault in it must not end in Qt
         picture = QPixmap(self.size() * ratio)
         picture.setDevicePixelRatio(ratio)
         picture.fill(QColor(self._look.theme.paper))
         painter = QPainter(picture)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        MarkPainter(painter, DOTS, self.height() / DOTS).paint(self._marks())
+        MarkPainter(painter, DOTS, self.height() / DOTS).paint(marks)
         if not self._bands:
             painter.setPen(QColor(self._look.theme.quiet))
             text = self.tr("A layer is unrolled here once it runs from one edge to the other.")

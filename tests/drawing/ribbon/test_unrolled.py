@@ -1,11 +1,13 @@
 """A control layer laid out straight."""
 
 from dataclasses import replace
+from math import cos, pi, sin
 
 import pytest
 
 from enclosure_app.drawing.polylines import length
 from enclosure_app.drawing.ribbon.unrolled import (
+    Unrolled,
     end_word,
     joint_between,
     lapped,
@@ -14,6 +16,7 @@ from enclosure_app.drawing.ribbon.unrolled import (
     unrolled,
 )
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
 from enclosure_app.model.report import Continuity, LayerResult, Run
 from tests.drawing import eave
@@ -47,6 +50,31 @@ def test_stretches_between_folds_say_how_they_lie() -> None:
     assert {
         s.lie for s in stretches(unrolled(eave.AIR), replace(eave.section(), gravity=None))
     } == {"straight"}
+
+
+def walked(*points: Point) -> Unrolled:
+    runs = (Run("sheet", points),)
+    return unrolled(LayerResult(Control.AIR, Continuity.CONTINUOUS, walk=runs))
+
+
+@pytest.mark.parametrize("count", [61, 400])
+def test_a_curve_of_many_short_bits_lies_as_its_parts_do(count: int) -> None:
+    turns = [i / count * pi / 2 for i in range(count + 1)]
+    found = stretches(walked(*((cos(t) * 900, sin(t) * 900) for t in turns)), eave.section())
+    assert found[0].start == 0.0
+    assert found[-1].end == pytest.approx(900 * pi / 2, rel=1e-3)
+    assert [each.lie[:5] for each in found] == ["uprig", "slope", "slope", "slope"]
+    assert [each.end for each in found[:-1]] == [each.start for each in found[1:]]
+
+
+def test_a_walk_of_nothing_but_small_folds_lies_as_the_longest_of_them() -> None:
+    steps = [(10.0 * ((i + 1) // 2), 11.0 * (i // 2)) for i in range(300)]
+    (only,) = stretches(walked(*steps), eave.section())
+    assert (only.start, only.lie) == (0.0, "upright")
+
+
+def test_a_walk_without_length_has_no_stretches() -> None:
+    assert stretches(walked((1.0, 1.0), (1.0, 1.0)), eave.section()) == ()
 
 
 @pytest.mark.parametrize(
