@@ -4,7 +4,8 @@ All marks are in **sheet millimetres**: mm on paper, x to the right, y up, from 
 the page. A painter only paints them, in the order given; it decides nothing. `source` names what
 a mark shows (a piece, a finding's key), for whoever points at it. `overlays` are those that it lies
 on: it is seen while any of them is, and always if it lies on none; what lies on the findings and
-on a layer is seen while both are.
+on a layer is seen while both are. `tag` says what a mark is to whoever has a page read aloud; what
+has none is ornament.
 """
 
 from collections.abc import Iterable, Iterator
@@ -12,6 +13,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from enclosure_app.drawing.shapes import circle, verdict_shape
+from enclosure_app.drawing.tags import Tag
 from enclosure_app.drawing.theme import Pen
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Control
@@ -58,6 +60,7 @@ class Stroke:
     source: str = ""
     closed: bool = False
     overlays: Overlays = ()
+    tag: Tag | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +71,7 @@ class Fill:
     colour: str
     source: str = ""
     overlays: Overlays = ()
+    tag: Tag | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +92,7 @@ class Label:
     halo: str = ""
     source: str = ""
     overlays: Overlays = ()
+    tag: Tag | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +112,7 @@ class Flag:
     source: str = ""
     state: State = State.OPEN
     overlays: Overlays = ()
+    tag: Tag | None = None
 
     @property
     def parts(self) -> tuple["Part", ...]:
@@ -153,6 +159,7 @@ class Picture:
     within: Points
     source: str = ""
     overlays: Overlays = ()
+    tag: Tag | None = None
 
 
 Part = Stroke | Fill | Label
@@ -163,6 +170,12 @@ def on(overlays: Overlays, marks: Iterable[Mark]) -> Iterator[Mark]:
     """Yield the marks laid on overlays, except those that lie on their own already."""
     for mark in marks:
         yield mark if mark.overlays else replace(mark, overlays=overlays)
+
+
+def tagged(tag: Tag, marks: Iterable[Mark]) -> Iterator[Mark]:
+    """Yield the marks with a tag, except those that have their own already."""
+    for mark in marks:
+        yield mark if mark.tag else replace(mark, tag=tag)
 
 
 def points_of(mark: Mark) -> Iterable[Point]:

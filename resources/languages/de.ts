@@ -2198,6 +2198,16 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 section goes, which was taken away there</source>
+   <translation>1 Schnitt geht, der dort entfernt wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>1 section that was drawn on in there</source>
+   <translation>1 Schnitt, in dem dort weitergezeichnet wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
    <source>1 setting</source>
    <translation>1 Einstellung</translation>
   </message>
@@ -2308,6 +2318,16 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} sections go, which were taken away there</source>
+   <translation>{} Schnitte gehen, die dort entfernt wurden</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} sections that were drawn on in there</source>
+   <translation>{} Schnitte, in denen dort weitergezeichnet wurde</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
    <source>{} settings</source>
    <translation>{} Einstellungen</translation>
   </message>
@@ -2320,6 +2340,16 @@
    <location filename="../../enclosure_app/window/merging/merging_words.py" />
    <source>{} verdicts</source>
    <translation>{} Entscheidungen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} was taken away here, and drawn on in the other copy</source>
+   <translation>{} wurde hier entfernt und in der anderen Kopie weitergezeichnet</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/merging/merging_words.py" />
+   <source>{} was taken away in the other copy, and drawn on here</source>
+   <translation>{} wurde in der anderen Kopie entfernt und hier weitergezeichnet</translation>
   </message>
  </context>
  <context>
@@ -5785,6 +5815,11 @@
    <translation>Zeichnung</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
+   <source>Drawing of the section “{name}” at {scale}: {tally}.</source>
+   <translation>Zeichnung des Schnitts „{name}“ im Maßstab {scale}: {tally}.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/reports/handed_over.py" />
    <source>Drawings: {files}</source>
    <translation>Zeichnungen: {files}</translation>
@@ -8153,6 +8188,11 @@
    <location filename="../../enclosure_app/rules/gap.py" />
    <source>The {layer} has a gap between {both}: they neither touch nor lap.</source>
    <translation>{both}: Zwischen ihnen hat die {layer} eine Lücke; sie berühren sich nicht und überlappen sich nicht.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/sheet/sheet.py" />
+   <source>The {layer} laid out straight: {continuity}.</source>
+   <translation>Gestreckt: {layer}, {continuity}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/stops_short.py" />

@@ -23,6 +23,7 @@ from enclosure_app.drawing.sheet.job import SheetJob, border, paper_size
 from enclosure_app.drawing.sheet.sheet import Page
 from enclosure_app.drawing.sheet.signatures import signatures, signed_of
 from enclosure_app.drawing.sheet.title_block import caution_height, caution_marks
+from enclosure_app.drawing.tags import Role, Tag
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import shorten
 from enclosure_app.drawing.verdict_words import state_word
@@ -142,7 +143,9 @@ def _heading(pages: Sequence[Page], box: Box, job: SheetJob, theme: Theme) -> It
     """Name the project, and say below who issues which revision of how many sheets, and when."""
     name = job.project or say("Marked-up sections of the enclosure")
     y = box.top - theme.large - 1.0
-    yield Label(shorten(name, theme.large, box.width, bold=True), (box.left, y), theme.large, theme.ink, bold=True)  # fmt: skip
+    title = shorten(name, theme.large, box.width, bold=True)
+    tag = Tag(Role.HEADING, "title")
+    yield Label(title, (box.left, y), theme.large, theme.ink, bold=True, tag=tag)
     drawings = _drawings(pages)
     told = [
         say("Marked-up sections of the enclosure") if job.project else "",
@@ -154,7 +157,8 @@ def _heading(pages: Sequence[Page], box: Box, job: SheetJob, theme: Theme) -> It
     ]
     words = " · ".join(filter(None, told))
     y -= theme.medium + 3.2
-    yield Label(shorten(words, theme.medium, box.width), (box.left, y), theme.medium, theme.quiet)
+    short, tag = shorten(words, theme.medium, box.width), Tag(Role.WORDS, "issue")
+    yield Label(short, (box.left, y), theme.medium, theme.quiet, tag=tag)
 
 
 def _drawings(pages: Sequence[Page]) -> tuple[str, ...]:

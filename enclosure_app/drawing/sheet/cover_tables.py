@@ -4,12 +4,13 @@ A row is as high as its words need; no word of it is left out. `set_rows` sets t
 for a breadth, and what is set can be parted and put onto several pages.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import accumulate
 
 from enclosure_app.drawing.marks import Anchor, Label, Mark, Stroke
 from enclosure_app.drawing.placement import Box
+from enclosure_app.drawing.tags import Role, Tag, cell
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width, wrap
 
@@ -117,15 +118,25 @@ def table_marks(table: Table, rows: Sequence[SetRow], box: Box, theme: Theme) ->
     """Yield a table with these of its rows from the top of `box` down, as wide as the box."""
     if table.title:
         at = (box.left, box.top - theme.medium - 0.6)
-        yield Label(table.title, at, theme.medium, theme.ink, bold=True)
+        tag = Tag(Role.TITLE, table.title)
+        yield Label(table.title, at, theme.medium, theme.ink, bold=True, tag=tag)
     low = box.top - head_height(table)
     heads = SetRow(tuple(Cell((column.head,), theme.small) for column in table.columns))
     place = Box(box.left, low, box.right, low + HEAD)
-    yield from _row_marks(table.columns, heads, place, theme.quiet, HEAD / 2 + theme.small / 2)
+    words = _row_marks(table.columns, heads, place, theme.quiet, HEAD / 2 + theme.small / 2)
+    yield from _as_cells(table, "", words)
     yield _rule(box, low, theme, "table")
-    for row, place in zip(rows, row_boxes(table, rows, box), strict=True):
-        yield from _row_marks(table.columns, row, place, theme.ink)
+    for k, (row, place) in enumerate(zip(rows, row_boxes(table, rows, box), strict=True), 1):
+        words = _row_marks(table.columns, row, place, theme.ink)
+        yield from _as_cells(table, str(k), words)
         yield _rule(box, place.bottom, theme, "rule")
+
+
+def _as_cells(table: Table, row: str, words: Iterable[tuple[int, Label]]) -> Iterator[Label]:
+    """Yield the words of a row as cells; the first row heads the columns, the first cell its row."""
+    for column, label in words:
+        scope = ("" if column else "Row") if row else "Column"
+        yield replace(label, tag=cell(table.title, row, column, scope=scope))
 
 
 def column_for(head: str, theme: Theme) -> Column:
@@ -173,11 +184,13 @@ def _edges(columns: Sequence[Column], left: float, right: float) -> Iterator[tup
 
 def _row_marks(
     columns: Sequence[Column], row: SetRow, box: Box, colour: str, first: float = _FIRST
-) -> Iterator[Label]:
-    """Yield the words of a row; the first lines of all its cells stand on one line."""
+) -> Iterator[tuple[int, Label]]:
+    """Yield the words of a row with their columns; the first lines of all cells stand on one line."""
     edges = _edges(columns, box.left, box.right)
-    for column, cell, (left, right) in zip(columns, row.cells, edges, strict=True):
+    for number, (column, each, (left, right)) in enumerate(
+        zip(columns, row.cells, edges, strict=True)
+    ):
         anchor, x = (Anchor.END, right - _AIR) if column.number else (Anchor.START, left + _AIR)
-        for k, line in enumerate(cell.lines):
-            y = box.top - first - k * cell.size * _STEP
-            yield Label(line, (x, y), cell.size, colour, anchor)
+        for k, line in enumerate(each.lines):
+            y = box.top - first - k * each.size * _STEP
+            yield number, Label(line, (x, y), each.size, colour, anchor)

@@ -1,7 +1,7 @@
 """The table of findings: number, severity, what and where, measured against required, what to do."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 
 from enclosure_app.drawing.icons import HEIGHT as ICON_HEIGHT
@@ -12,6 +12,7 @@ from enclosure_app.drawing.marks import BADGE, Anchor, Label, Mark, Stroke, badg
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at
 from enclosure_app.drawing.section.glyphs import GLYPHS
+from enclosure_app.drawing.tags import Role, Tag, cell
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width, wrap
 from enclosure_app.drawing.verdict_words import gone_line, verdict_line
@@ -30,6 +31,7 @@ _APART = 1.5  # from the title to the figures beside it
 _BADGE = 2 * BADGE + 1.2  # what the badge of a verdict takes before its words
 _DECIDED = 0.8  # above a verdict, so that it is not read as a part of what is to be done
 HEAD = 5.0
+_TABLE = "findings"  # what the cells of the table are called for whoever has them read aloud
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,16 +134,18 @@ def _length(mm: float | None, units: Units) -> str:
 
 def head_marks(box: Box, theme: Theme) -> Iterator[Mark]:
     """Yield the head of the table at the top of `box`."""
-    yield from _heading(box, theme)
+    yield from _heading(box, theme, cell(_TABLE, "", 1, scope="Column"))
     y = box.top - HEAD + 1.4
-    for text, right in ((say("measured"), box.right - _FIGURE), (say("required"), box.right)):
-        yield Label(text, (right, y), theme.small, theme.quiet, Anchor.END)
+    heads = (say("measured"), box.right - _FIGURE), (say("required"), box.right)
+    for column, (text, right) in enumerate(heads, 2):
+        tag = cell(_TABLE, "", column, scope="Column")
+        yield Label(text, (right, y), theme.small, theme.quiet, Anchor.END, tag=tag)
 
 
-def _heading(box: Box, theme: Theme) -> Iterator[Mark]:
+def _heading(box: Box, theme: Theme, tag: Tag) -> Iterator[Mark]:
     bottom = box.top - HEAD
     at = (box.left, bottom + 1.4)
-    yield Label(say("What was found"), at, theme.medium, theme.ink, bold=True)
+    yield Label(say("What was found"), at, theme.medium, theme.ink, bold=True, tag=tag)
     yield Stroke(((box.left, bottom), (box.right, bottom)), theme.pen("table"))
 
 
@@ -153,7 +157,8 @@ def row_marks(
         yield from _gone_marks(row, left, right, top, theme)
         return
     site = Site(row.number, (0, 0), row.finding.severity, 0.0, row.finding.key, row.state)
-    yield flag_at(site, (left + FLAG_WIDTH / 2 + 0.4, top - _PAD - FLAG_HEIGHT / 2), theme)
+    at = (left + FLAG_WIDTH / 2 + 0.4, top - _PAD - FLAG_HEIGHT / 2)
+    yield replace(flag_at(site, at, theme), tag=cell(_TABLE, str(row.number), 0, scope="Row"))
     picture = (left + FLAG_WIDTH + 2.2 + ICON_WIDTH / 2, top - _PAD - ICON_HEIGHT / 2)
     yield from icon(row.finding.rule, row.finding.control, picture, theme)
     yield from _texts(row, left + _MARGIN, right, top - _PAD, theme)
@@ -170,7 +175,8 @@ def _gone_marks(
     yield from badge(row.state, (left + FLAG_WIDTH / 2, y + size / 2), (theme.ink, theme.paper))
     for lines, colour, bold in ((row.about, theme.quiet, False), (row.verdict, theme.ink, True)):
         for line in lines:
-            yield Label(line, (left + _MARGIN, y), size, colour, bold=bold)
+            tag = cell(_TABLE, " ".join(row.about), 1)
+            yield Label(line, (left + _MARGIN, y), size, colour, bold=bold, tag=tag)
             y -= size * LINE
     bottom = top - row.height
     yield Stroke(((left, bottom), (right, bottom)), theme.pen("rule"))
@@ -180,9 +186,11 @@ def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Ite
     """Yield the words of a row in the order in which they are read."""
     size = theme.small
     y = top - size
+    tags = [cell(_TABLE, str(row.number), column) for column in range(4)]
+    at = (right - _FIGURE, y), (right, y)
     figures = (
-        Label(row.figures[0], (right - _FIGURE, y), size, theme.ink, Anchor.END, bold=True),
-        Label(row.figures[1], (right, y), size, theme.ink, Anchor.END),
+        Label(row.figures[0], at[0], size, theme.ink, Anchor.END, bold=True, tag=tags[2]),
+        Label(row.figures[1], at[1], size, theme.ink, Anchor.END, tag=tags[3]),
     )
     blocks = (
         (row.title, theme.ink, True),
@@ -192,7 +200,8 @@ def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Ite
     )
     for lines, colour, bold in blocks:
         for line in lines:
-            yield Label(line, (left, y), size, colour, bold=bold, source=row.finding.key)
+            key, tag = row.finding.key, tags[1]
+            yield Label(line, (left, y), size, colour, bold=bold, source=key, tag=tag)
             y -= size * LINE
         if lines is row.title:
             yield from figures
@@ -204,17 +213,18 @@ def _verdict_marks(row: Row, left: float, y: float, theme: Theme) -> Iterator[Ma
     size = theme.small
     yield from badge(row.state, (left + BADGE, y + size / 2), (theme.ink, theme.paper))
     for k, line in enumerate(row.verdict):
-        at = (left + _BADGE, y - k * size * LINE)
-        yield Label(line, at, size, theme.ink, bold=True, source=row.finding.key)
+        at, tag = (left + _BADGE, y - k * size * LINE), cell(_TABLE, str(row.number), 1)
+        yield Label(line, at, size, theme.ink, bold=True, source=row.finding.key, tag=tag)
 
 
 def no_findings(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
     """Yield the words of an empty table: that nothing was found, or what could not be judged."""
-    yield from _heading(box, theme)
+    yield from _heading(box, theme, Tag(Role.TITLE, _TABLE))
     y = box.top - HEAD - _PAD - theme.small
     for text in _why_empty(result):
         for line in wrap(text, theme.small, box.width):
-            yield Label(line, (box.left, y), theme.small, theme.ink)
+            tag = Tag(Role.WORDS, text)
+            yield Label(line, (box.left, y), theme.small, theme.ink, tag=tag)
             y -= theme.small * LINE
 
 
@@ -233,4 +243,4 @@ def more_words(count: int, box: Box, theme: Theme) -> Label:
     """Return the words that send the reader to the next page."""
     text = say("{count} more on the next sheet", count=count)
     at = (box.right - text_width(text, theme.small, bold=True), box.bottom + 0.6)
-    return Label(text, at, theme.small, theme.ink, bold=True)
+    return Label(text, at, theme.small, theme.ink, bold=True, tag=Tag(Role.WORDS, "more"))

@@ -10,6 +10,7 @@ from enclosure_app.drawing.section.layer_marks import controls_of
 from enclosure_app.drawing.section.rain_marks import has_stream
 from enclosure_app.drawing.section.sealed_marks import said_sealed, sealed_mark
 from enclosure_app.drawing.shapes import arrow_head, drop
+from enclosure_app.drawing.tags import Role, Tag
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten, text_width
 from enclosure_app.drawing.verdict_words import state_word
@@ -101,7 +102,8 @@ def legend_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark
             yield from entry.draw((left, y), theme)
             words = entry.words if whole else entry.short or entry.words
             at = (left + _SWATCH + 2.0, y - theme.small / 2)
-            yield Label(shorten(words, theme.small, room), at, theme.small, theme.ink)
+            tag = Tag(Role.WORDS, entry.words)
+            yield Label(shorten(words, theme.small, room), at, theme.small, theme.ink, tag=tag)
 
 
 def _middle(box: Box, others: tuple[Entry, ...], theme: Theme) -> float:

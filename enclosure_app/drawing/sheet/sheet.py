@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from pathlib import PurePath
 
 from enclosure_app.drawing.clipping import clipped
-from enclosure_app.drawing.marks import Mark, Overlay, Stroke, on, overlays_of
+from enclosure_app.drawing.marks import Mark, Overlay, Stroke, on, overlays_of, tagged
 from enclosure_app.drawing.placement import Box, Placement, box_around
 from enclosure_app.drawing.ribbon.ribbon import ribbon_marks
 from enclosure_app.drawing.scales import Scale, fits, largest_that_fits, parse_scale, series
@@ -38,15 +38,17 @@ from enclosure_app.drawing.sheet.title_block import (
     caution_marks,
     heading_marks,
     scale_bar,
+    tally,
     title_height,
     title_marks,
 )
+from enclosure_app.drawing.tags import Role, Tag
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.errors import EnclosureError
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
-from enclosure_app.model.product import Control
+from enclosure_app.model.product import Control, layer_words
 from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.progress import gone_through
@@ -207,7 +209,7 @@ def _pages(
     left = left[filled.count :]
     if left:
         marks.append(more_words(len(left), table, theme))
-    marks += _drawing(sheet, findings, made, placement)
+    marks += tagged(_pictured(sheet), _drawing(sheet, findings, made, placement))
     marks += (*_ribbons(sheet, findings), *foot)
     yield _page(sheet, marks, finding_places(sheet.result, findings, sheet.numbers, placement))
     while left:
@@ -233,6 +235,17 @@ def _arranged(sheet: _Sheet, findings: tuple[Finding, ...]) -> tuple[Arrangement
     made = arrange(sheet.result, findings, sheet.areas.drawing, sheet.scale, sheet.units)
     middle = box_around(sheet.result.section.frame).centre
     return made, Placement(sheet.scale.ratio, middle, made.drawing.centre)
+
+
+def _pictured(sheet: _Sheet) -> Tag:
+    """Return what is read instead of the drawing."""
+    words = say(
+        "Drawing of the section “{name}” at {scale}: {tally}.",
+        name=sheet.result.section.name,
+        scale=sheet.scale.text,
+        tally=tally(sheet.result),
+    )
+    return Tag(Role.FIGURE, "drawing", words=words)
 
 
 def _drawing(
@@ -279,7 +292,13 @@ def _ribbons(sheet: _Sheet, findings: tuple[Finding, ...]) -> Iterator[Mark]:
         )
         look = (sheet.units, sheet.theme)
         ribbon = ribbon_marks(shown, layer, sheet.numbers, box.inset(0, 0.6), look)
-        yield from on(overlays_of(layer.control), ribbon)
+        words = say(
+            "The {layer} laid out straight: {continuity}.",
+            layer=layer_words(layer.control),
+            continuity=say(layer.continuity.value),
+        )
+        told = Tag(Role.FIGURE, layer.control, words=words)
+        yield from tagged(told, on(overlays_of(layer.control), ribbon))
 
 
 def _column(sheet: _Sheet) -> tuple[list[Mark], Box]:

@@ -10,6 +10,7 @@ from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.scales import Scale
 from enclosure_app.drawing.sheet.findings_table import LINE
 from enclosure_app.drawing.sheet.job import SheetJob
+from enclosure_app.drawing.tags import Role, Tag, cell
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import shorten, text_width, wrap
 from enclosure_app.language import later, say
@@ -24,6 +25,7 @@ CAUTION = later(
     "looked at and protect yourself before anything is opened."
 )
 ROW = 8.2
+_BLOCK = "title block"
 _AIR = 1.6  # left and right of the words in a cell
 _SIGNED_LINES = 12  # of signatures at most; the cover of the set holds all of them
 
@@ -98,21 +100,24 @@ def _cell(name: str, value: str, box: Box, theme: Theme) -> Iterator[Mark]:
     left = box.left + _AIR
     yield _cell_name(name, box, theme)
     text = shorten(value or "–", theme.medium, box.right - left - 0.8, bold=True)
-    yield Label(text, (left, box.bottom + 1.3), theme.medium, theme.ink, bold=True)
+    at, tag = (left, box.bottom + 1.3), cell(_BLOCK, name, 1)
+    yield Label(text, at, theme.medium, theme.ink, bold=True, tag=tag)
 
 
 def _cell_name(name: str, box: Box, theme: Theme) -> Label:
     at = (box.left + _AIR, box.top - theme.small - 0.9)
-    return Label(name, at, theme.small, theme.quiet)
+    return Label(name, at, theme.small, theme.quiet, tag=cell(_BLOCK, name, 0, scope="Row"))
 
 
 def _signed_row(titles: Titles, box: Box, theme: Theme) -> Iterator[Mark]:
     yield Stroke(((box.left, box.top), (box.right, box.top)), theme.pen("rule"))
-    yield _cell_name(say("Signed off"), box, theme)
+    name = say("Signed off")
+    yield _cell_name(name, box, theme)
     size, lines = _signed_lines(titles, box.width, theme)
-    for k, line in enumerate(reversed(lines)):
-        at = (box.left + _AIR, box.bottom + 1.3 + k * size * LINE)
-        yield Label(line, at, size, theme.ink, bold=True)
+    y = box.bottom + 1.3 + (len(lines) - 1) * size * LINE
+    for k, line in enumerate(lines):
+        at, tag = (box.left + _AIR, y - k * size * LINE), cell(_BLOCK, name, 1)
+        yield Label(line, at, size, theme.ink, bold=True, tag=tag)
 
 
 def heading_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
@@ -121,9 +126,10 @@ def heading_marks(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mar
     words = tally(result)
     room = box.width - text_width(words, theme.medium) - 6.0
     name = shorten(result.section.name, theme.large, room, bold=True)
-    yield Label(name, (box.left, y), theme.large, theme.ink, bold=True)
+    tag = Tag(Role.HEADING, "section")
+    yield Label(name, (box.left, y), theme.large, theme.ink, bold=True, tag=tag)
     at = (box.left + text_width(name, theme.large, bold=True) + 5.0, y)
-    yield Label(words, at, theme.medium, theme.quiet)
+    yield Label(words, at, theme.medium, theme.quiet, tag=Tag(Role.WORDS, "tally"))
 
 
 def tally(result: SectionResult) -> str:
@@ -157,7 +163,8 @@ def caution_marks(box: Box, theme: Theme) -> Iterator[Mark]:
     yield Stroke(((box.left, box.top), (box.right, box.top)), theme.pen("table"))
     y = box.top - 1.9 - theme.small
     for line in caution_lines(box.width, theme):
-        yield Label(line, (box.left, y), theme.small, theme.ink)
+        tag = Tag(Role.WORDS, "caution")
+        yield Label(line, (box.left, y), theme.small, theme.ink, tag=tag)
         y -= theme.small * LINE
 
 

@@ -12,6 +12,7 @@ from enclosure_app.reports.pdf.issued import list_notes
 from enclosure_app.reports.pdf.layers import layered
 from enclosure_app.reports.pdf.outline import About, tell_about
 from enclosure_app.reports.pdf.pages import PaintedPage, painted
+from enclosure_app.reports.pdf.structure import tell_structure
 
 
 def write_document(path: Path, pages: Sequence[PaintedPage], about: About) -> None:
@@ -23,11 +24,13 @@ def write_document(path: Path, pages: Sequence[PaintedPage], about: About) -> No
     """
     with path.open("ab"):  # says why, before there is anything to be lost
         pass
-    pdf, groups = layered(painted(pages))
+    painting = painted(pages)
+    pdf, groups = layered(painting)
     for made, page in zip(pdf.pages, pages, strict=True):
         writer = NoteWriter(pdf, made, page.height, groups.get(Overlay.FINDINGS))
         writer.write(page.notes, page.links)
         list_notes(made, page.notes, page.height)
+    tell_structure(pdf, [[run.tag for run in runs if run.tag] for runs in painting.runs])
     tell_about(pdf, about, [page.height for page in pages])
     path.write_bytes(_saved(pdf))
 

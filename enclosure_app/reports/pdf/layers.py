@@ -4,16 +4,16 @@ Optional content as in ISO 32000-1, 8.11: one group for each overlay, and a memb
 for what is seen while any of several is. With all groups on, a page looks as it was painted.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from io import BytesIO
-from itertools import islice
+from itertools import count, islice
 from types import MappingProxyType
 
 from pikepdf import Array, Dictionary, Name, Object, Page, Pdf
 
 from enclosure_app.drawing.marks import Overlay, Overlays
 from enclosure_app.language import later, say
-from enclosure_app.reports.pdf.pages import Painting
+from enclosure_app.reports.pdf.pages import Painting, Run
 from enclosure_app.reports.pdf.text import pdf_text
 
 _NAMES = {
@@ -27,7 +27,11 @@ _NAMES = {
 
 
 def layered(painting: Painting) -> tuple[Pdf, Mapping[Overlay, Object]]:
-    """Return a document of the pages that were painted, and its optional-content groups."""
+    """Return a document of the pages that were painted, and its optional-content groups.
+
+    Each run that has a tag is marked with its role and a number, counted from 0 on its page; what
+    has none is marked as an artifact (ISO 32000-1, 14.8.2.2).
+    """
     pdf, source = Pdf.new(), Pdf.open(BytesIO(painting.data))
     groups = _groups(source, painting)
     left = iter(list(source.pages))
@@ -41,7 +45,7 @@ def layered(painting: Painting) -> tuple[Pdf, Mapping[Overlay, Object]]:
 
 def _groups(pdf: Pdf, painting: Painting) -> Mapping[Overlay, Object]:
     """Return a group for each overlay that something lies on."""
-    used = {overlay for runs in painting.runs for run in runs for overlay in run}
+    used = {overlay for runs in painting.runs for run in runs for overlay in run.overlays}
     return {
         overlay: pdf.make_indirect(
             Dictionary(Type=Name.OCG, Name=pdf_text(say(_NAMES[overlay])), Intent=Name.View)
@@ -63,13 +67,13 @@ def _offered(groups: list[Object]) -> Dictionary:
 
 
 def _joined(
-    pdf: Pdf, pages: list[Page], runs: Sequence[Overlays], groups: Mapping[Overlay, Object]
+    pdf: Pdf, pages: list[Page], runs: Sequence[Run], groups: Mapping[Overlay, Object]
 ) -> Page:
     """Make one page of several, one for each run."""
-    properties = Dictionary()
+    properties, numbers = Dictionary(), count()
     content = b"".join(
-        _marked(page, overlays, properties, groups, pdf)
-        for page, overlays in zip(pages, runs, strict=True)
+        _marked(_told(page, run, numbers), run.overlays, properties, groups, pdf)
+        for page, run in zip(pages, runs, strict=True)
     )
     resources = _together(pages)
     if properties.keys():
@@ -80,15 +84,23 @@ def _joined(
     return whole
 
 
+def _told(page: Page, run: Run, numbers: Iterator[int]) -> bytes:
+    """Return what a run paints, marked with what it is."""
+    content = b"q\n" + page.obj.Contents.read_bytes().strip() + b"\nQ\n"
+    if run.tag is None:
+        return b"/Artifact BMC\n" + content + b"EMC\n"
+    begun = f"/{run.tag.role} <</MCID {next(numbers)}>> BDC\n"
+    return begun.encode("ascii") + content + b"EMC\n"
+
+
 def _marked(
-    page: Page,
+    content: bytes,
     overlays: Overlays,
     properties: Dictionary,
     groups: Mapping[Overlay, Object],
     pdf: Pdf,
 ) -> bytes:
     """Return what a run paints, marked as belonging to its layers."""
-    content = b"q\n" + page.obj.Contents.read_bytes().strip() + b"\nQ\n"
     if not overlays:
         return content
     name = "/" + "-".join(overlays)

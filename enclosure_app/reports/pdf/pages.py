@@ -6,11 +6,13 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from operator import attrgetter
+from typing import NamedTuple
 
 from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QSizeF
 from PySide6.QtGui import QGuiApplication, QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from enclosure_app.drawing.marks import Mark, Overlays
+from enclosure_app.drawing.tags import Tag
 from enclosure_app.language import say
 from enclosure_app.progress import StoppedError, gone_through
 from enclosure_app.reports.pdf.notes import Note, PageLink
@@ -31,22 +33,30 @@ class PaintedPage:
     links: tuple[PageLink, ...] = ()
 
 
+class Run(NamedTuple):
+    """What marks have in common that follow each other: the overlays they lie on, and their tag."""
+
+    overlays: Overlays = ()
+    tag: Tag | None = None
+
+
 @dataclass(frozen=True, slots=True)
 class Painting:
-    """A PDF in which every run of marks has a page of its own, and the overlays of the runs.
+    """A PDF in which every run of marks has a page of its own, and what the runs are.
 
-    `runs` has one tuple for each page that was asked for: the overlays of its runs, in order.
+    `runs` has one tuple for each page that was asked for: its runs, in order.
     """
 
     data: bytes
-    runs: tuple[tuple[Overlays, ...], ...]
+    runs: tuple[tuple[Run, ...], ...]
 
 
 def painted(pages: Sequence[PaintedPage]) -> Painting:
     """Return `pages` painted; a page without marks has one empty run.
 
-    Qt cannot say in a PDF which layer something belongs to. So each run of marks that lie on the
-    same overlays becomes a page, and whoever puts these together again says it of the whole run.
+    Qt cannot say in a PDF which layer something belongs to, nor what it is. So each run of marks
+    that lie on the same overlays and are one thing becomes a page, and whoever puts these together
+    again says it of the whole run.
 
     Raises:
         OSError: there is no room for it.
@@ -70,22 +80,25 @@ def painted(pages: Sequence[PaintedPage]) -> Painting:
     return Painting(bytes(buffer.data().data()), runs)
 
 
-def _paint(writer: QPdfWriter, painter: QPainter, page: PaintedPage) -> Iterator[Overlays]:
-    """Paint the runs of a page, and yield the overlays of each."""
-    for overlays, marks in in_runs(page.marks):
+def _paint(writer: QPdfWriter, painter: QPainter, page: PaintedPage) -> Iterator[Run]:
+    """Paint the runs of a page, and yield what each of them is."""
+    for run, marks in in_runs(page.marks):
         _turn_to(writer, painter, page)
         MarkPainter(painter, _DOTS, page.height).paint(marks)
-        yield overlays
+        yield run
 
 
-def in_runs(marks: Iterable[Mark]) -> Iterator[tuple[Overlays, tuple[Mark, ...]]]:
-    """Yield runs of marks that follow each other on the same overlays; one empty one for none."""
+def in_runs(marks: Iterable[Mark]) -> Iterator[tuple[Run, tuple[Mark, ...]]]:
+    """Yield runs of marks that follow each other on the same overlays with the same tag.
+
+    There is one empty run where there are no marks.
+    """
     empty = True
-    for overlays, run in groupby(marks, attrgetter("overlays")):
+    for (overlays, tag), run in groupby(marks, attrgetter("overlays", "tag")):
         empty = False
-        yield overlays, tuple(run)
+        yield Run(overlays, tag), tuple(run)
     if empty:
-        yield (), ()
+        yield Run(), ()
 
 
 def _turn_to(writer: QPdfWriter, painter: QPainter, page: PaintedPage) -> None:

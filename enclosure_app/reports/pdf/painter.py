@@ -88,5 +88,6 @@ class MarkPainter:
             self._painter.strokePath(path, around)
         self._painter.setFont(face)
         self._painter.setPen(QColor(mark.colour))
-        self._painter.drawText(shift, mark.text)
+        # a space parts what is read aloud from the next line of the same words
+        self._painter.drawText(shift, f"{mark.text} " if mark.tag else mark.text)
         self._painter.restore()

@@ -55,7 +55,7 @@ def test_everybody_who_signed_the_section_stands_in_its_title_block() -> None:
     signed = tuple(f"Ida the {k}th, 2026-03-02" for k in range(12))
     for names in (signed[:1], signed[:4], signed):
         titles = Titles(SheetJob(), "a.dxf", "Eave", "1:10", "mm", names)
-        found = words(list(reversed(list(title_marks(COLUMN, titles, THEME)))))
+        found = words(list(title_marks(COLUMN, titles, THEME)))
         assert "; ".join(names) in " ".join(found)
     many = Titles(SheetJob(), "a.dxf", "Eave", "1:10", "mm", signed * 6)
     assert any(text.endswith("…") for text in words(list(title_marks(COLUMN, many, THEME))))
