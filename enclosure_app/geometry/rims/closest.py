@@ -58,6 +58,15 @@ def near_pairs(rims: Rims, reach: float) -> tuple[Ints, Ints]:
     return _in_order(a[upper], b[upper], len(rims.rim))
 
 
+def near_extents(low: Floats, high: Floats, reach: float) -> tuple[Ints, Ints]:
+    """Return the pairs (a <= b) of extents, from `low` to `high` (n, 2), that come within `reach` mm."""
+    (left, lower), (right, upper) = low.T, high.T
+    tree = shapely.STRtree(shapely.box(left, lower, right, upper))
+    widened = shapely.box(left - reach, lower - reach, right + reach, upper + reach)
+    a, b = tree.query(widened)
+    return a[a <= b], b[a <= b]
+
+
 def near_pairs_of(rims: Rims, segments: Ints, reach: float) -> tuple[Ints, Ints]:
     """Return those of `near_pairs` in which at least one of a few `segments` takes part."""
     low, high = np.minimum(rims.start, rims.end), np.maximum(rims.start, rims.end)

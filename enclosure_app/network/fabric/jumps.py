@@ -9,13 +9,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
-import shapely
 
 from enclosure_app.geometry.rims.closest import (
     Chords,
     chords_between,
     joined,
     level_chords,
+    near_extents,
     near_pairs,
 )
 from enclosure_app.geometry.rims.parity import Flips, Way
@@ -107,6 +107,10 @@ class _Items:
     side: Bools
     sure: Bools
     way: float
+
+    def within(self, reach: float) -> Pairs:
+        """Return the pairs, each with itself as well, of which the extents come within `reach` mm."""
+        return near_extents(self.low[:, :2], self.high[:, :2], reach + MARGIN)
 
     def gap(self, a: Ints, b: Ints) -> Floats:
         """Return a distance that the two of each pair are at least apart."""
@@ -205,7 +209,7 @@ class _Near:
 
     def pairs(self, reach: float) -> Pairs:
         """Return, in order, all pairs of segments that may have a shortest jump between them."""
-        a, b = _useful(self.groups, _meeting(self.groups, reach), reach)
+        a, b = _useful(self.groups, self.groups.within(reach), reach)
         parts = [
             _useful(self.items, pairs, reach)
             for pairs in _members(self.members, self.first, (a, b))
@@ -239,15 +243,6 @@ def _groups(items: _Items, members: Ints, first: Ints) -> _Items:
         sure=items.sure[lead],
         way=items.way,
     )
-
-
-def _meeting(groups: _Items, reach: float) -> Pairs:
-    """Return the pairs of groups, each with itself as well, of which the extents come within reach."""
-    (left, low), (right, high) = groups.low[:, :2].T, groups.high[:, :2].T
-    tree = shapely.STRtree(shapely.box(left, low, right, high))
-    far = reach + MARGIN
-    a, b = tree.query(shapely.box(left - far, low - far, right + far, high + far))
-    return a[a <= b], b[a <= b]
 
 
 def _members(members: Ints, first: Ints, pairs: Pairs) -> Iterator[Pairs]:

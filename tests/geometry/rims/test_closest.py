@@ -4,7 +4,13 @@ import numpy as np
 import pytest
 import shapely
 
-from enclosure_app.geometry.rims.closest import chords_between, crossings, foot, near_pairs
+from enclosure_app.geometry.rims.closest import (
+    chords_between,
+    crossings,
+    foot,
+    near_extents,
+    near_pairs,
+)
 from enclosure_app.geometry.rims.rims import Rims, rims_of
 from enclosure_app.geometry.rims.solids import line_solid
 
@@ -102,3 +108,12 @@ def test_chords_agree_with_shapely_and_none_is_missed() -> None:
         zip(a.tolist(), b.tolist(), strict=True)
     )
     assert not missed
+
+
+def test_extents_within_reach_are_found_each_with_itself() -> None:
+    low, high = (
+        np.array([(0.0, 0.0), (15.0, 0.0), (0.0, 40.0)]),
+        np.array([(10.0, 5.0), (20.0, 5.0), (9.0, 41.0)]),
+    )
+    found = {tuple(pair) for pair in np.transpose(near_extents(low, high, 5.0)).tolist()}
+    assert found == {(0, 0), (1, 1), (2, 2), (0, 1)}
