@@ -31,8 +31,9 @@ class Project:
     What people said is only ever added to: `decisions`, `remarks`, `site_checks`, `sign_offs`, in
     the order they were made, and the `photographs` that they name, by key (`model.standing.verdicts`).
     `revision` tells the drawing from those that it took the place of, and `carried` which of
-    their findings are found here, `questions` of which nobody knows (`model.standing.questions`). `id` is the same in all copies of one project; two projects
-    that hold the same are equal all the same.
+    their findings are found here, `questions` of which nobody knows (`model.standing.questions`). `past` are the states that its parts were
+    in when it was kept (`model.states`). `id` is the same in all copies of one project; two
+    projects that hold the same are equal all the same, whatever they were.
     """
 
     title: str
@@ -54,6 +55,7 @@ class Project:
     revision: str = ""
     carried: tuple[Carried, ...] = ()
     questions: tuple[Question, ...] = ()
+    past: tuple[str, ...] = field(default=(), compare=False)
     id: str = field(default_factory=lambda: uuid4().hex, compare=False)
 
 

@@ -27,7 +27,8 @@ class Document(QObject):
     """The project that is open, where it is kept, and its way back.
 
     `path` is the project file it was opened from or saved to, None for one that was never saved.
-    `opening` counts how often another project took the place of the one before.
+    `opening` counts how often another project took the place of the one before. `kept` is what
+    stood in its file: as it was opened, and whenever it was saved.
     """
 
     changed = Signal()
@@ -37,6 +38,7 @@ class Document(QObject):
         self._project = project
         self.path = path
         self.opening = 0
+        self.kept: tuple[Project, ...] = (project,)
         self.undo_stack = QUndoStack(self)
         self.undo_stack.setUndoLimit(_KEPT_STEPS)
 
@@ -60,6 +62,7 @@ class Document(QObject):
         """Show another project, which has no way back yet."""
         self.path = path
         self.opening += 1
+        self.kept = (project,)
         self.undo_stack.clear()
         self._show(project)
 
@@ -69,6 +72,7 @@ class Document(QObject):
         Where that is no more the one as it is now, what was changed since is still to be saved.
         """
         self.path = path
+        self.kept = (*self.kept, project or self._project)
         if project is None or project is self._project:
             self.undo_stack.setClean()
         self.changed.emit()

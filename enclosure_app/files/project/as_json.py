@@ -23,6 +23,7 @@ from enclosure_app.model.place import Area, Line, Point, Shape
 from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Break, Piece, Section, Stroke, Text
+from enclosure_app.model.states import past_of
 from enclosure_app.model.underlay import Underlay
 
 ABOUT = (
@@ -187,6 +188,7 @@ _PROJECT = record(
     revision=form.text,
     carried=several(said.CARRIED),
     questions=several(said.QUESTION),
+    past=several(form.text),
     sections=several(_SECTION),
     underlays=several(
         record(
@@ -219,7 +221,8 @@ def written(project: Project) -> dict[str, Any]:
         replace(section, products=products)
         for section, products in zip(project.sections, own, strict=True)
     )
-    table = _PROJECT.write(replace(project, sections=sections))
+    past = tuple(sorted(past_of(project)))
+    table = _PROJECT.write(replace(project, sections=sections, past=past))
     last = {name: table.pop(name) for name in ("sections", "underlays", "photographs")}
     return {"about": ABOUT, **table, "products": _PRODUCTS.write(shared), **last}
 

@@ -9,8 +9,8 @@ decides again. Where both changed the drawing, or a setting, a person chooses.
     merged(ours, theirs, chosen={...}).project    as was chosen
 """
 
-from enclosure_app.planning.merging.differences import Difference, Part, Side
+from enclosure_app.planning.merging.differences import Difference, Drawn, Part, Side
 from enclosure_app.planning.merging.merging import Merged, merged
 from enclosure_app.planning.merging.united import united
 
-__all__ = ["Difference", "Merged", "Part", "Side", "merged", "united"]
+__all__ = ["Difference", "Drawn", "Merged", "Part", "Side", "merged", "united"]

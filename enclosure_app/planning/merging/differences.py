@@ -1,7 +1,8 @@
 """Where two copies of a project differ in what is drawn and set, and which of the two is taken.
 
-With the copy that both began from, only what both changed is a difference. Without it nobody can
-know who changed what, and all that differs is shown.
+Each copy knows the states that it was in whenever it was kept (`model.states`). What one of them is
+in and the other has been in was left behind there, so that only what both changed is a difference:
+no copy that both began from has to be at hand.
 """
 
 from collections.abc import Callable, Mapping
@@ -13,7 +14,7 @@ from typing import Any
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Section
-from enclosure_app.model.underlay import Underlay
+from enclosure_app.model.states import pictures, state_of
 
 
 class Side(StrEnum):
@@ -61,59 +62,77 @@ class Difference:
 
 Chosen = Mapping[tuple[Part, str], Side]
 _ABSENT: Any = None
-
-UNKNOWN: Any = object()
-"""Equal to nothing: what a thing was, where nobody knows."""
+_STATES = {
+    Part.SECTION: "section",
+    Part.TITLE: "title",
+    Part.UNITS: "units",
+    Part.BOOK: "book",
+    Part.FIGURE: "figure",
+    Part.LEVEL: "level",
+    Part.LAYERS: "layers",
+    Part.UNDERLAY: "picture",
+}
+"""What the parts are called in `model.states`."""
 
 
 @dataclass
 class Weighing:
-    """Weighs what two copies hold, notes where they differ, and takes what was chosen."""
+    """Weighs what two copies hold, notes where they differ, and takes what was chosen.
+
+    `pasts` are the states that ours and theirs were in.
+    """
 
     chosen: Chosen
     differences: list[Difference]
+    pasts: tuple[frozenset[str], frozenset[str]] = (frozenset(), frozenset())
 
-    def taken(self, key: tuple[Part, str], ours: Any, theirs: Any, base: Any) -> Side:  # noqa: ANN401
+    def has_been(self, side: Side, part: Part, name: str, value: Any) -> bool:  # noqa: ANN401
+        """Whether a copy was once in a state; where it is that there is none, whether there was."""
+        past = self.pasts[side is Side.THEIRS]
+        if value is _ABSENT:
+            return False
+        held = value.section if isinstance(value, Drawn) else value
+        return state_of(_STATES[part], name, held) in past
+
+    def knew(self, side: Side, part: Part, name: str) -> bool:
+        """Whether there was once one of this name in a copy."""
+        return state_of(_STATES[part], name) in self.pasts[side is Side.THEIRS]
+
+    def taken(self, key: tuple[Part, str], ours: Any, theirs: Any) -> Side:  # noqa: ANN401
         """Return the side to take: the one that was changed; where both were, the chosen one."""
-        if theirs in (ours, base):
+        if ours == theirs:
             return Side.OURS
-        if ours == base:
-            return Side.THEIRS
+        left = self.has_been(Side.THEIRS, *key, ours), self.has_been(Side.OURS, *key, theirs)
+        if ours is _ABSENT and not self.knew(Side.OURS, *key):
+            return Side.THEIRS  # it is new there
+        if theirs is _ABSENT and not self.knew(Side.THEIRS, *key):
+            return Side.OURS
+        if left[0] != left[1]:
+            return Side.THEIRS if left[0] else Side.OURS
         side = self.chosen.get(key, Side.OURS)
         self.differences.append(Difference(*key, ours, theirs, side, key not in self.chosen))
         return side
 
-    def value(self, key: tuple[Part, str], ours: Any, theirs: Any, base: Any) -> Any:  # noqa: ANN401
+    def value(self, key: tuple[Part, str], ours: Any, theirs: Any) -> Any:  # noqa: ANN401
         """Return the value to take."""
-        return theirs if self.taken(key, ours, theirs, base) is Side.THEIRS else ours
+        return theirs if self.taken(key, ours, theirs) is Side.THEIRS else ours
 
     def by_name(
-        self,
-        part: Part,
-        ours: Mapping[str, Any],
-        theirs: Mapping[str, Any],
-        base: Mapping[str, Any] | None,
+        self, part: Part, ours: Mapping[str, Any], theirs: Mapping[str, Any]
     ) -> Mapping[str, Any]:
-        """Return what is held by name; without a base what only one of the two holds is kept."""
-        held: dict[str, Any] = {}
-        for name in dict.fromkeys((*ours, *theirs)):
-            mine, other = ours.get(name, _ABSENT), theirs.get(name, _ABSENT)
-            if base is None and _ABSENT in (mine, other):
-                held[name] = other if mine is _ABSENT else mine
-            else:
-                was = UNKNOWN if base is None else base.get(name, _ABSENT)
-                held[name] = self.value((part, name), mine, other, was)
+        """Return what is held by name; what only one of the two ever held is kept."""
+        held = {
+            name: self.value((part, name), ours.get(name, _ABSENT), theirs.get(name, _ABSENT))
+            for name in dict.fromkeys((*ours, *theirs))
+        }
         return MappingProxyType({name: each for name, each in held.items() if each is not _ABSENT})
 
 
-def settings_weighed(
-    weighing: Weighing, ours: Project, theirs: Project, base: Project | None
-) -> Project:
+def settings_weighed(weighing: Weighing, ours: Project, theirs: Project) -> Project:
     """Return our project with the settings that were changed or chosen."""
 
     def one(part: Part, of: Callable[[Project], Any]) -> Any:  # noqa: ANN401
-        was = of(base) if base else UNKNOWN
-        return weighing.value((part, ""), of(ours), of(theirs), was)
+        return weighing.value((part, ""), of(ours), of(theirs))
 
     return replace(
         ours,
@@ -121,31 +140,12 @@ def settings_weighed(
         units=one(Part.UNITS, lambda each: each.units),
         book=one(Part.BOOK, lambda each: each.book),
         layers=one(Part.LAYERS, lambda each: each.layers),
-        figures=weighing.by_name(
-            Part.FIGURE, ours.figures, theirs.figures, base.figures if base else None
-        ),
-        severities=weighing.by_name(
-            Part.LEVEL, ours.severities, theirs.severities, base.severities if base else None
-        ),
+        figures=weighing.by_name(Part.FIGURE, ours.figures, theirs.figures),
+        severities=weighing.by_name(Part.LEVEL, ours.severities, theirs.severities),
         underlays=tuple(
-            weighing.by_name(
-                Part.UNDERLAY,
-                _pictures(ours),
-                _pictures(theirs),
-                _pictures(base) if base else None,
-            ).values()
+            weighing.by_name(Part.UNDERLAY, pictures(ours), pictures(theirs)).values()
         ),
     )
-
-
-def _pictures(project: Project) -> dict[str, Underlay]:
-    """Return the pictures by name; several of one name are told apart by their place in the list."""
-    found: dict[str, Underlay] = {}
-    for each in project.underlays:
-        name = " · ".join(filter(None, (each.name, each.section)))
-        again = sum(key == name or key.startswith(f"{name} (") for key in found)
-        found[f"{name} ({again + 1})" if again else name] = each
-    return found
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -9,7 +9,6 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Section
 from enclosure_app.planning.merging.differences import (
-    UNKNOWN,
     Difference,
     Drawn,
     Part,
@@ -21,18 +20,17 @@ from enclosure_app.planning.merging.subjects import Version
 
 @dataclass(frozen=True, slots=True)
 class Copies:
-    """Our copy and theirs, and the one that both began from, where it is at hand."""
+    """Our copy and theirs."""
 
     ours: Project
     theirs: Project
-    base: Project | None = None
 
 
-def named_alike(copies: Copies) -> Copies:
+def named_alike(copies: Copies, weighing: Weighing) -> Copies:
     """Return copies in which a section that only one of the two renamed has its new name in both."""
-    before = {each.name for each in copies.base.sections} if copies.base else set[str]()
     for mine, other in _renamed(copies.ours.sections, copies.theirs.sections):
-        if mine in before:
+        older = weighing.knew(Side.THEIRS, Part.SECTION, mine)
+        if older and not weighing.knew(Side.OURS, Part.SECTION, other):
             copies = replace(copies, ours=edits.rename_section(copies.ours, mine, other))
         else:
             copies = replace(copies, theirs=edits.rename_section(copies.theirs, other, mine))
@@ -57,7 +55,7 @@ def whole_drawing(weighing: Weighing, copies: Copies) -> Project:
     later = _later(copies)
     key = (Part.DRAWING, "")
     side = weighing.chosen.get(key, later or Side.OURS)
-    if later is None or _drawn_on(copies, later):
+    if later is None or _drawn_on(weighing, copies, later):
         asked = key not in weighing.chosen
         names = copies.ours.source, copies.theirs.source
         weighing.differences.append(Difference(*key, *names, side, asked))
@@ -73,32 +71,32 @@ def _later(copies: Copies) -> Side | None:
     return None
 
 
-def _drawn_on(copies: Copies, later: Side) -> bool:
+def _drawn_on(weighing: Weighing, copies: Copies, later: Side) -> bool:
     """Whether the earlier drawing was changed after the later one had left it, for all we know."""
     earlier = copies.ours if later is Side.THEIRS else copies.theirs
-    if copies.base is None or copies.base.revision != earlier.revision:
-        return True
-    return [*map(Drawn, earlier.sections)] != [*map(Drawn, copies.base.sections)]
+    return not all(
+        weighing.has_been(later, Part.SECTION, each.name, each) for each in earlier.sections
+    )
 
 
 def sections_weighed(
     weighing: Weighing, copies: Copies
 ) -> tuple[tuple[Section, ...], tuple[Version, ...]]:
     """Return the sections of both copies, and where two versions of one were to be chosen from."""
-    mine, other, base = (_by_name(each) for each in (copies.ours, copies.theirs, copies.base))
+    mine, other = _by_name(copies.ours), _by_name(copies.theirs)
     taken: list[Section] = []
     versions: list[Version] = []
     beside: list[Section] = []
     names = {*mine, *other}
     for name in dict.fromkeys((*mine, *other)):
-        if name not in mine or name not in other:
-            taken += _alone(mine.get(name) or other[name], base.get(name))
-            continue
-        a, b = mine[name], other[name]
-        side = weighing.taken((Part.SECTION, name), Drawn(a), Drawn(b), _was(name, base))
+        a, b = mine.get(name), other.get(name)
+        side = weighing.taken((Part.SECTION, name), a and Drawn(a), b and Drawn(b))
         first, second = (b, a) if side is Side.THEIRS else (a, b)
-        taken.append(first)
-        if Drawn(a) != Drawn(b):
+        if first:
+            taken.append(first)
+        elif second and side is Side.BOTH:
+            taken.append(second)
+        if first and second and Drawn(first) != Drawn(second):
             free = _free(name, names) if side is Side.BOTH else ""
             if free:
                 names.add(free)
@@ -110,17 +108,8 @@ def sections_weighed(
     return (*taken, *beside), tuple(versions)
 
 
-def _by_name(project: Project | None) -> dict[str, Section]:
-    return {each.name: each for each in project.sections} if project else {}
-
-
-def _was(name: str, base: dict[str, Section]) -> object:
-    return Drawn(base[name]) if name in base else UNKNOWN
-
-
-def _alone(section: Section, was: Section | None) -> list[Section]:
-    """Return a section that only one copy has: kept, unless the other took it away unchanged."""
-    return [] if was is not None and Drawn(was) == Drawn(section) else [section]
+def _by_name(project: Project) -> dict[str, Section]:
+    return {each.name: each for each in project.sections}
 
 
 def _free(name: str, taken: set[str]) -> str:

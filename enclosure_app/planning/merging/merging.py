@@ -12,6 +12,7 @@ from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.standing.verdicts import contested_in
+from enclosure_app.model.states import past_of, states
 from enclosure_app.planning.merging.differences import (
     Chosen,
     Difference,
@@ -62,7 +63,8 @@ def merged(
     Args:
         ours: Our copy.
         theirs: The other one.
-        base: The copy that both began from, if it is at hand: then only what both changed differs.
+        base: The copy that both began from, of use only where that was kept by an older version of
+            the program, so that the two do not know it.
         chosen: What a person chose, by the key of a difference; ours, where nobody chose.
 
     Raises:
@@ -77,11 +79,14 @@ def merged(
                 theirs=theirs.title,
             )
         )
-    copies = named_alike(Copies(ours, theirs, base))
-    weighing = Weighing(chosen, [])
-    settings = settings_weighed(weighing, copies.ours, copies.theirs, copies.base)
+    common = states(base) if base else frozenset[str]()
+    pasts = past_of(ours) | common, past_of(theirs) | common
+    weighing = Weighing(chosen, [], pasts)
+    copies = named_alike(Copies(ours, theirs), weighing)
+    settings = settings_weighed(weighing, copies.ours, copies.theirs)
     drawn = _drawn(weighing, copies, united(settings, copies.theirs))
-    return Merged(drawn, tuple(weighing.differences))
+    both = tuple(sorted(pasts[0] | pasts[1]))
+    return Merged(replace(drawn, past=both), tuple(weighing.differences))
 
 
 def _are_copies(ours: Project, theirs: Project) -> bool:

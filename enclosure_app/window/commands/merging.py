@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFileDialog
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.project.file import SUFFIX, load_project
 from enclosure_app.model.said import moment
+from enclosure_app.model.states import remembering
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.commands.fittings import Fittings
@@ -24,6 +25,7 @@ class MergeCommands(QObject):
         super().__init__(fittings.window)
         self._fittings = fittings
         self._path = Path()
+        self._ours = fittings.document.project
         self.shown: MergeWindow | None = None
 
     def merge_copy(self) -> None:
@@ -42,14 +44,15 @@ class MergeCommands(QObject):
     def merge_from(self, path: Path) -> None:
         """Read another copy, and show what the two come to."""
         fittings = self._fittings
-        ours = fittings.document.project
+        ours, kept = fittings.document.project, fittings.document.kept
+        self._ours = ours
         fittings.messages.hide()
         self._path = path
 
         def work(progress: Progress) -> Joined:
             theirs = load_project(path)
             progress.go_on()
-            return joined(ours, theirs)
+            return joined(remembering(ours, kept), theirs)
 
         fittings.working.begin(
             Job(
@@ -84,7 +87,7 @@ class MergeCommands(QObject):
         of = dialog.joined
         if of is None:
             return
-        if fittings.document.project is not of.ours:
+        if fittings.document.project is not self._ours:
             self.merge_from(self._path)
             fittings.messages.say(
                 self.tr("The project was changed meanwhile: it is compared again. Look once more.")

@@ -71,13 +71,16 @@ class DifferenceCard(Card[Side]):
         super().__init__(title_of(difference), parent)
         self.difference = difference
         self.pictures: list[PlaceView] = []
+        held = difference.ours is not None and difference.theirs is not None
         drawn = difference.part is Part.SECTION
-        words = ("", "") if drawn else _values(difference)
+        words = _values(difference)
         ours = self.offer(self.tr("Keep what is here"), words[0], Side.OURS)
         theirs = self.offer(self.tr("Take the other copy's"), words[1], Side.THEIRS)
-        if drawn:
+        if drawn and held:
             self.offer(self.tr("Keep both"), "", Side.BOTH, stretch=0)
+        if drawn and difference.ours:
             self._picture(ours, of.ours, _result(of.found, difference.ours.section), look)
+        if drawn and difference.theirs:
             other = _result(of.found_theirs, difference.theirs.section)
             self._picture(theirs, of.theirs, other, look)
 
@@ -87,7 +90,8 @@ class DifferenceCard(Card[Side]):
         """Show a version of the section, at the place where the two differ."""
         picture = PlaceView(choice)
         picture.show_result(result, look, lying_under(project, result.section))
-        place = differing(self.difference.ours.section, self.difference.theirs.section)
+        versions = self.difference.ours, self.difference.theirs
+        place = differing(*(each.section for each in versions)) if all(versions) else None
         if place:
             picture.go_to(*place)
         else:
@@ -131,7 +135,11 @@ class ContestCard(Card[Decision | None]):
 
 def _values(difference: Difference) -> tuple[str, str]:
     part = difference.part
-    return value_words(part, difference.ours), value_words(part, difference.theirs)
+    ours, theirs = (
+        "" if part is Part.SECTION and each else value_words(part, each)  # what is there is seen
+        for each in (difference.ours, difference.theirs)
+    )
+    return ours, theirs
 
 
 def _result(found: Sequence[SectionResult], section: Section) -> SectionResult:

@@ -10,7 +10,7 @@ from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.section import Section
-from enclosure_app.planning.merging import Merged, Part, Side, merged
+from enclosure_app.planning.merging import Drawn, Merged, Part, Side, merged
 from enclosure_app.window.checking import judge
 
 Chosen = Mapping[tuple[Part, str], Side]
@@ -44,12 +44,16 @@ class Joined:
         return replace(self.merged.project, **same) == self.ours
 
 
+_SETTINGS = ("title", "units", "book", "layers")
 _SAID = ("decisions", "remarks", "site_checks", "sign_offs", "photographs", "carried")
 
 
 @dataclass(frozen=True, slots=True)
 class Counts:
-    """How many of each are new in a project; `links` are people's, from a revision."""
+    """How many of each are new in a project; `links` are people's, from a revision.
+
+    `drawn` are sections that only the other copy drew on in, `away` those it took away.
+    """
 
     verdicts: int = 0
     remarks: int = 0
@@ -57,25 +61,36 @@ class Counts:
     signatures: int = 0
     photographs: int = 0
     sections: int = 0
+    drawn: int = 0
+    away: int = 0
     pictures: int = 0
     settings: int = 0
     links: int = 0
 
 
 def counted(ours: Project, both: Project) -> Counts:
-    """Return what a project made of two copies has more than ours."""
+    """Return what a project made of two copies has more than ours, or otherwise."""
+    mine, now = ({each.name: each for each in of.sections} for of in (ours, both))
     return Counts(
         verdicts=len(both.decisions) - len(ours.decisions),
         remarks=len(both.remarks) - len(ours.remarks),
         looks=len(both.site_checks) - len(ours.site_checks),
         signatures=len(both.sign_offs) - len(ours.sign_offs),
         photographs=len(both.photographs) - len(ours.photographs),
-        sections=len({s.name for s in both.sections} - {s.name for s in ours.sections}),
+        sections=len(now.keys() - mine.keys()),
+        drawn=sum(Drawn(mine[name]) != Drawn(now[name]) for name in mine.keys() & now.keys()),
+        away=len(mine.keys() - now.keys()),
         pictures=len(both.underlays) - len(ours.underlays),
-        settings=len(both.figures.keys() - ours.figures.keys())
-        + len(both.severities.keys() - ours.severities.keys()),
+        settings=_changed(ours.figures, both.figures)
+        + _changed(ours.severities, both.severities)
+        + sum(getattr(ours, each) != getattr(both, each) for each in _SETTINGS),
         links=sum(bool(each.who) for each in {*both.carried} - {*ours.carried}),
     )
+
+
+def _changed(ours: Mapping[str, object], both: Mapping[str, object]) -> int:
+    names = ours.keys() | both.keys()
+    return sum(ours.get(name) != both.get(name) for name in names)
 
 
 def joined(ours: Project, theirs: Project) -> Joined:

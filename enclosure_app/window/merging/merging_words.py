@@ -20,7 +20,7 @@ def title_of(difference: Difference) -> str:
     name = difference.name
     words = {
         Part.DRAWING: say("The two copies are of different revisions of the drawing"),
-        Part.SECTION: say("{} is drawn differently").format(name),
+        Part.SECTION: _section_words(difference),
         Part.TITLE: say("The title"),
         Part.UNITS: say("The units"),
         Part.BOOK: say("The rule book"),
@@ -33,6 +33,18 @@ def title_of(difference: Difference) -> str:
     if difference.part is Part.FIGURE:
         return told.format(figure_words(name))
     return told.format(rule_name(name)) if difference.part is Part.LEVEL else told
+
+
+def _section_words(difference: Difference) -> str:
+    if difference.ours is None:
+        return say("{} was taken away here, and drawn on in the other copy").format(
+            difference.name
+        )
+    if difference.theirs is None:
+        return say("{} was taken away in the other copy, and drawn on here").format(
+            difference.name
+        )
+    return say("{} is drawn differently").format(difference.name)
 
 
 def value_words(part: Part, value: Any) -> str:  # noqa: ANN401  whatever a project holds
@@ -66,6 +78,16 @@ def counts_words(counts: Counts) -> str:
         _few(counts.signatures, say("1 signature"), say("{} signatures")),
         _few(counts.photographs, say("1 photograph"), say("{} photographs")),
         _few(counts.sections, say("1 section"), say("{} sections")),
+        _few(
+            counts.drawn,
+            say("1 section that was drawn on in there"),
+            say("{} sections that were drawn on in there"),
+        ),
+        _few(
+            counts.away,
+            say("1 section goes, which was taken away there"),
+            say("{} sections go, which were taken away there"),
+        ),
         _few(counts.pictures, say("1 picture"), say("{} pictures")),
         _few(counts.settings, say("1 setting"), say("{} settings")),
         _few(counts.links, say("1 answer about a revision"), say("{} answers about a revision")),

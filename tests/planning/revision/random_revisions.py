@@ -161,6 +161,10 @@ def _look_alike(draft: Draft) -> list[list[int]]:
     return [sorted(row, key=lambda n: _centre(draft, n)[::-1]) for row in rows.values() if row[1:]]
 
 
+def _is_of_earlier(each: Made) -> bool:
+    return not any(name.startswith("+") for name in each.of)
+
+
 def _centre(draft: Draft, n: int) -> Point:
     return middle(points_of(draft.made[n].piece.shape))
 
@@ -175,8 +179,12 @@ def pass_handles_on(draft: Draft) -> None:
 
 
 def move_on_by_one(draft: Draft) -> None:
-    """Move sheets on by their spacing, so that most lie where another one lay."""
-    row = max(_look_alike(draft), key=len, default=[])
+    """Move sheets on by their spacing, so that most lie where another one lay.
+
+    A copy that comes to lie just where its original lay is that sheet, for all anybody can see.
+    """
+    rows = [r for r in _look_alike(draft) if all(_is_of_earlier(draft.made[n]) for n in r)]
+    row = max(rows, key=len, default=[])
     if row:
         (x0, y0), (x1, y1) = (_centre(draft, n) for n in row[:2])
         every = [*range(len(draft.made))]
@@ -234,6 +242,13 @@ def random_steps(random: Random) -> tuple[Step, ...]:
     drawn = random.choices(DRAWN, k=random.choice([0, 1, 1, 2, 3, 5]))
     written = random.sample(WRITTEN, k=random.choice([0, 1, 1, 2, 3, 4]))
     steps = [*drawn, *written]
+    random.shuffle(steps)
+    return tuple(steps)
+
+
+def mixed_steps(random: Random, attack: tuple[Step, ...]) -> tuple[Step, ...]:
+    """What is meant to lead astray among what offices do, in any order."""
+    steps = [*attack, *random_steps(random)]
     random.shuffle(steps)
     return tuple(steps)
 

@@ -18,6 +18,7 @@ from tests.planning.revision.random_revisions import (
     ATTACKS,
     Step,
     faulty_sections,
+    mixed_steps,
     random_steps,
     revised,
     sheet_of_sections,
@@ -99,6 +100,17 @@ def test_no_verdict_is_given_to_another_finding_and_none_is_dropped() -> None:
 def test_nor_where_pieces_that_look_alike_change_places(steps: tuple[Step, ...]) -> None:
     counts = counted(100 if MANY else 4, *steps)
     assert (counts["wrong"], counts["dropped"]) == (0, 0)
+
+
+@pytest.mark.parametrize("first", range(len(ATTACKS)))
+def test_nor_where_all_of_that_comes_together(first: int) -> None:
+    for n in range(200 if MANY else 2):
+        seed = 1000 * first + n
+        steps = mixed_steps(Random(seed), ATTACKS[first])  # noqa: S311  drawings, no secrets
+        draft, revision, _, later = made(seed, *steps)
+        matches = [match for section in revision.sections for match in section.findings]
+        told = {judged(match, draft, later) for match in matches if match.old}
+        assert told <= {"right", "asked", "asked needlessly"}
 
 
 def test_nor_where_the_rest_of_the_section_stayed() -> None:
