@@ -23,13 +23,13 @@ from enclosure_app.window.closing import Closing
 from enclosure_app.window.commands import Commands
 from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.document import Document
+from enclosure_app.window.dress import dress, system_is_dark
 from enclosure_app.window.filing.filing import Filing
 from enclosure_app.window.filing.keeping import Keeping
 from enclosure_app.window.filing.units_asking import UnitsAsking
 from enclosure_app.window.languages import tongue_of
 from enclosure_app.window.lines.layer_maps import LayerMaps
 from enclosure_app.window.lines.noting import Noting
-from enclosure_app.window.look import dress, system_is_dark
 from enclosure_app.window.menus.actions import Actions
 from enclosure_app.window.menus.context_menus import made_menu_of_drawing
 from enclosure_app.window.menus.language_menu import made_language_menu

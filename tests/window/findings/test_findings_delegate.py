@@ -9,9 +9,9 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.window.dress import dress
 from enclosure_app.window.findings.findings_delegate import FindingsDelegate
 from enclosure_app.window.findings.findings_model import ROW, FindingsModel
-from enclosure_app.window.look import dress
 from tests.drawing import eave
 
 

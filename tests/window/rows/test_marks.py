@@ -8,7 +8,7 @@ from enclosure_app.drawing.theme import load_theme
 from enclosure_app.files.maps.catalogue import load_products
 from enclosure_app.model.product import Control
 from enclosure_app.window.canvas.ink.look import screen_theme
-from enclosure_app.window.look import NIGHT
+from enclosure_app.window.dress import NIGHT
 from enclosure_app.window.rows.marks import (
     SWATCH,
     control_icon,

@@ -3,10 +3,10 @@
 import pytest
 from PySide6.QtWidgets import QLineEdit, QPushButton
 
-from enclosure_app.window.look import DAY, NIGHT, Colours
+from enclosure_app.window.dress import DAY, NIGHT, Colours
 from enclosure_app.window.walk.dress import WALK
 from enclosure_app.window.walk.page import WalkPage
-from tests.window.test_look import contrast
+from tests.window.test_dress import contrast
 
 FINGERTIP = 44
 

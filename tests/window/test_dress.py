@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtGui import QColor, QPalette
 from PySide6.QtWidgets import QApplication
 
-from enclosure_app.window.look import DAY, NIGHT, Colours, dress, style_sheet
+from enclosure_app.window.dress import DAY, NIGHT, Colours, dress, style_sheet
 
 
 def contrast(one: str, other: str) -> float:
