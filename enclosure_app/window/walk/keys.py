@@ -17,9 +17,9 @@ def give_keys(page: WalkPage) -> None:
     does: dict[tuple[str, ...], Callable[[], object]] = {
         ("Right", "PgDown", "N"): lambda: page.step(1),
         ("Left", "PgUp", "Shift+N"): lambda: page.step(-1),
-        ("+", "="): lambda: page.place.zoom(_CLOSER),
-        ("-",): lambda: page.place.zoom(1 / _CLOSER),
-        ("0",): page.place.show_all,
+        ("+", "="): lambda: page.zoom(_CLOSER),
+        ("-",): lambda: page.zoom(1 / _CLOSER),
+        ("0",): page.show_all,
         ("Esc",): page.leave,
         ("A",): lambda: _press_all(page),
         ("W",): lambda: (

@@ -19,7 +19,7 @@ from enclosure_app.window.walk.dress import WALK
 from enclosure_app.window.walk.foot import Foot
 from enclosure_app.window.walk.head import Head
 from enclosure_app.window.walk.note_box import PHOTOGRAPHS
-from enclosure_app.window.walk.photo_strip import PhotoPage
+from enclosure_app.window.walk.photo_page import PhotoPage
 from enclosure_app.window.walk.place_view import PlaceView
 from enclosure_app.window.walk.stops import Round, Stop, Which
 from enclosure_app.window.walk.summary import name_of
@@ -139,6 +139,18 @@ class WalkPage(QWidget):
         """
         (self.foot.onward if self.stop else self.words.signing.next_step).setFocus()
 
+    def zoom(self, factor: float) -> None:
+        """Look closer or wider at what is seen, the drawing or a photograph."""
+        photo = self.picture.currentWidget() is self.photo
+        (self.photo.view if photo else self.place).zoom(factor)
+
+    def show_all(self) -> None:
+        """Show the whole section, or the whole photograph."""
+        if self.picture.currentWidget() is self.photo:
+            self.photo.view.come_back()
+        else:
+            self.place.show_all()
+
     def show_drawing(self) -> None:
         """Show the drawing instead of a photograph or a rule's page."""
         self.picture.setCurrentWidget(self.place)
@@ -218,8 +230,8 @@ class WalkPage(QWidget):
         self.head.chosen.connect(self.choose)
         self.head.overview.taken.connect(self.go_to)
         self.foot.stepped.connect(self.step)
-        self.foot.zoomed.connect(self.place.zoom)
-        self.foot.all_wanted.connect(self.place.show_all)
+        self.foot.zoomed.connect(self.zoom)
+        self.foot.all_wanted.connect(self.show_all)
         self.words.page.swiped.connect(self.step)
         self.words.signing.wanted.connect(self.go_to)
         self.words.finding.why.connect(self._show_rule)

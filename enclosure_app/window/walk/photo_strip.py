@@ -1,10 +1,10 @@
-"""Photographs of a stop: small in a row, each large at a touch."""
+"""Photographs of a stop: small in a row."""
 
 from collections.abc import Sequence
 
 from PySide6.QtCore import QBuffer, QByteArray, QSize, Qt, Signal
-from PySide6.QtGui import QIcon, QImageReader, QPixmap, QResizeEvent
-from PySide6.QtWidgets import QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtGui import QIcon, QImageReader, QPixmap
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.window.surround.flow_layout import FlowLayout
@@ -54,51 +54,6 @@ class PhotoStrip(QWidget):
         button.clicked.connect(lambda: self.opened.emit(photograph))
         button.show()
         return button
-
-
-class PhotoPage(QWidget):
-    """One photograph, as large as there is room. `closed`: back to the drawing."""
-
-    closed = Signal()
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._picture = QPixmap()
-        self.picture = QLabel(self)
-        self.picture.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.picture.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
-        self.told = QLabel(self)
-        self.back = QPushButton(self.tr("Back to the drawing"), self)
-        self.back.clicked.connect(self.closed)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(8, 8, 8, 8)
-        column.addWidget(self.picture, 1)
-        column.addWidget(self.told)
-        column.addWidget(self.back)
-
-    def show_photograph(self, photograph: Photograph) -> None:
-        """Show one photograph, with the name of its file and the camera's time."""
-        self._picture = pixmap_of(photograph)
-        taken = photograph.taken.replace("T", " ")
-        self.told.setText(f"{photograph.name}   {taken}".strip())
-        self.picture.setAccessibleName(self.tr("Photograph {}").format(photograph.name))
-        self._fit()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Fill the room there is."""
-        super().resizeEvent(event)
-        self._fit()
-
-    def _fit(self) -> None:
-        if not self._picture.isNull():
-            ratio = self.devicePixelRatioF()
-            small = self._picture.scaled(
-                self.picture.size() * ratio,
-                Qt.AspectRatioMode.KeepAspectRatio,
-                Qt.TransformationMode.SmoothTransformation,
-            )
-            small.setDevicePixelRatio(ratio)
-            self.picture.setPixmap(small)
 
 
 def pixmap_of(photograph: Photograph, within: QSize | None = None) -> QPixmap:

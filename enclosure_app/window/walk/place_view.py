@@ -1,15 +1,13 @@
 """The place of a stop, large: the drawing's own marks, moved and pinched with the fingers."""
 
-from PySide6.QtCore import QEvent, QPointF, QSize, QSizeF, Qt
+from PySide6.QtCore import QPointF, QSize, QSizeF
 from PySide6.QtGui import (
     QColor,
-    QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
     QPolygonF,
     QResizeEvent,
-    QTouchEvent,
 )
 from PySide6.QtWidgets import QWidget
 
@@ -20,6 +18,7 @@ from enclosure_app.model.underlay import Underlay
 from enclosure_app.window.canvas.camera import Camera
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.picture_view import PictureView
+from enclosure_app.window.walk.by_hand import ByHand
 
 _ACROSS = 420.0  # mm that are seen at least about a place
 _ROOM = 2.6  # times the size of what shows the place
@@ -27,14 +26,12 @@ _RING, _RING_WIDTH, _LINE_WIDTH = 34.0, 3.0, 5.0  # dots
 _MARK = QColor(214, 51, 132)  # apart from every control's hue, by day and by night
 
 
-class PlaceView(PictureView):
+class PlaceView(ByHand, PictureView):
     """Shows one place of a section. It changes nothing: it is only looked at."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._shown: tuple[Point, tuple[Points, ...]] | None = None
-        self._grip: QPointF | None = None
-        self.setAttribute(Qt.WidgetAttribute.WA_AcceptTouchEvents)
         self.setMinimumSize(QSize(220, 160))
         self.setAccessibleName(self.tr("The place in the drawing"))
 
@@ -64,6 +61,18 @@ class PlaceView(PictureView):
         """Show the whole section."""
         if self.scene:
             self.look_from(self.camera.fitted(box_around(self.scene.result.section.frame)))
+
+    def pan(self, by: QPointF) -> None:
+        """Move the paper by so many dots."""
+        self.look_from(self.camera.panned(by))
+
+    def zoom(self, factor: float, about: QPointF | None = None) -> None:
+        """Look closer or wider."""
+        PictureView.zoom(self, factor, about)
+
+    def come_back(self) -> None:
+        """Go back to the place."""
+        self._look_at_place()
 
     def _look_at_place(self) -> None:
         if self._shown is None:
@@ -105,47 +114,3 @@ class PlaceView(PictureView):
         else:
             self.show_all()
         self.renew_soon()
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Take hold of the paper."""
-        self._grip = event.position()
-
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        """Move the paper."""
-        if self._grip is not None:
-            self.look_from(self.camera.panned(event.position() - self._grip))
-            self._grip = event.position()
-
-    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        """Let the paper go."""
-        del event
-        self._grip = None
-
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        """Go back to the place."""
-        del event
-        self._look_at_place()
-
-    def event(self, event: QEvent) -> bool:
-        """Move and pinch the paper with the fingers."""
-        if isinstance(event, QTouchEvent) and event.type() in _TOUCHED:
-            self._touched(event)
-            event.accept()
-            return True
-        return super().event(event)
-
-    def _touched(self, event: QTouchEvent) -> None:
-        points = event.points()
-        if event.type() != QEvent.Type.TouchUpdate:
-            return
-        if len(points) == 1:
-            moved = points[0].position() - points[0].lastPosition()
-            self.look_from(self.camera.panned(moved))
-        elif len(points) == 2:
-            (a, b), (c, d) = ((p.position(), p.lastPosition()) for p in points)
-            before, now = (b - d).manhattanLength(), (a - c).manhattanLength()
-            if before > 1 and now > 1:
-                self.zoom(now / before, (a + c) / 2)
-
-
-_TOUCHED = (QEvent.Type.TouchBegin, QEvent.Type.TouchUpdate, QEvent.Type.TouchEnd)

@@ -16,6 +16,7 @@ from enclosure_app.window.walk.stops import Which
 from enclosure_app.window.walk.words_column import Shown
 from tests.drawing import eave
 from tests.window.walk.rounds import LAP, TAPE, eave_round
+from tests.window.walk.test_photo_strip import photograph
 
 LEFT = Qt.MouseButton.LeftButton
 
@@ -172,3 +173,17 @@ def test_the_words_have_their_share_however_much_is_said(page: WalkPage, qtbot: 
     page.resize(800, 1280)
     qtbot.waitUntil(lambda: page.words.y() > page.picture.y())
     assert page.words.height() > 0.8 * page.picture.height()
+
+
+def test_closer_and_wider_are_about_what_is_seen(page: WalkPage, qtbot: QtBot) -> None:
+    zoom = page.place.camera.zoom
+    qtbot.mouseClick(page.foot.closer, LEFT)
+    assert page.place.camera.zoom > zoom
+    zoom = page.place.camera.zoom
+    page.words.strip.opened.emit(photograph("lap.jpg"))
+    whole = page.photo.view.filled
+    qtbot.mouseClick(page.foot.closer, LEFT)
+    assert page.photo.view.filled.width() == pytest.approx(1.5 * whole.width())
+    assert page.place.camera.zoom == zoom
+    qtbot.mouseClick(page.foot.whole, LEFT)
+    assert page.photo.view.filled == whole

@@ -1,4 +1,4 @@
-"""Photographs of a stop: small in a row, large at a touch."""
+"""Photographs of a stop: small in a row."""
 
 from io import BytesIO
 
@@ -8,7 +8,7 @@ from PySide6.QtCore import QSize, Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.said.photograph import Photograph
-from enclosure_app.window.walk.photo_strip import PhotoPage, PhotoStrip, pixmap_of
+from enclosure_app.window.walk.photo_strip import PhotoStrip, pixmap_of
 
 
 def photograph(name: str, colour: str = "red") -> Photograph:
@@ -39,20 +39,6 @@ def test_a_touch_opens_the_photograph(strip: PhotoStrip, qtbot: QtBot) -> None:
     with qtbot.waitSignal(strip.opened) as told:
         qtbot.mouseClick(strip.buttons[1], Qt.MouseButton.LeftButton)
     assert told.args == [second]
-
-
-def test_it_fills_the_page_and_leads_back(qtbot: QtBot) -> None:
-    page = PhotoPage()
-    qtbot.addWidget(page)
-    page.resize(600, 500)
-    page.show()
-    page.show_photograph(photograph("lap.jpg"))
-    shown = page.picture.pixmap()
-    assert shown.deviceIndependentSize().width() > 400
-    assert "lap.jpg" in page.told.text()
-    assert "2026-05-04 10:00:00" in page.told.text()
-    with qtbot.waitSignal(page.closed):
-        qtbot.keyClick(page.back, Qt.Key.Key_Space)
 
 
 def test_the_picture_is_the_one_that_was_taken() -> None:
