@@ -18,7 +18,7 @@ from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.revision.drawings import file_of, left_as_they_are, taken_place
 from enclosure_app.planning.revision.people_made import laid_on
-from enclosure_app.planning.revision.sections import SectionPair, section_pairs, sheet
+from enclosure_app.planning.revision.sections import SectionPair, outlined, section_pairs
 
 
 def brought_over(
@@ -39,7 +39,7 @@ def brought_over(
         places = taken_place(before, drawing).values()
         kept = left_as_they_are(before, (each.file for each in places))
     own = [each for each in before.sections if each.name not in kept]
-    pairs = section_pairs([*map(sheet, own)], [*map(sheet, drawing.sections)])
+    pairs = section_pairs([*map(outlined, own)], [*map(outlined, drawing.sections)])
     of = _Brought(before, drawing, frozenset(kept), pairs)
     return replace(
         _with_source(of),

@@ -13,10 +13,10 @@ from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.standing.whereabouts import Said, Trail, subject_of
 from enclosure_app.planning.revision.matching import spots_matched
 from enclosure_app.planning.revision.pieces import PiecesMatched, pieces_matched
-from enclosure_app.planning.revision.sections import SectionPair, Sheet, section_pairs, sheet
+from enclosure_app.planning.revision.sections import Outlined, SectionPair, outlined, section_pairs
 from enclosure_app.planning.revision.spots import Fate, FindingMatch, LookMatch, spot_of
 
-Row = tuple[Sheet, tuple[Finding, ...]]
+Row = tuple[Outlined, tuple[Finding, ...]]
 
 _KEPT = {True: Fate.STILL_THERE, False: Fate.GONE}
 GONE = "gone:"
@@ -104,12 +104,12 @@ def _carried_on(before: Project, after: Project, sections: Sequence[SectionRevis
 
 def _sheets(project: Project, found: Sequence[SectionResult]) -> list[Row]:
     return [
-        (sheet(section), result.findings)
+        (outlined(section), result.findings)
         for section, result in zip(project.sections, found, strict=True)
     ]
 
 
-def _findings(rows: Iterable[Row], wanted: Sheet) -> tuple[Finding, ...]:
+def _findings(rows: Iterable[Row], wanted: Outlined) -> tuple[Finding, ...]:
     return next(findings for each, findings in rows if each is wanted)
 
 
@@ -143,7 +143,7 @@ def _paired(pair: SectionPair, old: Sequence[Finding], new: Sequence[Finding]) -
 
 
 def _without_partner(
-    each: Sheet, findings: Iterable[Finding], free: Sequence[Finding]
+    each: Outlined, findings: Iterable[Finding], free: Sequence[Finding]
 ) -> SectionRevision:
     """Return a section that was not surely found again: all of it is asked about."""
     found = tuple(FindingMatch(Fate.NOT_SURE, f, asked=_alike(f, free)) for f in findings)
@@ -155,7 +155,7 @@ def _alike(finding: Finding, free: Iterable[Finding]) -> tuple[Finding, ...]:
     return tuple(each for each in free if spot_of(each).what == what)
 
 
-def _fresh(each: Sheet, findings: Iterable[Finding]) -> SectionRevision:
+def _fresh(each: Outlined, findings: Iterable[Finding]) -> SectionRevision:
     found = tuple(FindingMatch(Fate.NEW, None, f) for f in findings)
     return SectionRevision("", each.section.name, None, found)
 

@@ -8,7 +8,7 @@ from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
 from enclosure_app.planning.revision.names import issue_name
-from enclosure_app.planning.revision.sections import section_pairs, sheet
+from enclosure_app.planning.revision.sections import outlined, section_pairs
 
 _CLEAR = 0.5  # of the pieces known again: another drawing that has fewer is no rival
 
@@ -46,7 +46,7 @@ def taken_place(before: Project, drawing: Drawing) -> Mapping[str, TakenPlace]:
     if len(files) < 2:
         return {new: TakenPlace(files[0] if files else "", sure=True) for new in news}
     shown: dict[str, Counter[str]] = {new: Counter() for new in news}
-    pairs = section_pairs([*map(sheet, before.sections)], [*map(sheet, drawing.sections)])
+    pairs = section_pairs([*map(outlined, before.sections)], [*map(outlined, drawing.sections)])
     for pair in pairs:
         old, new = file_of(before, pair.old.section), pair.new.section.file or drawing.file
         shown[new][old] += pair.fit.count

@@ -14,7 +14,7 @@ _ALL = 3  # handles with name or place: that outweighs how many pieces are alike
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
+class Outlined:
     """A section with its pieces as they are compared."""
 
     section: Section
@@ -31,18 +31,18 @@ class Sheet:
 class SectionPair:
     """An earlier section and the later one that it surely is, with how it was moved."""
 
-    old: Sheet
-    new: Sheet
+    old: Outlined
+    new: Outlined
     fit: Fit
 
 
-def sheet(section: Section) -> Sheet:
+def outlined(section: Section) -> Outlined:
     """Return a section as it is compared."""
     outlines = tuple(map(outline, section.pieces))
-    return Sheet(section, outlines, Counter((e.kind, round(e.long, -1)) for e in outlines))
+    return Outlined(section, outlines, Counter((e.kind, round(e.long, -1)) for e in outlines))
 
 
-def section_pairs(old: Sequence[Sheet], new: Sequence[Sheet]) -> tuple[SectionPair, ...]:
+def section_pairs(old: Sequence[Outlined], new: Sequence[Outlined]) -> tuple[SectionPair, ...]:
     """Return the sections that are surely the same ones."""
     rows = [
         SectionPair(a, b, fit)
@@ -57,7 +57,7 @@ def section_pairs(old: Sequence[Sheet], new: Sequence[Sheet]) -> tuple[SectionPa
     )
 
 
-def _fit(a: Sheet, b: Sheet) -> Fit | None:
+def _fit(a: Outlined, b: Outlined) -> Fit | None:
     fewer, more = sorted((len(a.outlines), len(b.outlines)))
     found = fits(a.outlines, b.outlines, (a.anchors, b.anchors))
     whole = fewer if fewer == more else -1
@@ -71,7 +71,7 @@ def _ground(best: Fit, found: Sequence[Fit]) -> Fit:
     return max(beside, key=lambda fit: (fit.anchored, fit.count), default=best)
 
 
-def _overlap(a: Sheet, b: Sheet) -> bool:
+def _overlap(a: Outlined, b: Outlined) -> bool:
     """Whether enough pieces are of one make and length that they may be one section."""
     fewer = min(len(a.outlines), len(b.outlines))
     return sum((a.kinds & b.kinds).values()) >= 0.5 * _LIKENESS * fewer

@@ -100,7 +100,7 @@ def test_sheets_that_may_have_been_moved_on_by_one_are_nobodys() -> None:
     fit = without_contested(found[0], found)
     assert fit.motion == Motion()
     assert {a.piece.name for a, _ in fit.pairs} == {board.name for board in boards}
-    assert {a.piece.name for a, _ in fit.contested} == {sheet.name for sheet in SHEETS}
+    assert {a.piece.name for a, _ in fit.contested} == {outlined.name for outlined in SHEETS}
     kept = fits(outlines([*boards, *SHEETS]), outlines(unnamed([*boards, *SHEETS])))
     assert without_contested(kept[0], kept) is kept[0]
 

@@ -3,7 +3,7 @@
 from enclosure_app.model.place import Line
 from enclosure_app.model.section import Break, Piece
 from enclosure_app.planning.revision.people_made import laid_on
-from enclosure_app.planning.revision.sections import SectionPair, section_pairs, sheet
+from enclosure_app.planning.revision.sections import SectionPair, outlined, section_pairs
 from tests.planning.revision.test_sections import elsewhere
 from tests.planning.revision.walls import WALL, wall
 
@@ -11,7 +11,7 @@ TAPE = Piece("drawn-1", "seam-tape", Line(((-1.0, 780.0), (-1.0, 850.0))))
 
 
 def pair(old: object, new: object) -> SectionPair:
-    (found,) = section_pairs([sheet(old)], [sheet(new)])
+    (found,) = section_pairs([outlined(old)], [outlined(new)])
     return found
 
 

@@ -7,12 +7,12 @@ from enclosure_app.model.place import Line
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.planning.revision.outlines import Motion, moved_shape
 from enclosure_app.planning.revision.pieces import How, PiecesMatched, pieces_matched
-from enclosure_app.planning.revision.sections import section_pairs, sheet
+from enclosure_app.planning.revision.sections import outlined, section_pairs
 from tests.planning.revision.walls import HIGH, LEDGE, LOW, MIDDLE, SHORT, WALL, line, wall
 
 
 def matched(new: Section, old: Section = WALL) -> PiecesMatched:
-    (pair,) = section_pairs([sheet(old)], [sheet(new)])
+    (pair,) = section_pairs([outlined(old)], [outlined(new)])
     return pieces_matched(pair.fit, pair.old.outlines, pair.new.outlines)
 
 

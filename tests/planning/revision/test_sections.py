@@ -5,7 +5,7 @@ from dataclasses import replace
 from enclosure_app.model.section import Section
 from enclosure_app.planning.parts import part
 from enclosure_app.planning.revision.outlines import Motion, moved_shape
-from enclosure_app.planning.revision.sections import section_pairs, sheet
+from enclosure_app.planning.revision.sections import outlined, section_pairs
 from tests.planning.revision.walls import WALL, wall
 
 EAVE = part("eave", WALL.products)
@@ -29,7 +29,7 @@ def elsewhere(section: Section, dx: float, name: str, *, renumbered: bool = Fals
 
 
 def pairs(old: list[Section], new: list[Section]) -> set[tuple[str, str]]:
-    found = section_pairs([*map(sheet, old)], [*map(sheet, new)])
+    found = section_pairs([*map(outlined, old)], [*map(outlined, new)])
     return {(pair.old.section.name, pair.new.section.name) for pair in found}
 
 
@@ -70,7 +70,7 @@ def test_where_most_was_moved_within_its_frame_the_frame_says_what_stayed() -> N
     pieces = tuple(
         replace(p, shape=moved_shape(p.shape, up)) if p.name in moved else p for p in WALL.pieces
     )
-    (pair,) = section_pairs([sheet(WALL)], [sheet(replace(WALL, pieces=pieces))])
+    (pair,) = section_pairs([outlined(WALL)], [outlined(replace(WALL, pieces=pieces))])
     assert (pair.fit.motion, pair.fit.count, pair.fit.anchored) == (Motion(), 2, 3)
 
 
