@@ -31,8 +31,10 @@ from enclosure_app.network.again import concerned, moved_between, question_again
 from enclosure_app.network.fabric.framed import framed, in_frame
 from enclosure_app.network.layer import Layer
 from enclosure_app.network.network import Network, question
+from enclosure_app.progress import go_on, part, tell
 from enclosure_app.rules import RULES
 
+_QUESTIONED = 0.9  # share of a check after which the rules are asked
 AGREE = 0.1  # mm: how far the two proofs of continuity may differ
 
 
@@ -94,11 +96,13 @@ def check(section: Section, limits: Limits, last: Check | None = None) -> Check:
         moved = moved_between(last.judged, judged)
     if last is None or moved is None:
         settled, pose = settle(judged)
-        network = question(settled, limits.tolerances)
+        with part(0.0, _QUESTIONED):
+            network = question(settled, limits.tolerances)
     else:
         pose = last.pose
         settled = settle_again(judged, last.judged, last.settled, pose)
         network = question_again(last.network, settled, moved)
+    tell(_QUESTIONED)
     found = _found(network, limits, last, moved)
     seen = in_frame([f for each in found.values() for f in each], settled, limits.tolerances.touch)
     ordered = _keys_apart(_in_walking_order(network, seen))
@@ -178,6 +182,7 @@ def _found(
     found: Found = {}
     for rule in RULES:
         level = limits.severities.get(rule.name)
+        go_on()
         if level is not Severity.OFF:
             seen = rule.check(near if rule.local else network, limits)
             found[rule.name] = [_at_level(finding, level) for finding in seen]

@@ -1,7 +1,8 @@
 """How far long work is, told by whoever does it and heard by whoever waits; stopped when asked.
 
-What reads a file calls `tell` with the share that is done and knows nothing of who listens. Nobody
-listens unless `listening` says so.
+What reads a file or checks a section calls `tell` with the share that is done, or `go_on` where it
+only asks whether it is still wanted, and knows nothing of who listens. Nobody listens unless
+`listening` says so.
 """
 
 import io
@@ -99,6 +100,15 @@ def tell(share: float) -> None:
     listener = _listener.get()
     if listener:
         listener(share)
+
+
+def go_on() -> None:
+    """Go on with long work, if whoever listens still wants it.
+
+    Raises:
+        StoppedError: it is wanted no more.
+    """
+    tell(0.0)  # what was told of it before is never taken back
 
 
 def gone_through(

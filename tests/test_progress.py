@@ -8,6 +8,7 @@ from enclosure_app.files.projects import read_project
 from enclosure_app.progress import (
     Progress,
     StoppedError,
+    go_on,
     gone_through,
     listening,
     part,
@@ -23,6 +24,17 @@ def heard(told: list[float]) -> list[float]:
 def test_nobody_need_listen() -> None:
     tell(0.5)
     assert list(gone_through([1, 2], 0, 1)) == [1, 2]
+
+
+def test_going_on_takes_nothing_back_and_ends_what_is_not_wanted() -> None:
+    progress = Progress()
+    with listening(progress.tell), part(0.5, 1.0):
+        tell(0.5)
+        go_on()
+        assert progress.share == 0.75
+        progress.stop()
+        with pytest.raises(StoppedError):
+            go_on()
 
 
 def test_a_part_tells_its_share_of_the_whole() -> None:

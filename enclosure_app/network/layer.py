@@ -35,6 +35,7 @@ from enclosure_app.network.opening import Opening, find_opening
 from enclosure_app.network.opening_again import Drawn, Proof, closed_again
 from enclosure_app.network.trace import Trace, find_trace
 from enclosure_app.network.walk import Walk, along_walk, follow
+from enclosure_app.progress import go_on
 
 NOT_BETWEEN = later(
     "No piece of the {layer} comes between the inside and the outside mark: "
@@ -153,6 +154,7 @@ def trace_layer(
 ) -> Layer:
     """Trace one control layer between the marks and prove it from the other side."""
     fabric = weave(section, control, tolerances, bodies)
+    go_on()
     if not fabric.pieces:
         return Layer(control, fabric)
     return _traced(fabric, tolerances, meets_of(fabric, tolerances.touch), None)
@@ -188,11 +190,13 @@ def _traced(fabric: Fabric, tolerances: Tolerances, meets: Meets, last: Last | N
         proof = _proof(fabric, links, tolerances, work)
     except EnclosureError as error:
         return Layer(control, fabric, why=str(error))
+    go_on()
     seals, sealed = seals_of(fabric, links, work.seals if work else None)
     traced = tuple(_traces(fabric, links, (tolerances, sealed), last))
     if not traced:
         return Layer(control, fabric, why=say(NOT_BETWEEN, layer=layer_words(control)))
     trace, walk = max(traced, key=lambda each: (each[0].bottleneck, each[0].round.lift))
+    go_on()
     sides = [(each.curve, marked.outside) for marked, each in traced]
     laps = find_laps(fabric, sides, work.laps if work else None)
     met = meetings(fabric, links, work.joints.seams.meetings if work else None)

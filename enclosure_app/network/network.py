@@ -18,12 +18,14 @@ from enclosure_app.network.fabric.bodies import Bodies, bodies_of
 from enclosure_app.network.layer import Layer, same_layer, trace_layer
 from enclosure_app.network.order import Order, building_order
 from enclosure_app.network.rain.rain import Rain, find_routes, together
+from enclosure_app.progress import part, tell
 
 SPLASH = 5.0  # mm: how near to a gap a drop must pass to get into it
 _TIGHT = frozenset({Kind.OPENING, Kind.GLASS, Kind.PENETRATION})  # no rain comes through these
 _JOINTED = frozenset(
     {Kind.FLASHING, Kind.CLADDING}
 )  # metal and the like, which leaks at its joints
+_TRACED = 0.7  # share of a check after which the layers are traced and it begins to rain
 NEAR_END = 20.0  # mm: a place this near to a sheet's end belongs to that end
 
 
@@ -106,13 +108,16 @@ def question(section: Section, tolerances: Tolerances) -> Network:
     The section must stand with gravity along -y; near the origin it is judged most exactly.
     """
     bodies = bodies_of(section)
-    layers = _layers(section, tolerances, bodies)
+    with part(0.0, _TRACED):
+        layers = _layers(section, tolerances, bodies)
+    with part(_TRACED, 1.0):
+        rain = rain_on(section, layers[Control.WATER], tolerances)
     laid = tuple(dict.fromkeys(pairs_laid(layers)))
     return Network(
         section=section,
         tolerances=tolerances,
         layers=MappingProxyType(layers),
-        rain=rain_on(section, layers[Control.WATER], tolerances),
+        rain=rain,
         order=building_order(laid),
         bodies=bodies,
         laid=laid,
@@ -124,7 +129,8 @@ def _layers(section: Section, tolerances: Tolerances, bodies: Bodies) -> dict[Co
     """Trace each control; one sheet often does for several, and is traced once."""
     layers: dict[Control, Layer] = {}
     traced: dict[tuple[str, ...], Layer] = {}
-    for control in Control:
+    for number, control in enumerate(Control):
+        tell(number / len(Control))
         pieces = tuple(piece.name for piece in section.layer(control))
         known = traced.get(pieces)
         if known is None:

@@ -20,6 +20,7 @@ from enclosure_app.network.fabric.clusters import Clusters
 from enclosure_app.network.fabric.fabric import Fabric
 from enclosure_app.network.fabric.jumps import Jumps
 from enclosure_app.network.fabric.links import TOUCHES, Links
+from enclosure_app.progress import go_on, gone_through
 
 UNSEALED = 1e-4  # mm of lift that an unsealed joint counts for among equal traces
 STEP = 1e-7  # mm of lift that one more piece counts for
@@ -190,6 +191,7 @@ def _least_jumps(
     far = float(np.hypot(*np.ptp(between.fabric.rims.start, axis=0))) + FIRST_REACH
     reach = FIRST_REACH
     while True:
+        go_on()
         jumps = between.within(touch, reach)
         bottleneck = _largest_needed(jumps, between.flips, clusters)
         if bottleneck is not None:
@@ -248,7 +250,7 @@ def _nodes(graph: Graph, start: Ints, number: int) -> Ints:
     sheets.add_weighted_edges_from(
         (2 * a + side, 2 * b + (side ^ turn), cost) for a, b, turn, cost in ways for side in (0, 1)
     )
-    paths = (_path_home(sheets, rim) for rim in start.tolist())
+    paths = (_path_home(sheets, rim) for rim in gone_through(start.tolist(), 0.0, 0.0, 1))
     found = [each for each in paths if each is not None]
     if not found:
         raise ArithmeticError("The rims separate the marks, but no round was found.")

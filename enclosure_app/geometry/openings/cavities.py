@@ -9,6 +9,7 @@ import numpy as np
 import numpy.typing as npt
 
 from enclosure_app.geometry.openings.triangle_edits import GONE, Triangles
+from enclosure_app.progress import gone_through
 
 Ints = npt.NDArray[np.int64]
 Edge = tuple[int, int]
@@ -44,7 +45,7 @@ class Cavities:
             CrossingError: an edge crosses one that is kept.
         """
         became: list[Edge] = []
-        for at, end in edges.tolist():
+        for at, end in gone_through(edges.tolist(), 0.0, 0.0):
             start, passed = at, {at}
             while start != end:
                 reached = self._insert(start, end)

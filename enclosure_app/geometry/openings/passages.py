@@ -13,6 +13,7 @@ import numpy.typing as npt
 from enclosure_app.geometry.linework.linework import split
 from enclosure_app.geometry.openings.triangles import Mesh, triangulate
 from enclosure_app.geometry.rims.closest import cross
+from enclosure_app.progress import go_on
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
@@ -50,6 +51,7 @@ def feet(mesh: Mesh, reach: float) -> tuple[Ints, Floats]:
     search = _first(mesh, reach)
     edges, places = [np.empty(0, dtype=np.int64)], [np.empty((0, 2))]
     while len(search.eye):
+        go_on()
         at_wall = mesh.wall[search.edge]
         found, foot = _feet_on(mesh, search[at_wall])
         edges.append(found)

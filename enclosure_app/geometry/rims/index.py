@@ -9,6 +9,7 @@ import shapely
 from numpy.typing import NDArray
 
 from enclosure_app.geometry.rims.rims import Bools, Floats, Ints
+from enclosure_app.progress import go_on
 
 Geometries = NDArray[np.object_]
 STALE = 2000  # segments: when more have moved, the tree is made anew
@@ -49,6 +50,7 @@ class SegmentIndex:
 
     def _found(self, ask: Callable[[shapely.STRtree], NDArray[np.int64]]) -> tuple[Ints, Ints]:
         """Return what both trees answer, in order of the places and then of the segments."""
+        go_on()  # whoever asks much asks here again and again
         place, found = ask(self.tree)
         if self.few is not None:
             kept = ~self.stale[found]

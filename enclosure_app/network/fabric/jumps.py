@@ -23,6 +23,7 @@ from enclosure_app.geometry.rims.rims import Bools, Floats, Ints
 from enclosure_app.network.fabric.clusters import Clusters
 from enclosure_app.network.fabric.fabric import Fabric
 from enclosure_app.network.fabric.links import TOUCHES, Links
+from enclosure_app.progress import go_on
 
 GROUP = 16  # segments that are looked at together at most
 MARGIN = 1e-3  # mm: what is that near to an end of the way is not sure to pass it
@@ -250,6 +251,7 @@ def _members(members: Ints, first: Ints, pairs: Pairs) -> Iterator[Pairs]:
     size = np.diff(np.append(first, len(members)))
     each = size[pairs[0]] * size[pairs[1]]
     for part in np.array_split(np.arange(len(each)), 1 + int(each.sum()) // AT_ONCE):
+        go_on()
         a, b = pairs[0][part], pairs[1][part]
         row = np.repeat(np.arange(len(part)), each[part])
         number = np.arange(len(row)) - np.repeat(np.cumsum(each[part]) - each[part], each[part])
