@@ -94,6 +94,63 @@ def test_a_drawing_that_has_moved_is_asked_for(
     assert flags(tmp_path / "marked.dxf")
 
 
+@pytest.fixture
+def house(opened: Opened, tmp_path: Path) -> MainWindow:
+    """Return a window with two drawings open as one project, copies of samples."""
+    window = opened()
+    paths = [
+        tmp_path / "drawings" / name for name in ("eave-flush-faulty.dxf", "ridge-faulty.dxf")
+    ]
+    paths[0].parent.mkdir()
+    for path in paths:
+        path.write_bytes(sample(path.name).read_bytes())
+    window.filing.open_all([*paths, sample("layers-second-office.toml")])
+    return window
+
+
+def test_every_drawing_of_a_project_is_marked_in_a_folder(
+    house: MainWindow, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    folder = tmp_path / "marked"
+    folder.mkdir()
+    asked: list[str] = []
+
+    def answer(_parent: object, _title: str, begin: str) -> str:
+        asked.append(begin)
+        return str(folder)
+
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", answer)
+    house.do("mark_drawing")
+    assert asked == [str(tmp_path / "drawings")]
+    assert files(folder) == ["eave-flush-faulty-marked.dxf", "ridge-faulty-marked.dxf"]
+    for result, name in zip(house.checking.results, files(folder), strict=True):
+        assert flags(folder / name) == [str(n) for n in range(1, len(result.findings) + 1)]
+    told = house.messages.words.text()
+    assert "eave-flush-faulty-marked.dxf, ridge-faulty-marked.dxf" in told
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: "")
+    (folder / "ridge-faulty-marked.dxf").unlink()
+    house.do("mark_drawing")
+    assert files(folder) == ["eave-flush-faulty-marked.dxf"]
+
+
+def test_the_one_of_several_that_has_moved_is_asked_for_by_its_name(
+    house: MainWindow, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    moved = tmp_path / "ridge.dxf"
+    (tmp_path / "drawings" / "ridge-faulty.dxf").rename(moved)
+    titles: list[str] = []
+
+    def answer(_parent: object, title: str, *_: str) -> tuple[str, str]:
+        titles.append(title)
+        return str(moved), ""
+
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", answer)
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
+    house.do("mark_drawing")
+    assert titles == ["Where is ridge-faulty.dxf, which is to be marked?"]
+    assert flags(tmp_path / "ridge-marked.dxf")
+
+
 @pytest.mark.parametrize(
     ("typed", "kind", "written"),
     [
