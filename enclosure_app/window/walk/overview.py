@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from enclosure_app.window.walk.stops import Round, Stop, Which
 
 _HIGH, _EDGE = 44, 18.0  # dots
-_SIZE, _HERE = 6.5, 13.0
+_SIZE, _LEAST, _HERE = 6.5, 1.5, 13.0
 _FINGER = 22.0
 
 
@@ -51,6 +51,12 @@ class Overview(QWidget):
         share = at / gaps if gaps else 0.5
         return _EDGE + share * (self.width() - 2 * _EDGE)
 
+    @property
+    def _size(self) -> float:
+        """Half a mark's width, dots: many stops are smaller, so that they are still told apart."""
+        gaps = max(len(self._stops) - 1, 1)
+        return max(min(_SIZE, 0.42 * (self.width() - 2 * _EDGE) / gaps), _LEAST)
+
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Go to the stop nearest to the finger."""
         x = event.position().x()
@@ -82,9 +88,10 @@ class Overview(QWidget):
         painter.setPen(QPen(ink, 1.8))
         painter.setBrush(ink if done else ground)
         if stop.finding is None:
-            painter.drawEllipse(at, _SIZE - 1, _SIZE - 1)
+            painter.drawEllipse(at, 0.85 * self._size, 0.85 * self._size)
         else:
-            painter.drawPolygon(QPolygonF([at + QPointF(x * _SIZE, y * _SIZE) for x, y in _FLAG]))
+            flag = (at + QPointF(x * self._size, y * self._size) for x, y in _FLAG)
+            painter.drawPolygon(QPolygonF(list(flag)))
 
 
 _FLAG = ((0.0, -1.1), (1.1, 0.9), (-1.1, 0.9))

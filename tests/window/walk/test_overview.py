@@ -1,6 +1,7 @@
 """The walk at a glance: a mark for each stop, to be touched."""
 
 import itertools
+from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
@@ -54,3 +55,14 @@ def test_what_is_done_is_filled_and_said(band: Overview) -> None:
     band.show_round(eave_round(**seen), Which.EVERYTHING, "")
     assert abs(dark() - hollow) > 100
     assert band.accessibleDescription() == "1 of 8 are done"
+
+
+def test_many_stops_are_drawn_smaller_than_they_stand_apart(band: Overview) -> None:
+    band.show_round(eave_round(), Which.EVERYTHING, "")
+    few = eave_round()
+    many = replace(few, stops=tuple(replace(few.stops[0], key=f"bead:{n}") for n in range(60)))
+    band.show_round(many, Which.EVERYTHING, "")
+    image, y = band.grab().toImage(), 18  # above the line that the stops stand on
+    dark = [image.pixelColor(x, y).lightness() < 128 for x in range(20, 380)]
+    assert sum(a != b for a, b in itertools.pairwise(dark)) < 4  # nothing runs together up there
+    assert band.x_of(many.stops[1]) - band.x_of(many.stops[0]) > 5
