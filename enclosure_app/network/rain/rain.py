@@ -121,8 +121,8 @@ def find_routes(  # noqa: PLR0913  the last six are what the layer alone does no
         return Rain()
     sky = None
     if cladding is not None:
-        angle = tolerances.driving_angle
-        sky = Sky(ground.layer, others, cladding, openings, frame, angle)
+        angle, slop = tolerances.driving_angle, tolerances.touch
+        sky = Sky(ground.layer, others, cladding, openings, frame, angle, slop)
     parts = outer_parts(ground, np.flatnonzero(ground.wets))
     found = landed(ground, sky, [part for each in parts.values() for part in each])
     flow = flow_of(water, found)

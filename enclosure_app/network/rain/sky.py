@@ -1,27 +1,27 @@
 """Which places the rain gets to: those that the sky sees, and those that leaks wet.
 
-Rain is taken to come down at any angle up to the driving angle off the vertical. Straight ways are
-cast back against it, at a few angles, until they leave the drawing. Claddings and rigid flashings
+Rain is taken to come down at any angle up to the driving angle off the vertical, and through every
+slot between what stands above, but for slits that are drafting slop. Claddings and rigid flashings
 leak at their joints, so that what lies along them gets wet too; so does what is right below a
 window or a door, which leak at their feet (common practice, no source).
 """
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, radians, sin, tan
+from math import acos, radians, tan
 
 import numpy as np
 
 from enclosure_app.geometry.surfaces.faces import Bools, Floats
+from enclosure_app.geometry.surfaces.slots import Lookout, sees_sky
+from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Points
 from enclosure_app.network.rain.surfaces import LayerSurfaces
 
-_TILTS = (1.0, -1.0, 2 / 3, -2 / 3, 1 / 3, -1 / 3, 0.0)  # shares of the driving angle
-_GLANCE = 0.01  # sine of the least angle at which rain strikes a face
+_GRAZE = 0.035  # sine of the least angle at which rain strikes a face: 2 degrees
 _FAR = 20_000.0  # mm: what is further up shelters nothing (common practice, no source)
 _BUILD_UP = 200.0  # mm: how far a cladding stands off what it covers (common practice, no source)
-_FLAT = 89.9  # degrees: rain comes down no flatter
+_PLUMB, _FLAT = 0.1, 89.9  # degrees: rain comes down no steeper and no flatter
 _UP = np.array([0.0, 1.0])
 _ALIKE = 0.9  # cosine: a cladding lies along the face behind it, within some 25 degrees
 
@@ -32,7 +32,7 @@ class Sky:
 
     `walls` are the other solid pieces. `leaky` names the pieces that wet what lies along them on
     the inner side, `openings` those that wet what is below them. `angle` is the driving angle,
-    degrees off the vertical.
+    degrees off the vertical; sky that is seen no wider than `slop` mm is none.
     """
 
     layer: LayerSurfaces
@@ -41,17 +41,17 @@ class Sky:
     openings: frozenset[str]
     frame: Points
     angle: float
+    slop: float = Tolerances().touch
 
     def wets(self, points: Floats, normals: Floats) -> Bools:
         """Return which points (n, 2), just in front of faces with `normals` (n, 2), rain gets to."""
         wet = np.zeros(len(points), dtype=bool)
-        for way in self._ways():
-            dry = np.flatnonzero(~wet & (normals @ way > _GLANCE))
-            wet[dry] = self._open(points[dry], way)
         up = np.broadcast_to(_UP, points.shape)
         for look, names, alike in ((normals, self.leaky, _ALIKE), (up, self.openings, 0.0)):
             dry = np.flatnonzero(~wet)
             wet[dry] = self._leaks(points[dry], look[dry], names, alike)
+        dry = np.flatnonzero(~wet)
+        wet[dry] = self._sees(points[dry], normals[dry])
         return wet
 
     def near(self, low: Floats, high: Floats, boxes: Floats) -> Bools:
@@ -69,26 +69,15 @@ class Sky:
             near |= (beside <= 2 * _BUILD_UP).all(axis=1)
         return near
 
-    def _ways(self) -> Iterator[Floats]:
-        """Yield unit vectors up against the rain."""
-        for share in _TILTS:
-            tilt = radians(share * self.angle)
-            yield np.array([sin(tilt), cos(tilt)])
-
-    def _open(self, points: Floats, way: Floats) -> Bools:
-        """Whether nothing stands between each point and the edge of the drawing."""
-        end = points + way * self._room(points, way)[:, None]
-        return ~(
-            self.layer.surfaces.crossed(points, end) | self.walls.surfaces.crossed(points, end)
-        )
-
-    def _room(self, points: Floats, way: Floats) -> Floats:
-        """Return how far it is from each point to the edge of the drawing, at most `_FAR`."""
-        low, high = self._extent
-        bound = np.where(way > 0, high, low)
-        moves = np.abs(way) > _GLANCE
-        far: Floats = ((bound - points)[:, moves] / way[moves]).min(axis=1)
-        return np.clip(far, 0.0, _FAR)
+    def _sees(self, points: Floats, normals: Floats) -> Bools:
+        """Whether what stands above each point leaves sky that rain comes down from."""
+        most = radians(min(max(self.angle, _PLUMB), _FLAT))
+        faces = np.arctan2(normals[:, 0], normals[:, 1])
+        over = acos(_GRAZE)  # from the face's normal to where rain only just strikes it
+        low, high = np.maximum(faces - over, -most), np.minimum(faces + over, most)
+        box = np.stack(self._extent)
+        lookout = Lookout(points, low, high, box, _FAR, self.slop)
+        return sees_sky([self.layer.surfaces, self.walls.surfaces], lookout)
 
     @cached_property
     def _extent(self) -> tuple[Floats, Floats]:
