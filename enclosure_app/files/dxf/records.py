@@ -29,7 +29,8 @@ _SIZES = {
 _FIRST_LINE = 4096  # bytes in which the first line ends
 _WHOLE = {1: "<B", 2: "<h", 4: "<i", 8: "<q"}
 _CUT_SHORT = (ValueError, IndexError, struct.error)  # a binary file that ends within a value
-_HANDLE_DIGITS = 15  # a handle has at most 16; one that uses them all leaves none above it
+_DIGITS = 16  # of a handle at most
+_TOP = 0xFFFF_FFFF_0000_0000  # a handle from here on leaves too few above it, and is passed over
 
 
 class Tag(NamedTuple):
@@ -133,11 +134,14 @@ class DxfRecords:
                 self._note_handle(value.strip())
 
     def _note_handle(self, value: bytes) -> None:
-        if 0 < len(value) <= _HANDLE_DIGITS:
-            try:
-                self.handles.add(int(value, 16))
-            except ValueError:
-                return  # a damaged handle, or the name that a dimension style of R12 has there
+        if not 0 < len(value) <= _DIGITS:
+            return
+        try:
+            handle = int(value, 16)
+        except ValueError:
+            return  # a damaged handle, or the name that a dimension style of R12 has there
+        if handle < _TOP:
+            self.handles.add(handle)
 
     def _tags(self, start: int, end: int) -> Iterator[Tag]:
         for code, _, at, value in self._groups(start, end):

@@ -1,5 +1,6 @@
 """Marks go between a drawing's bytes and come out again; a library that knows nothing of this reads both."""
 
+import re
 from pathlib import Path
 
 import ezdxf
@@ -258,6 +259,25 @@ def test_marks_stand_in_the_layout_that_was_checked(
         assert inventory(path, FREE) == before
         assert not doc.audit().errors
     assert len(names) == (2 if version in ("R12", "R13", "R14") else 3)
+
+
+@pytest.mark.parametrize(
+    "handle", [b"FFFFFFFF", b"FFFFFFFFFFFFFFF", b"7FFFFFFFFFFFFFFF", b"FFFFFFFFFFFFFFFF"]
+)
+@pytest.mark.parametrize("version", ["R12", "R2000", "R2018"])
+def test_handles_that_are_nearly_used_up_leave_some_above_them(
+    version: str, handle: bytes, tmp_path: Path
+) -> None:
+    path = tmp_path / "high.dxf"
+    data = written(version, "lf").replace(b"  5\n2F\n", b"  5\n" + handle + b"\n", 1)
+    assert handle in data
+    once = put(data)
+    assert put(once) == once
+    path.write_bytes(once)
+    handles = re.findall(rb"^  5\n([0-9A-F]+)$", once, re.MULTILINE)
+    assert len(set(handles)) == len(handles)
+    assert max(map(len, handles)) <= 16
+    assert not ezdxf.readfile(path).audit().errors
 
 
 def test_a_layout_that_the_file_does_not_hold_is_refused_in_one_sentence() -> None:
