@@ -60,6 +60,11 @@ def test_a_roof_to_the_edge_of_the_drawing_parts_two_airs() -> None:
     assert holds(below, ABOVE, BELOW, ROOM) == [False, True, False]
 
 
+def test_what_lies_in_any_air_is_outside() -> None:
+    layer = water(porch(LOW[True], MID, ROOF, HIGH))
+    assert layer.is_outside(np.array([ABOVE, BELOW, ROOM])).tolist() == [True, True, False]
+
+
 def test_two_marks_on_one_side_of_a_wall_lie_in_one_air() -> None:
     wall = (LOW[True], sheet("up", (505, 220), (505, 1000)))
     assert airs(water(porch(*wall))) == [ABOVE]
