@@ -4,6 +4,8 @@ What it finds
     A lap in the right order, or on the level, that is shorter than required: the product's own
     least lap, else the rule book's figure for the place and the slope. The report names the figure
     that was applied and whether anyone has confirmed it. Half a millimetre is taken for drafting.
+    What follows between the two for a while, as the leg of a flashing does, does not shorten their
+    lap.
 
 Why it matters
     Wind drives water uphill under a lap, capillarity draws it in, and a sheet put up in a gale is

@@ -3,7 +3,9 @@
 What it finds
     A way for a drop that lands on the outer face of the water layer, runs downhill on it, falls
     from its edges, and ends up on the inner side: behind a sheet that is lapped the wrong way
-    round, through a gap, over the back of a pan that slopes inwards.
+    round, through a gap, over the back of a pan that slopes inwards. With several outside marks
+    it rains in the open air round each, and what comes through the layer that keeps it there is
+    behind it.
 
 Why it matters
     What gets in behind the water layer wets sheathing and framing where nothing dries it soon.

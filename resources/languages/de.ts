@@ -4924,8 +4924,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/rules/short_lap.py" />
-   <source>A lap in the right order, or on the level, that is shorter than required: the product's own least lap, else the rule book's figure for the place and the slope. The report names the figure that was applied and whether anyone has confirmed it. Half a millimetre is taken for drafting.</source>
-   <translation>Eine Überlappung in richtiger Reihenfolge oder in der Waagerechten, die kürzer ist als gefordert: nach der eigenen Mindestüberlappung des Produkts, sonst nach dem Wert des Regelwerks für Ort und Neigung. Der Bericht nennt den angewandten Wert und ob ihn jemand bestätigt hat. Ein halber Millimeter gilt als Zeichenungenauigkeit.</translation>
+   <source>A lap in the right order, or on the level, that is shorter than required: the product's own least lap, else the rule book's figure for the place and the slope. The report names the figure that was applied and whether anyone has confirmed it. Half a millimetre is taken for drafting. What follows between the two for a while, as the leg of a flashing does, does not shorten their lap.</source>
+   <translation>Eine Überlappung in richtiger Reihenfolge oder in der Waagerechten, die kürzer ist als gefordert: nach der eigenen Mindestüberlappung des Produkts, sonst nach dem Wert des Regelwerks für Ort und Neigung. Der Bericht nennt den angewandten Wert und ob ihn jemand bestätigt hat. Ein halber Millimeter gilt als Zeichenungenauigkeit. Was ein Stück weit zwischen den beiden mitläuft, etwa der Schenkel eines Blechs, verkürzt ihre Überlappung nicht.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/rules/reverse_lap.py" />
@@ -5119,8 +5119,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/rules/wet_route.py" />
-   <source>A way for a drop that lands on the outer face of the water layer, runs downhill on it, falls from its edges, and ends up on the inner side: behind a sheet that is lapped the wrong way round, through a gap, over the back of a pan that slopes inwards.</source>
-   <translation>Ein Weg für einen Tropfen, der auf der Außenseite der Wasserschutzschicht landet, daran hinabläuft, von ihren Kanten fällt und auf der Innenseite endet: hinter einer verkehrt überlappten Bahn, durch eine Lücke, über die Rückseite einer nach innen geneigten Wanne.</translation>
+   <source>A way for a drop that lands on the outer face of the water layer, runs downhill on it, falls from its edges, and ends up on the inner side: behind a sheet that is lapped the wrong way round, through a gap, over the back of a pan that slopes inwards. With several outside marks it rains in the open air round each, and what comes through the layer that keeps it there is behind it.</source>
+   <translation>Ein Weg für einen Tropfen, der auf der Außenseite der Wasserschutzschicht landet, daran hinabläuft, von ihren Kanten fällt und auf der Innenseite endet: hinter einer verkehrt überlappten Bahn, durch eine Lücke, über die Rückseite einer nach innen geneigten Wanne. Bei mehreren Außenmarken regnet es in der Außenluft um jede; was durch die Schicht dringt, die es dort hält, ist dahinter.</translation>
   </message>
   <message>
    <location filename="../../resources/products.toml" />
