@@ -12,7 +12,7 @@ from types import MappingProxyType
 
 from enclosure_app.model.place import Area, Line, Point
 from enclosure_app.model.product import Control, Product
-from enclosure_app.model.section import Piece, Section
+from enclosure_app.model.section import DOWN, Piece, Section
 
 _HALF = 110.0  # half the height of a wall's picture
 _FRAME = (-90.0, -_HALF, 90.0, _HALF)  # left, lower, right and upper edge
@@ -25,7 +25,7 @@ class Example:
     """What is drawn, as pieces of products that come with the program.
 
     Only `control` is judged, since a picture shows one thing. `frame` is its left, lower, right
-    and upper edge.
+    and upper edge. Without `gravity` it is a plan.
     """
 
     drawn: tuple[Piece, ...]
@@ -35,6 +35,7 @@ class Example:
     frame: tuple[float, float, float, float] = _FRAME
     outside: Point = (-65.0, 85.0)
     inside: Point = (65.0, -85.0)
+    gravity: Point | None = DOWN
 
 
 def example_sections(rule: str, products: Mapping[str, Product]) -> tuple[Section, Section] | None:
@@ -61,6 +62,7 @@ def _section(
         products=MappingProxyType(alone),
         inside=(example.inside,),
         outside=(example.outside,),
+        gravity=example.gravity,
         frame_drawn=True,
     )
 
@@ -154,9 +156,32 @@ def _eave(length: float) -> tuple[Piece, ...]:
     )
 
 
-def _strip(*points: Point) -> tuple[Piece, ...]:
-    """Two wall sheets that lap, and a flashing tape with them."""
-    return (*_wall("building-paper", 40, -40, -5.0), _run("strip", "flashing-tape", *points))
+_POST, _LAPPED = 90.0, 62.0  # half of a post's side; where a sheet ends on the next side
+
+
+def _wrapped(*, turned: bool) -> tuple[Piece, ...]:
+    """Four sheets round a post, seen from above: each covers a side and laps over the next sheet.
+
+    With one lap `turned` round, the first sheet goes on first and the second one last.
+    """
+    corner, inner, outer = _POST + 8, 4.0, 8.0
+    usual = ((_POST + inner, -_POST), (_POST + inner, _LAPPED + 6), (_POST + outer, _LAPPED + 12),
+             (corner, corner), (-_LAPPED, corner))  # fmt: skip
+    first = ((_POST + inner, -_POST), (_POST + inner, _POST + inner), (-_LAPPED, _POST + inner))
+    last = ((_POST + outer, -_POST), (corner, corner), (-_LAPPED, corner))
+    ways = (first, last, usual, usual) if turned else (usual,) * 4
+    names = ("first", "second", "third", "fourth")
+    sheets = (
+        _run(name, "building-paper", *(_quarters(at, side) for at in way))
+        for side, (name, way) in enumerate(zip(names, ways, strict=True))
+    )
+    return (*sheets, _box("post", "framing", (-_POST, -_POST), (_POST, _POST)))
+
+
+def _quarters(at: Point, turns: int) -> Point:
+    """Return a place after so many quarter turns to the left about the origin."""
+    x, y = at
+    return _quarters((-y, x), turns - 1) if turns else at
 
 
 EXAMPLES: Mapping[str, Example] = MappingProxyType({
@@ -226,9 +251,10 @@ EXAMPLES: Mapping[str, Example] = MappingProxyType({
         frame=(-200.0, -450.0, 1400.0, 850.0), outside=(-60.0, 760.0), inside=(1000.0, -200.0),
     ),
     "lap-cycle": Example(
-        _strip((-9, 95), (-9, -38), (4, -46), (4, -95)),
-        _strip((-9, 20), (-9, -40), (-4, -44), (-4, -95)),
-        brings=frozenset({"wet-route"}),
+        _wrapped(turned=False),
+        _wrapped(turned=True),
+        frame=(-140.0, -140.0, 140.0, 140.0), outside=(-120.0, 125.0), inside=(0.0, 0.0),
+        gravity=None,
     ),
 })  # fmt: skip
 """By the name of the rule."""
