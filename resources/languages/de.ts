@@ -2650,12 +2650,12 @@
  <context>
   <name>PhotoPage</name>
   <message>
-   <location filename="../../enclosure_app/window/walk/photo_strip.py" />
+   <location filename="../../enclosure_app/window/walk/photo_page.py" />
    <source>Back to the drawing</source>
    <translation>Zurück zur Zeichnung</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/window/walk/photo_strip.py" />
+   <location filename="../../enclosure_app/window/walk/photo_page.py" />
    <source>Photograph {}</source>
    <translation>Foto {}</translation>
   </message>
@@ -3026,8 +3026,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
-   <source>Most of {} is drawn in what is open, too: it looks like a revision of it. Laid over it, what was said stays with its findings.</source>
-   <translation>Das meiste in {} ist auch in der offenen Zeichnung gezeichnet: Es sieht nach einer Überarbeitung aus. Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden.</translation>
+   <source>Most of what is open is drawn in {}, too: it looks like a revision. Laid over it, what was said stays with its findings.</source>
+   <translation>Das meiste des Offenen ist auch in {} gezeichnet: Es sieht nach einer Überarbeitung aus. Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
@@ -3041,8 +3041,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
-   <source>Some of {} is drawn in what is open, too. Is it a revision of it? Laid over it, what was said stays with its findings; before that you see what becomes of each.</source>
-   <translation>Manches in {} ist auch in der offenen Zeichnung gezeichnet. Ist es eine Überarbeitung? Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden; vorher sehen Sie, was aus jedem wird.</translation>
+   <source>Some of what is open is drawn in {}, too. Is it a revision? Laid over it, what was said stays with its findings; before that you see what becomes of each.</source>
+   <translation>Manches des Offenen ist auch in {} gezeichnet. Ist es eine Überarbeitung? Wird sie darübergelegt, bleibt das Gesagte bei seinen Befunden; vorher sehen Sie, was aus jedem wird.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/revising.py" />
@@ -3685,6 +3685,11 @@
  </context>
  <context>
   <name>TakingIn</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/taking_in.py" />
+   <source>A photograph is about one place: go to it, and give it there again.</source>
+   <translation>Ein Foto gehört zu einer Stelle: dorthin gehen und es dort noch einmal geben.</translation>
+  </message>
   <message>
    <location filename="../../enclosure_app/window/walk/taking_in.py" />
    <source>Nothing was taken in: the photographs are where they were. Take them again.</source>

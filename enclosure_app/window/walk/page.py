@@ -272,7 +272,7 @@ class WalkPage(QWidget):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Take photographs that are dropped; other files are for the window."""
-        if self.stop is not None and _has_pictures(event):
+        if _has_pictures(event):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:

@@ -35,7 +35,11 @@ class TakingIn(QObject):
     def _note(self, words: str, paths: Sequence[Path]) -> None:
         """Put words and photographs to the finding one is at, or to the question that is chosen."""
         about = self._saying.about(self._page.words.look_here.looks.chosen)
-        if about is None or not self._saying.is_named(lambda: self._note(words, paths)):
+        if about is None:
+            self._saying.refuse(
+                self.tr("A photograph is about one place: go to it, and give it there again.")
+            )
+        elif not self._saying.is_named(lambda: self._note(words, paths)):
             self._page.words.note.give_back(words)
         elif paths:
             self._read(about, words, tuple(paths))
@@ -62,9 +66,8 @@ class TakingIn(QObject):
         )
 
     def _take(self, about: About, words: str, taken: TakenIn) -> None:
-        if (
-            taken.photographs and not self._put(about, words, taken.photographs)
-        ) or not taken.photographs:
+        done = bool(taken.photographs) and self._put(about, words, taken.photographs)
+        if not done:
             self._page.words.note.give_back(words, self._draft_of(about))
         if taken.refused:
             self._saying.refuse("\n".join(taken.refused))

@@ -7,7 +7,8 @@ from threading import Event
 
 import pytest
 from PIL import Image
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -199,3 +200,19 @@ def test_another_drawing_meanwhile_gets_nothing_that_is_not_about_it(
     qtbot.waitUntil(lambda: done(apart))
     assert apart.document.project.photographs == {}
     assert "was not put down: another drawing is open" in apart.messages.words.text()
+
+
+def test_a_photograph_dropped_on_the_last_page_goes_nowhere_and_says_so(
+    apart: MainWindow, tmp_path: Path
+) -> None:
+    page, before = apart.views.walk, apart.document.project
+    page.go_to("")
+    files = QMimeData()
+    files.setUrls([QUrl.fromLocalFile(str(path)) for path in pictures(tmp_path, "a.jpg")])
+    plain = Qt.KeyboardModifier.NoModifier
+    entered = QDragEnterEvent(QPoint(90, 90), Qt.DropAction.CopyAction, files, LEFT, plain)
+    page.dragEnterEvent(entered)
+    assert entered.isAccepted()  # else the window would lay it under the drawing
+    page.dropEvent(QDropEvent(QPointF(90, 90), Qt.DropAction.CopyAction, files, LEFT, plain))
+    assert "about one place" in apart.messages.words.text()
+    assert apart.document.project is before
