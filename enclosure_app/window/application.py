@@ -15,6 +15,7 @@ from enclosure_app import __version__
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.files.dxf.memory import kept_in_use, set_aside
 from enclosure_app.files.maps.guesses import guess_of
+from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.resources import resource
 from enclosure_app.window.languages import speak_in, tongue_of
 from enclosure_app.window.main_window import MainWindow
@@ -60,14 +61,16 @@ def open_in(window: MainWindow) -> list[Path]:
 def make_ready() -> None:
     """Load what will be needed while the person looks at the first page, or a file is read.
 
-    What checks drawings, the letters' widths, and the words by which layers are guessed. All of it
-    stays, and looking through it for unused objects would stop the window for a tenth of a second.
+    What checks drawings, the letters' widths, the words by which layers are guessed, the usual
+    figures. All of it stays, and looking through it for unused objects would stop the window for
+    a tenth of a second.
     """
     with kept_in_use():
         import_module("enclosure_app.checker")
         for bold in (False, True):
             text_width("0", 1.0, bold=bold)
         guess_of("A-WALL", {})
+        load_limits()
     set_aside()
 
 

@@ -25,6 +25,7 @@ from enclosure_app.window.canvas.catching.segments import stroke_segments
 from enclosure_app.window.canvas.made_ready import make_ready
 from enclosure_app.window.canvas.picture.linework import Linework
 from enclosure_app.window.document import Document
+from enclosure_app.window.lines.layers_told import layers_by_handle
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.surround.start_page import SAMPLES
 
@@ -175,7 +176,7 @@ class Filing(QObject):
 
         def work(progress: Progress) -> Project:
             project = read(order, progress)
-            make_ready(project, Linework, stroke_segments)
+            make_ready(project, Linework, stroke_segments, layers_by_handle)
             if sum(len(section.strokes) for section in project.sections) > _VERY_MANY:
                 set_aside()
             return project

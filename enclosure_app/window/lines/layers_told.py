@@ -11,6 +11,7 @@ from enclosure_app.model.layer import LayerRow, narrower_rows, row_of
 from enclosure_app.model.product import Product
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Section
+from enclosure_app.window.canvas.made_ready import Strokes, made_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,10 +145,15 @@ def _content(section: Section) -> tuple[object, ...]:
     return section.strokes, section.taken, section.texts, bool(section.pieces)
 
 
+def layers_by_handle(strokes: Strokes) -> dict[str, str]:
+    """Return the layer of each entity of the drawing that lines are of."""
+    return {stroke.handle: stroke.layer for stroke in strokes}
+
+
 def _lines_of(section: Section) -> Counter[str]:
     """Count the lines of each layer; what one entity of the drawing comes to counts once."""
-    layers = {stroke.handle: stroke.layer for stroke in section.strokes}
-    layers.update({stroke.handle: stroke.layer for stroke in section.taken})
+    layers = dict(made_of(section.strokes, layers_by_handle))
+    layers.update(layers_by_handle(section.taken))
     for piece in section.pieces:  # of an older project, whose lines were not kept
         if piece.handles and layers.keys().isdisjoint(piece.handles):
             layers[piece.handles[0]] = piece.layer

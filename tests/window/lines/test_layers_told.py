@@ -9,7 +9,8 @@ from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.place import Line
 from enclosure_app.model.project import Project
 from enclosure_app.model.section import Piece, Section, Stroke, Text
-from enclosure_app.window.lines.layers_told import LayersTold
+from enclosure_app.window.canvas.made_ready import made_of
+from enclosure_app.window.lines.layers_told import LayersTold, layers_by_handle
 
 FRAME = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))
 RUN = ((0.0, 5.0), (50.0, 5.0))
@@ -98,3 +99,12 @@ def test_lines_without_a_handle_and_pieces_whose_lines_were_not_kept_count_too()
         each.name: each.lines for each in LayersTold().of(replace(PROJECT, sections=(section,)))
     }
     assert told == {"A": 2, "OLD": 1}
+
+
+def test_what_many_lines_take_long_to_tell_is_made_ready_with_the_drawing() -> None:
+    assert layers_by_handle(SECTION.strokes) == {"3": "a-other", "4": "a-other"}
+    told = {each.name: each.lines for each in LayersTold().of(PROJECT)}
+    made = made_of(SECTION.strokes, layers_by_handle)
+    assert made is made_of(SECTION.strokes, layers_by_handle)
+    assert set(made) == {"3", "4"}, "what is on other layers is not added to what is kept"
+    assert told["a-other"] == 2
