@@ -1,6 +1,7 @@
 """The menus tick what is so: the tool in hand, the control in view, which way is down."""
 
 from collections.abc import Callable
+from functools import partial
 
 from pytestqt.qtbot import QtBot
 
@@ -14,6 +15,11 @@ def ticked(window: MainWindow, *names: str) -> list[str]:
     return [name for name in names if window.actions_by_name[name].isChecked()]
 
 
+def hangs(window: MainWindow, name: str) -> bool:
+    return ticked(window, *HANGING) == [name]
+
+
+LONG = 20_000  # ms: a busy machine checks late
 TOOLS = ("tool_select", "tool_trace", "tool_sheet", "tool_measure")
 HANGING = ("hangs_down", "is_plan", "hangs_askew")
 
@@ -40,14 +46,15 @@ def test_the_control_that_a_list_shows_alone_is_ticked_in_the_menu(
     names = ("only_all", "only_water", "only_air")
     assert ticked(window, *names) == ["only_all"]
     window.do("only_air")
-    qtbot.waitUntil(lambda: ticked(window, *names) == ["only_air"])
+    qtbot.waitUntil(lambda: ticked(window, *names) == ["only_air"], timeout=LONG)
 
 
 def test_which_way_is_down_follows_the_section(opened: Opened, qtbot: QtBot) -> None:
     window = opened()
-    assert ticked(window, *HANGING) == ["hangs_down"]
+    qtbot.waitUntil(lambda: ticked(window, *HANGING) == ["hangs_down"], timeout=LONG)
     project = window.document.project
     for gravity, name in ((None, "is_plan"), ((1.0, -1.0), "hangs_askew")):
         window.document.apply("Turn", set_gravity(project, 0, gravity))
         window.checking.check_now()
-        qtbot.waitUntil(lambda: ticked(window, *HANGING) == [name])  # noqa: B023  waited for here
+        as_said = partial(hangs, window, name)
+        qtbot.waitUntil(as_said, timeout=LONG)
