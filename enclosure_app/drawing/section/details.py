@@ -180,6 +180,7 @@ def detail_marks(
     placement = Placement(detail.scale.ratio, detail.middle, detail.box.centre)
     enlarged = replace(view, placement=placement, detail=True, elsewhere=frozenset())
     part = trimmed(result, window_of(placement, detail.box))
+    yield Fill((detail.box.ring,), view.theme.paper, "detail")
     yield from in_its_square(detail, section_marks(part, enlarged), result, numbers, view.theme)
 
 
@@ -192,7 +193,6 @@ def in_its_square(
 ) -> Iterator[Mark]:
     """Yield what of `marks` lies in the square of a detail, ruled, with its flags and its scale."""
     box = detail.box
-    yield Fill((box.ring,), theme.paper, "detail")
     for mark in clipped(marks, box):
         if not isinstance(mark, Label):
             yield mark

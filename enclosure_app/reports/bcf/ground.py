@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import reduce
 from math import inf
 
 import numpy as np
@@ -30,7 +29,7 @@ def together(boxes: Sequence[Box]) -> Iterator[Sequence[int]]:
     group: list[int] = []
     around, sum_of = Box(0, 0, 0, 0), 0.0
     for number, box in enumerate(boxes):
-        grown, more = _around((around, box)) if group else box, sum_of + _area(box)
+        grown, more = around_all((around, box)) if group else box, sum_of + _area(box)
         if group and _area(grown) > _SPREAD * more:
             yield group
             group, grown, more = [], box, _area(box)
@@ -39,7 +38,8 @@ def together(boxes: Sequence[Box]) -> Iterator[Sequence[int]]:
         yield group
 
 
-def _around(boxes: Iterable[Box]) -> Box:
+def around_all(boxes: Iterable[Box]) -> Box:
+    """Return the smallest box that holds others, of which there is at least one."""
     return box_around(corner for box in boxes for corner in box.ring)
 
 
@@ -60,20 +60,23 @@ class Ground:
     @classmethod
     def of(cls, result: SectionResult, view: View, boxes: Sequence[Box]) -> "Ground":
         """Return what is drawn in and between `boxes`, which are on the sheet of `view`."""
-        window = window_of(view.placement, reduce(lambda a, b: _around((a, b)), boxes))
+        window = window_of(view.placement, around_all(boxes))
         part = replace(trimmed(result, window), findings=())
         sides = sides_of(part, view.placement)
         shown = shown_sheets(part, view.placement, sides)
         marks = section_marks(part, view)
         return cls(view, sides, shown, marks, np.array([*map(_box, marks)]).reshape(-1, 4))
 
-    def around(self, finding: Finding, box: Box) -> list[Mark]:
-        """Return what is drawn in a box, and some of what is beyond it, with one finding's glyph."""
+    def around(self, box: Box) -> list[Mark]:
+        """Return what is drawn in a box, and some of what is beyond it."""
         rows = self.boxes
         across = (rows[:, 0] <= box.right) & (rows[:, 2] >= box.left)
         near = across & (rows[:, 1] <= box.top) & (rows[:, 3] >= box.bottom)
-        seen = [self.marks[number] for number in np.flatnonzero(near).tolist()]
-        return [*seen, *glyph_marks(finding, self.view, self.sides, self.shown)]
+        return [self.marks[number] for number in np.flatnonzero(near).tolist()]
+
+    def glyph(self, finding: Finding) -> list[Mark]:
+        """Return the glyph of one finding."""
+        return list(glyph_marks(finding, self.view, self.sides, self.shown))
 
 
 def _box(mark: Mark) -> tuple[float, float, float, float]:

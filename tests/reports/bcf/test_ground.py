@@ -39,8 +39,8 @@ def test_around_a_place_is_all_that_is_drawn_there_and_only_its_own_glyph() -> N
     x, y = VIEW.placement.point(finding.at)
     box = square(x - 75, y - 75)
     ground = Ground.of(RESULT, VIEW, [box, square(x, y + 100)])
-    seen = ground.around(finding, box)
-    assert len(seen) < len(ground.marks)
+    seen = [*ground.around(box), *ground.glyph(finding)]
+    assert len(ground.around(box)) < len(ground.marks)
     sources = {mark.source for mark in seen if hasattr(mark, "source")}
     alone = section_marks(trimmed(RESULT, window_of(VIEW.placement, box)), VIEW)
     keys = {each.key for each in RESULT.findings}
