@@ -100,6 +100,16 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/menus/action_table.py" />
+   <source>Check now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
+   <source>Check the drawing as it is now, where checking was stopped</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Click a place inside the building</source>
    <translation>Eine Stelle im Gebäude anklicken</translation>
   </message>
@@ -1135,6 +1145,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/commands/files.py" />
+   <source>Open it</source>
+   <translation>Öffnen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/files.py" />
    <source>Save</source>
    <translation>Speichern</translation>
   </message>
@@ -1428,6 +1443,11 @@
    <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>What is drawn is being judged.</source>
    <translation>Das Gezeichnete wird beurteilt.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/findings/findings_panel.py" />
+   <source>What is drawn is not judged.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/findings/findings_panel.py" />
@@ -3558,6 +3578,21 @@
    <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>A layer is broken. Look where it opens.</source>
    <translation>Eine Schicht ist unterbrochen. Ansehen, wo sie offen ist.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
+   <source>Check now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
+   <source>Checking was stopped. What is listed is of the drawing before its last change.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/surround/next_step.py" />
+   <source>Checking was stopped: nothing is known of this drawing yet.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/surround/next_step.py" />
@@ -6913,6 +6948,11 @@
    <location filename="../../enclosure_app/files/framing/chains.py" />
    <source>Lines across areas of their own product are taken for drafting symbols: {names}.</source>
    <translation>Linien quer über Flächen ihres eigenen Produkts gelten als Zeichensymbole: {names}.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/laying.py" />
+   <source>Lines that were said by themselves to be something, and that are not surely found again: {count}. Say again what they are.</source>
+   <translation>Einzelne Linien, von denen gesagt war, was sie sind, und die nicht sicher wiedergefunden wurden: {count}. Sagen Sie noch einmal, was sie sind.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/pdf/layers.py" />
@@ -11301,6 +11341,16 @@
    <location filename="../../enclosure_app/window/filing/working_bar.py" />
    <source>Cancel</source>
    <translation>Abbrechen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/working_bar.py" />
+   <source>Stop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/filing/working_bar.py" />
+   <source>Stop checking; what was found before stays (Esc)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="../../enclosure_app/window/filing/working_bar.py" />

@@ -23,6 +23,7 @@ from enclosure_app.planning.revision.drawings import (
 from enclosure_app.planning.revision.likeness import Same, likeness
 from enclosure_app.planning.revision.names import issue_name
 from enclosure_app.planning.revision.pieces import How, PieceMatch
+from enclosure_app.planning.revision.renumbered import RowsNow, rows_now
 from enclosure_app.planning.revision.site_lists import looks_carried
 from enclosure_app.planning.revision.spots import Fate, FindingMatch, LookedAt, LookMatch
 
@@ -34,6 +35,7 @@ __all__ = [
     "LookedAt",
     "PieceMatch",
     "Revision",
+    "RowsNow",
     "Same",
     "SectionRevision",
     "TakenPlace",
@@ -44,5 +46,6 @@ __all__ = [
     "left_as_they_are",
     "likeness",
     "looks_carried",
+    "rows_now",
     "taken_place",
 ]

@@ -31,18 +31,26 @@ class Same(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Likeness:
-    """How much two drawings have in common, as shares of 1: of sizes of lines, and of handles."""
+    """How much two drawings have in common, as shares of 1: of sizes of lines, and of handles.
+
+    `found` is how much of the earlier one is drawn in the later one, which may hold more besides.
+    """
 
     drawn: float
     handles: float
+    found: float = 0.0
 
     @property
     def same(self) -> Same:
         """Whether the one is a later issue of the other."""
-        most = max(self.drawn, self.handles)
-        if most >= _LIKELY:
+        if self.most >= _LIKELY:
             return Same.LIKELY
-        return Same.DOUBTFUL if most >= _DOUBTFUL else Same.NO
+        return Same.DOUBTFUL if self.most >= _DOUBTFUL else Same.NO
+
+    @property
+    def most(self) -> float:
+        """The largest of the shares."""
+        return max(self.drawn, self.handles, self.found)
 
 
 def likeness(before: Project, later: Project) -> Likeness:
@@ -53,7 +61,7 @@ def likeness(before: Project, later: Project) -> Likeness:
         _compared(_lines(e for e in before.sections if file_of(before, e) == file), new)
         for file in files
     ]
-    return max(found, key=lambda each: max(each.drawn, each.handles), default=Likeness(0.0, 0.0))
+    return max(found, key=lambda each: each.most, default=Likeness(0.0, 0.0))
 
 
 def _compared(old: dict[str, set[Size]], new: dict[str, set[Size]]) -> Likeness:
@@ -62,7 +70,8 @@ def _compared(old: dict[str, set[Size]], new: dict[str, set[Size]]) -> Likeness:
         return Likeness(0.0, 0.0)
     drawn = 2.0 * len(sizes & others) / (len(sizes) + len(others))
     kept = sum(bool(held & new.get(handle, set())) for handle, held in old.items())
-    return Likeness(drawn, 2.0 * kept / (len(old) + len(new)))
+    found = len(sizes & others) / len(sizes)
+    return Likeness(drawn, 2.0 * kept / (len(old) + len(new)), found)
 
 
 def _lines(sections: Iterable[Section]) -> dict[str, set[Size]]:

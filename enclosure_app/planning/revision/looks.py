@@ -40,7 +40,7 @@ class LooksMatched:
         self._looked = looked
         self._old, self._new = (_by_item(each) for each in lists)
         old, new = ([*spots_of(each)] if each else [] for each in lists)
-        matches = spots_matched(old, new, section.pieces) if section.pieces else ()
+        matches = spots_matched(old, new, section.pieces, near=True) if section.pieces else ()
         self._matches = {match.old: match for match in matches if match.old}
 
     def links(self) -> Iterator[Carried]:

@@ -21,14 +21,18 @@ _SURE = (How.IN_PLACE, How.MOVED)
 
 
 def spots_matched(
-    old: Sequence[Spot], new: Sequence[Spot], pieces: PiecesMatched
+    old: Sequence[Spot], new: Sequence[Spot], pieces: PiecesMatched, *, near: bool = False
 ) -> tuple[SpotMatch, ...]:
-    """Return what became of each spot, and which are new."""
+    """Return what became of each spot, and which are new.
+
+    With `near` one whose pieces are not all known again is asked about only where it may be one
+    that is near to it or of its pieces; without it, one that is like it anywhere.
+    """
     sure = _sure(old, new, pieces)
     left = [spot for spot in old if spot.key not in sure]
     taken = {match.new for match in sure.values()}
     free = [spot for spot in new if spot.key not in taken]
-    rest = [_unsure(spot, free, pieces) for spot in left]
+    rest = [_unsure(spot, free, pieces, near=near) for spot in left]
     asked = {key for match in rest for key in match.asked}
     fresh = [SpotMatch(Fate.NEW, "", spot.key) for spot in free if spot.key not in asked]
     return (*sure.values(), *rest, *fresh)
@@ -133,10 +137,10 @@ def _much_the_same(one: float | None, other: float | None) -> bool:
     return abs(one - other) <= max(_FIGURE, _CHANGED * min(abs(one), abs(other)))
 
 
-def _unsure(spot: Spot, free: Iterable[Spot], pieces: PiecesMatched) -> SpotMatch:
+def _unsure(spot: Spot, free: Iterable[Spot], pieces: PiecesMatched, *, near: bool) -> SpotMatch:
     """Return a spot with the later ones that it may be; gone where it can be none of them."""
     alike = [other for other in free if other.what == spot.what]
-    known = all(pieces.exact(name) for name in spot.pieces)
+    known = near or all(pieces.exact(name) for name in spot.pieces)
     asked = [other for other in alike if not known or _may_be(spot, other, pieces)]
     if not asked:
         return SpotMatch(Fate.GONE, spot.key)

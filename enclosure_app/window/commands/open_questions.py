@@ -12,7 +12,7 @@ from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.checking import Checked, judge
 from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.revising.laying import Choices, with_answers
-from enclosure_app.window.revising.left_open import LeftOpen
+from enclosure_app.window.revising.left_open import LeftOpen, left_open_words
 
 
 class OpenQuestionCommands(QObject):
@@ -73,6 +73,10 @@ class OpenQuestionCommands(QObject):
         fittings.settings.who = who
         fittings.document.apply(self.tr("Answer what was left open"), project)
         self._dialog().close()
+        if told := left_open_words(project):
+            fittings.messages.say(told)
+        else:
+            fittings.messages.hide()
 
 
 def _looked_up(project: Project) -> tuple[Checked, list[SiteList]]:

@@ -79,12 +79,12 @@ class RevisionCommands(QObject):
         if same is Same.NO:
             return False
         likely = self.tr(
-            "Most of {} is drawn in what is open, too: it looks like a revision of it. Laid over "
-            "it, what was said stays with its findings."
+            "Most of what is open is drawn in {}, too: it looks like a revision. Laid over it, "
+            "what was said stays with its findings."
         )
         doubtful = self.tr(
-            "Some of {} is drawn in what is open, too. Is it a revision of it? Laid over it, what "
-            "was said stays with its findings; before that you see what becomes of each."
+            "Some of what is open is drawn in {}, too. Is it a revision? Laid over it, what was "
+            "said stays with its findings; before that you see what becomes of each."
         )
         self._ask(likely if same is Same.LIKELY else doubtful, paths, opens)
         return True

@@ -1,15 +1,17 @@
 """What comes of laying a revised drawing over a project: read, checked and compared, without a widget."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import NamedTuple
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.maps.writing import map_of
 from enclosure_app.files.projects import Wish, limits_of
+from enclosure_app.language import say
 from enclosure_app.model import edits
-from enclosure_app.model.drawing import Units
+from enclosure_app.model.drawing import Note, NoteLevel, Units
+from enclosure_app.model.layer import LayerRow
 from enclosure_app.model.project import Project, drawing_of
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.carried import Subject
@@ -22,6 +24,7 @@ from enclosure_app.planning.revision import (
     issue_name,
     left_as_they_are,
     looks_carried,
+    rows_now,
     taken_place,
 )
 from enclosure_app.planning.site_list.listing import site_list
@@ -71,9 +74,14 @@ class Laid:
         return self.revised.source
 
 
-def order_for(before: Project, paths: tuple[Path, ...], units: Units | None = None) -> Order:
+def order_for(
+    before: Project,
+    paths: tuple[Path, ...],
+    units: Units | None = None,
+    rows: tuple[LayerRow, ...] | None = None,
+) -> Order:
     """Return how revised drawings are to be read: by what the project says of its layers."""
-    layers = map_of(before) if before.layers else None
+    layers = replace(map_of(before), rows=rows or before.layers) if before.layers else None
     return Order(paths, Wish(layer_map=layers, units=units))
 
 
@@ -82,15 +90,31 @@ def read_revised(
 ) -> Project:
     """Read revised drawings; where one does not say its units, they are those of the project.
 
+    Where all lines are numbered anew, what was said of single ones is said of them again.
+
     Raises:
         EnclosureError: one of them cannot be read.
     """
+    units: Units | None = None
     try:
-        return read(order_for(before, paths), progress)
+        found = read(order_for(before, paths), progress)
     except EnclosureError as error:
         if "--units" not in str(error):
             raise
-    return read(order_for(before, paths, before.units), progress)
+        units = before.units
+        found = read(order_for(before, paths, units), progress)
+    now = rows_now(before, found)
+    if now.rows == before.layers:
+        return found
+    found = read(order_for(before, paths, units, now.rows), progress)
+    if not now.lost:
+        return found
+    told = say(
+        "Lines that were said by themselves to be something, and that are not surely found again: "
+        "{count}. Say again what they are.",
+        count=len(now.lost),
+    )
+    return replace(found, notes=(*found.notes, Note(NoteLevel.IGNORED, told, about="layers")))
 
 
 def laid_over(
@@ -115,7 +139,9 @@ def laid_over(
     if file is not None:
         places = dict.fromkeys(places, TakenPlace(file, sure=True))
     kept = left_as_they_are(before, (each.file for each in places.values())) | stay
-    after = brought_over(before, drawing, kept)
+    after = replace(
+        brought_over(before, drawing, kept), layers=_rows(before, revised, others=bool(kept))
+    )
     found, anew = (judge(each, limits).results for each in (before, after))
     revision = compared(before, found, after, anew)
     old, new = ([site_list(each, limits) for each in results] for results in (found, anew))
@@ -123,6 +149,13 @@ def laid_over(
     several = len(files) > 1 and len(places) == 1
     place = next(iter(places.values())) if several else None
     return Laid(before, revised, found, revision, anew, kept, files if several else (), place)
+
+
+def _rows(before: Project, revised: Project, *, others: bool) -> tuple[LayerRow, ...]:
+    """Return what is said of the layers of the revised drawing, and of the `others` that stay."""
+    if not before.layers:
+        return before.layers
+    return tuple(dict.fromkeys((*revised.layers, *before.layers))) if others else revised.layers
 
 
 def with_answers(project: Project, choices: Choices, by: tuple[str, str]) -> Project:

@@ -7,9 +7,9 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QPushButton, QWidget
 
 from enclosure_app.planning.revision import Fate
-from enclosure_app.window.surround.flow_layout import FlowLayout
 from enclosure_app.window.revising.row_delegate import RowDelegate
 from enclosure_app.window.revising.rows import ORDER, Answer, Row, fate_count, fate_words
+from enclosure_app.window.surround.flow_layout import FlowLayout
 
 _LEAST = 220  # dots
 

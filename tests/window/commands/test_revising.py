@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model import edits
 from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.standing.verdicts import verdicts_in
 from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
@@ -112,7 +113,7 @@ def test_a_revision_under_any_name_is_known_by_what_is_drawn_and_asked_about(
     other = Path(copy(same, same.with_name("2604-17.dxf")))
     shown.document.saved(same.with_suffix(".enclosure.json"))
     shown.open_files([other])
-    assert shown.messages.words.text().startswith("Most of 2604-17.dxf is drawn in what is open")
+    assert shown.messages.words.text().startswith("Most of what is open is drawn in 2604-17.dxf")
     assert shown.document.project is before
     buttons = {b.text(): b for b in shown.messages.findChildren(QPushButton)}
     qtbot.mouseClick(buttons["Open it by itself"], LEFT)
@@ -121,14 +122,19 @@ def test_a_revision_under_any_name_is_known_by_what_is_drawn_and_asked_about(
 
 
 def test_a_drawing_that_shares_some_details_is_asked_about_as_doubtful(
-    shown: MainWindow, qtbot: QtBot
+    opened: Opened, qtbot: QtBot
 ) -> None:
-    shown.document.saved(Path("a.enclosure.json"))
-    shown.open_files([sample("four-sections.dxf")])
-    assert shown.messages.words.text().startswith("Some of four-sections.dxf is drawn")
-    buttons = {b.text(): b for b in shown.messages.findChildren(QPushButton)}
+    window = opened("four-sections-faulty.dxf")
+    section = window.document.project.sections[0]
+    said = Remark("gap:x", "Ida", "2026-03-02T10:15:00+02:00", "Dry.", section.name)
+    window.document.apply("said", edits.add_remark(window.document.project, said))
+    window.document.saved(Path("a.enclosure.json"))
+    window.open_files([sample("eave-flush.dxf")])
+    told = "Some of what is open is drawn in eave-flush.dxf"
+    assert window.messages.words.text().startswith(told)
+    buttons = {b.text(): b for b in window.messages.findChildren(QPushButton)}
     qtbot.mouseClick(buttons["Lay it over"], LEFT)
-    dialog = shown.commands.revising.shown
+    dialog = window.commands.revising.shown
     assert dialog is not None
     assert dialog.isVisible()
 

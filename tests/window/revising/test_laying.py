@@ -8,9 +8,11 @@ import pytest
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.projects import read_project
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.layer import LayerRow
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.model.said.decision import State
+from enclosure_app.model.section import Stroke
 from enclosure_app.model.standing.verdicts import verdicts_in
 from enclosure_app.model.standing.whereabouts import homeless
 from enclosure_app.planning.revision import Fate, TakenPlace
@@ -87,6 +89,37 @@ def test_a_drawing_that_does_not_say_its_units_has_those_of_the_project() -> Non
 
     assert read_revised(decided(), (Path("b.dxf"),), read, Progress()) == decided()
     assert [order.wish.units for order in orders] == [None, Units.MM]
+
+
+def test_where_lines_are_numbered_anew_what_was_said_of_single_ones_is_said_again() -> None:
+    names, anew = ["1", "2", "3"], ["A", "B", "C"]
+    runs = [((9.0 * n, 0.0), (9.0 * n, 400.0 + 50.0 * n)) for n in range(3)]
+
+    def drawn(handles: list[str]) -> Project:
+        pairs = zip(runs, handles, strict=True)
+        taken = tuple(Stroke(run, "A", name) for run, name in pairs)
+        return replace(project(replace(WALL, pieces=(), taken=taken)), layers=rows)
+
+    rows = (LayerRow("A", "osb", handles=("1",)), LayerRow("A", "pir", handles=("2", "3")))
+    orders: list[Order] = []
+
+    def read(order: Order, _: Progress) -> Project:
+        orders.append(order)
+        assert order.wish.layer_map is not None
+        return replace(drawn(anew[: 3 - lost]), layers=order.wish.layer_map.rows)
+
+    lost = 0
+    runs_before = [*runs]
+    done = read_revised(drawn(names), (Path("b.dxf"),), read, Progress())
+    assert [row.handles for row in done.layers] == [("A",), ("B", "C")]
+    assert len(orders) == 2
+    assert done.notes == ()
+    assert laid_over(drawn(names), done).revision.project.layers == done.layers
+    before, lost = drawn(names), 1
+    runs[:] = runs_before[:2]
+    fewer = read_revised(before, (Path("b.dxf"),), read, Progress())
+    assert [row.handles for row in fewer.layers] == [("A",), ("B",)]
+    assert "not surely found again: 1" in fewer.notes[-1].text
 
 
 def test_any_other_refusal_is_told() -> None:
