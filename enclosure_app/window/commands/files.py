@@ -4,11 +4,13 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, QUrl
+from PySide6.QtGui import QDesktopServices
 from PySide6.QtPrintSupport import QPrintDialog
 from PySide6.QtWidgets import QDialog, QFileDialog
 
 from enclosure_app.drawing.sheet.setup import SheetSetup
+from enclosure_app.files.project.file import SUFFIX
 from enclosure_app.model.project import Project
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.working import Job, Lane
@@ -66,13 +68,20 @@ class FileCommands(QObject):
 
     def write_pdf(self) -> None:
         """Write the marked-up sheets, and say where they are."""
-        fittings = self._fittings
-        project = fittings.document.project
-        stem = Path(project.source or project.title or "section").with_suffix(".pdf").name
-        title = self.tr("Write the marked-up sheet")
-        name, _ = QFileDialog.getSaveFileName(fittings.window, title, stem, "PDF (*.pdf)")
+        title, proposed = self.tr("Write the marked-up sheet"), str(self._proposed())
+        window = self._fittings.window
+        name, _ = QFileDialog.getSaveFileName(window, title, proposed, "PDF (*.pdf)")
         if name:
-            self.write_pdf_to(Path(name))
+            path = Path(name)
+            self.write_pdf_to(path if path.suffix else path.with_suffix(".pdf"))
+
+    def _proposed(self) -> Path:
+        """Return where the sheets would lie: beside the project, else beside the drawing."""
+        document = self._fittings.document
+        if document.path:
+            return document.path.with_name(f"{document.path.name.removesuffix(SUFFIX)}.pdf")
+        named = document.project.source or document.project.title or "section"
+        return Path(named).with_suffix(".pdf")
 
     def write_pdf_to(self, path: Path) -> None:
         """Write the marked-up sheets to a file."""
@@ -82,7 +91,7 @@ class FileCommands(QObject):
         self._issue(
             self.tr("Writing {}").format(path.name),
             self._writing(path, (project, results)),
-            lambda _: fittings.messages.say(told),
+            lambda _: fittings.messages.ask(told, {self.tr("Open it"): lambda: _open(path)}),
         )
 
     def _writing(self, path: Path, found: printing.Found) -> Callable[[Progress], None]:
@@ -165,3 +174,8 @@ class FileCommands(QObject):
             self.tr("Go on without saving"): then,
         }
         fittings.messages.ask(question, answers)
+
+
+def _open(path: Path) -> None:
+    """Open a file with what the system opens such files with."""
+    QDesktopServices.openUrl(QUrl.fromLocalFile(str(path.resolve())))

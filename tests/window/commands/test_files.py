@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
@@ -103,3 +104,33 @@ def test_the_preview_shows_the_sheets(opened: Opened, qtbot: QtBot) -> None:
     ]
     assert any(darks)
     preview.close()
+
+
+def test_the_sheet_is_proposed_beside_what_is_open_and_ends_in_pdf(
+    opened: Opened, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    window = opened()
+    proposed = chosen(monkeypatch, "getSaveFileName", tmp_path / "sheet")
+    window.do("write_pdf")
+    assert proposed == [str(sample("eave-flush-faulty.dxf").with_suffix(".pdf"))]
+    assert (tmp_path / "sheet.pdf").read_bytes().startswith(b"%PDF")
+    chosen(monkeypatch, "getSaveFileName", tmp_path / f"mine{SUFFIX}")
+    window.do("save_as")
+    proposed = chosen(monkeypatch, "getSaveFileName", tmp_path / "other.pdf")
+    window.do("write_pdf")
+    assert proposed == [str(tmp_path / "mine.pdf")]
+
+
+def test_a_sheet_that_was_written_can_be_opened_at_once(
+    opened: Opened, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    seen: list[str] = []
+    monkeypatch.setattr(QDesktopServices, "openUrl", lambda url: seen.append(url.toLocalFile()))
+    window = opened()
+    window.commands.files.write_pdf_to(tmp_path / "a sheet.pdf")
+    assert window.messages.words.text() == f"The sheet is written: {tmp_path / 'a sheet.pdf'}"
+    button = window.messages.answers.itemAt(0).widget()
+    assert button.text() == "Open it"
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert seen == [str(tmp_path / "a sheet.pdf")]
+    assert not window.messages.isVisible()
