@@ -1706,6 +1706,11 @@
    <source>Decided differently: {}. Decide again to settle it.</source>
    <translation>Verschieden entschieden: {}. Zur Klärung noch einmal entscheiden.</translation>
   </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/history.py" />
+   <source>Seen differently: {}. {} Look again to settle it.</source>
+   <translation>Verschieden gesehen: {}. {} Zur Klärung noch einmal hinsehen.</translation>
+  </message>
  </context>
  <context>
   <name>JointTold</name>

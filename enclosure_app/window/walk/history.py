@@ -11,7 +11,7 @@ from enclosure_app.model.said.moment import shown
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.model.standing.site_checks import looks_at
+from enclosure_app.model.standing.site_checks import contested_looks_in, looks_at
 from enclosure_app.model.standing.verdicts import contested_in, history_of
 from enclosure_app.planning.site_list.questions import Question
 from enclosure_app.window.walk.looks import pictures_word, seen_word
@@ -29,12 +29,20 @@ def said_of(project: Project, section: str, stop: Stop) -> tuple[Said, ...]:
 
 
 def contest(project: Project, section: str, stop: Stop) -> tuple[str, ...]:
-    """Return in a line what people who did not know of each other decided differently, if they did."""
-    sides = contested_in(project, section).get(stop.key, ()) if stop.finding is not None else ()
-    if not sides:
-        return ()
-    told = "; ".join(f"{each.who}: {state_word(each.state)}" for each in sides)
-    return (say("Decided differently: {}. Decide again to settle it.").format(told),)
+    """Return what people who did not know of each other said differently, a line for each matter."""
+    if stop.finding is not None:
+        sides = contested_in(project, section).get(stop.key, ())
+        told = "; ".join(f"{each.who}: {state_word(each.state)}" for each in sides)
+        settle = say("Decided differently: {}. Decide again to settle it.")
+        return (settle.format(told),) if sides else ()
+    contested = contested_looks_in(project, section)
+    items = stop.place.items if stop.place else ()
+    return tuple(_seen_apart(each, contested[key]) for key, each in items if key in contested)
+
+
+def _seen_apart(question: Question, looks: tuple[SiteCheck, ...]) -> str:
+    told = "; ".join(f"{each.who}: {seen_word(each.seen)}" for each in looks)
+    return say("Seen differently: {}. {} Look again to settle it.").format(told, question.text)
 
 
 def said_lines(said: tuple[Said, ...], stop: Stop | None = None) -> tuple[str, ...]:

@@ -70,3 +70,20 @@ def test_verdicts_that_stand_side_by_side_are_told_until_somebody_settles_it() -
     settled = set_decision(both, verdict_on(eave.SHORT, State.MENDED, "Ida", NOON))
     assert contest(settled, "", SHORT) == ()
     assert contest(both, "", PLACE) == ()
+
+
+def test_looks_that_stand_side_by_side_are_told_with_their_question() -> None:
+    (first, question), _ = TAPE.items
+
+    def looked(seen: Seen, who: str, when: str = MORNING) -> Project:
+        return tick(BEGUN, SiteCheck(first, seen, who, when, section=SECTION))
+
+    mine, theirs = looked(Seen.IN_ORDER, "Ida"), looked(Seen.NOT_IN_ORDER, "Per")
+    both = replace(BEGUN, site_checks=(*mine.site_checks, *theirs.site_checks))
+    (told,) = contest(both, SECTION, PLACE)
+    assert "Ida: In order" in told
+    assert "Per: Not in order" in told
+    assert question.text in told
+    assert contest(mine, SECTION, PLACE) == ()
+    settled = tick(both, SiteCheck(first, Seen.IN_ORDER, "Ida", NOON, section=SECTION))
+    assert contest(settled, SECTION, PLACE) == ()
