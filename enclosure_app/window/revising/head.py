@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBox
 
 from enclosure_app.planning.revision import Fate, files_of
 from enclosure_app.window.revising.laying import Laid
-from enclosure_app.window.revising.rows import ORDER, Row, fate_words
+from enclosure_app.window.revising.rows import ORDER, Row, fate_words, unlisted
 
 
 class Head(QWidget):
@@ -52,7 +52,7 @@ class Head(QWidget):
         earlier = laid.place.file if laid.place else laid.before.source
         over = self.tr("{} over {}.").format(_name(laid.file), _name(earlier) or laid.before.title)
         self.told.setText(f"{over} {self.tr('Nothing is changed before you lay it over.')}")
-        self.sum.setText(sum_words(rows))
+        self.sum.setText(sum_words(rows, unlisted(laid, rows)))
         self._show_place(laid)
         kept = [file for file in files_of(laid.before) if _stays(laid, file)]
         self.others.setText(
@@ -95,18 +95,22 @@ class Head(QWidget):
         return label
 
 
-def sum_words(rows: Sequence[Row]) -> str:
-    """Return in a sentence what became of all that people said of the earlier drawing."""
+def sum_words(rows: Sequence[Row], besides: int = 0) -> str:
+    """Return in a sentence what became of all that people said of the earlier drawing.
+
+    `besides` is how much of it has no row and is asked all the same.
+    """
     said = [row for row in rows if row.said]
-    if not said:
+    if not said and not besides:
         return say("Nothing was said of the earlier drawing yet.")
     counts = Counter(row.match.fate for row in said)
+    counts[Fate.NOT_SURE] += besides
     told = (
         f"{say('Only you can say') if fate is Fate.NOT_SURE else fate_words(fate)}: {counts[fate]}"
         for fate in reversed(ORDER)
         if counts[fate]
     )
-    return f"{say('Places that people spoke of: {}.').format(len(said))} {' · '.join(told)}"
+    return f"{say('Places that people spoke of: {}.').format(counts.total())} {' · '.join(told)}"
 
 
 def _stays(laid: Laid, file: str) -> bool:

@@ -77,10 +77,11 @@ class OpenCard(QFrame):
 
     def _show_words(self, project: Project) -> None:
         section = self.question.section or self.question.earlier.section
-        about = "\n".join(dict.fromkeys(each.about for each in self.questions))
+        place, _, asked = self.question.about.partition(": ")
+        about = place if self.question.on_list and asked else self.question.about
         self.title.setText(f"{section} · {about}")
-        abouts = [About(each.earlier, each.on_list) for each in self.questions]
-        self.said.setText("\n".join(of_earlier(project, abouts)))
+        lines = (line for each in self.questions for line in _said(project, each, about))
+        self.said.setText("\n".join(lines))
 
     def _may_be(self, held: Held) -> Iterator[Told]:
         """Yield what is in the section that it is asked of, or in any where nobody knows which."""
@@ -116,3 +117,10 @@ class OpenCard(QFrame):
             self.side.show_finding(shown, shown.message)
         else:
             self.side.show_nothing(self.question.at, "")
+
+
+def _said(project: Project, question: Question, about: str) -> Iterator[str]:
+    """Yield what was said of one thing; of an item of a place after what was asked there."""
+    asked = question.about.removeprefix(about).removeprefix(": ")
+    for told in of_earlier(project, [About(question.earlier, question.on_list)]):
+        yield f"{asked} {told}" if asked else told

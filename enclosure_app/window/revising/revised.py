@@ -8,7 +8,7 @@ from enclosure_app.window.revising.comparison import Comparison
 from enclosure_app.window.revising.head import Head
 from enclosure_app.window.revising.laying import Choices, Laid
 from enclosure_app.window.revising.row_list import RowFilters, RowList
-from enclosure_app.window.revising.rows import Answer, Row, rows_of
+from enclosure_app.window.revising.rows import Answer, Row, rows_of, unlisted
 from enclosure_app.window.revising.saying_bar import SayingBar
 
 _SIZE = (1080, 660)
@@ -31,6 +31,7 @@ class Revised(QDialog):
         self.laid: Laid | None = None
         self.rows: tuple[Row, ...] = ()
         self.answers: dict[int, Answer] = {}
+        self._unlisted = 0
         self.head, self.filters, self.list = Head(self), RowFilters(self), RowList(self)
         self.comparison = Comparison(self)
         leave = self.tr("Leave the drawing as it was")
@@ -41,6 +42,7 @@ class Revised(QDialog):
     def show_laid(self, laid: Laid, look: Look, who: str) -> None:
         """Show what became of everything; what is asked about stands first."""
         self.laid, self.rows, self.answers = laid, rows_of(laid), {}
+        self._unlisted = unlisted(laid, self.rows)
         self.comparison.show_laid(laid, look)
         self.bar.who.setText(who)
         self.head.show_laid(laid, self.rows)
@@ -106,6 +108,7 @@ class Revised(QDialog):
     def _look_over(self) -> None:
         """Say what is still open, and ask for a name once something is said."""
         unsure = sum(row.asks for n, row in enumerate(self.rows) if n not in self.answers)
+        unsure += self._unlisted
         told = self.tr("Left open: {}. What was said of them stays, and waits.").format(unsure)
         place = self.laid.place if self.laid else None
         if placeless := place is not None and not place.sure:

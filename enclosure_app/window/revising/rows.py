@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.standing.questions import open_questions
 from enclosure_app.planning.revision import (
     Fate,
     FindingMatch,
@@ -77,6 +78,13 @@ def now_of(about: About, answer: Told | str, section: str) -> tuple[str, str]:
 def rows_of(laid: Laid) -> tuple[Row, ...]:
     """Return a row for each finding, and each place that somebody looked at; what is asked first."""
     return tuple(sorted(_rows(laid), key=_rank))
+
+
+def unlisted(laid: Laid, rows: Iterable[Row]) -> int:
+    """Return how much that was said has no row and will be asked: of what was not found any more."""
+    listed = {about for row in rows for about in row.abouts}
+    asked = open_questions(laid.revision.project)
+    return sum(About(each.earlier, each.on_list) not in listed for each in asked)
 
 
 def _rank(row: Row) -> tuple[bool, int, bool]:

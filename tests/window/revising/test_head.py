@@ -32,6 +32,7 @@ def test_one_sentence_tells_what_became_of_all_that_was_said() -> None:
     assert sum_words(rows_of(laid())) == "Places that people spoke of: 1. Only you can say: 1"
     same = laid_over(decided(), replace(project(wall()), source="b.dxf"))
     assert sum_words(rows_of(same)).endswith("Still there: 1")
+    assert sum_words((), 2) == "Places that people spoke of: 2. Only you can say: 2"
     assert sum_words(()) == "Nothing was said of the earlier drawing yet."
 
 

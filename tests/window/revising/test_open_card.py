@@ -1,12 +1,16 @@
 """A question that was left open, at its place in the drawing as it is now."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QPointF, Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.files.maps.rule_book import load_limits
+from enclosure_app.model import edits
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.model.said.question import Question
+from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.model.standing.questions import open_questions
 from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.window.canvas.ink.look import Look
@@ -52,6 +56,26 @@ def test_where_the_section_itself_is_lost_there_is_no_picture(qtbot: QtBot) -> N
     assert not card.side.isVisible()
     qtbot.keyClick(card.asking.buttons[0], Qt.Key.Key_Space)
     assert [*card.now.values()] == [("Eave", "")]
+
+
+def test_what_was_seen_of_a_place_stands_beside_what_was_asked_there(qtbot: QtBot) -> None:
+    said = PROJECT
+    questions = []
+    for name, text in (("clean", "Was it clean?"), ("pressed", "Is it pressed down?")):
+        look = SiteCheck(f"lap:o:{name}", Seen.IN_ORDER, "Ida", "2026-03-02T10:15:00+02:00",
+                         section="Wall")  # fmt: skip
+        said = edits.tick(replace(said, revision=""), look)
+        questions.append(
+            Question(Subject("", "Wall", look.key), f"Sheet over sheet: {text}", on_list=True)
+        )
+    card = OpenCard(questions)
+    qtbot.addWidget(card)
+    card.show_in(said, (LAID.anew, ()), Look())
+    assert card.title.text() == "Wall · Sheet over sheet"
+    assert card.said.text().splitlines() == [
+        "Was it clean? In order by Ida, 2026-03-02",
+        "Is it pressed down? In order by Ida, 2026-03-02",
+    ]
 
 
 def test_all_that_was_seen_of_a_place_is_answered_at_once(qtbot: QtBot) -> None:

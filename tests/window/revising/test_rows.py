@@ -1,8 +1,12 @@
 """Rows of what became of each finding: what is asked first, then what changed."""
 
+from dataclasses import replace
+
+from enclosure_app.model import edits
 from enclosure_app.model.said.carried import Subject
+from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.planning.revision import Fate
-from enclosure_app.window.revising.laying import About
+from enclosure_app.window.revising.laying import About, laid_over
 from enclosure_app.window.revising.rows import (
     ORDER,
     fate_count,
@@ -10,9 +14,10 @@ from enclosure_app.window.revising.rows import (
     number_in,
     rows_of,
     section_named,
+    unlisted,
 )
-from tests.planning.revision.walls import GAP
-from tests.window.revising.walls_laid import laid
+from tests.planning.revision.walls import GAP, project
+from tests.window.revising.walls_laid import WHEN, decided, laid
 
 
 def test_what_is_asked_about_stands_first_and_every_finding_has_a_row() -> None:
@@ -48,3 +53,11 @@ def test_a_section_is_found_by_its_name() -> None:
 def test_each_fate_has_words() -> None:
     assert fate_count(Fate.STILL_THERE, 12) == "12 still there"
     assert len({fate_words(fate) for fate in Fate}) == len(Fate)
+
+
+def test_what_was_said_of_what_is_found_no_more_is_counted_where_its_section_is_lost() -> None:
+    said = Decision("gap:old", State.MENDED, "Ida", WHEN, "", "Wall", "A gap.")
+    before = edits.set_decision(decided(), said)
+    lost = laid_over(before, replace(project(), source="b.dxf"))
+    assert unlisted(lost, rows_of(lost)) == 1
+    assert unlisted(laid(), rows_of(laid())) == 0
