@@ -4,7 +4,8 @@ import json
 from collections.abc import Iterable
 from dataclasses import dataclass
 from hashlib import sha256
-from math import floor
+from itertools import pairwise
+from math import floor, hypot
 from typing import Any
 
 from enclosure_app.model.place import Area, Point, Points, Shape
@@ -12,6 +13,7 @@ from enclosure_app.model.product import Product
 from enclosure_app.model.section import Section
 
 _DIGITS = 6  # of a mm: what a file keeps of a number is never less
+_STRAIGHT = 1e-4  # mm: what lies so near to a line is on it
 _STEP, _SHIFT = 0.001, 0.449
 """Places nearer than a thousandth of a mm are one: a file keeps some eight digits of an inch. No
 place that anybody draws, neither of inches nor of millimetres, lies near the edge of a step."""
@@ -62,8 +64,8 @@ def drawn_sum(section: Section) -> str:
     """Return a sum over what is drawn and judged, whatever it is called and where it is put.
 
     Two exports of one drawing have the same sum: handles may be others, pieces may stand in
-    another order, lines may be drawn from their other end and rings from another corner, and the
-    section as a whole may lie elsewhere on the sheet.
+    another order, lines may be drawn from their other end and rings from another corner, points
+    may be put on straight lines, and the section as a whole may lie elsewhere on the sheet.
     """
     grid = _Grid((min(x for x, _ in section.frame), min(y for _, y in section.frame)))
     made = {key: _product(section.products[key]) for key in {p.product for p in section.pieces}}
@@ -92,12 +94,14 @@ class _Grid:
 
     def run(self, points: Points) -> list[tuple[int, int]]:
         """Return an open line from whichever end comes first."""
-        there = self.steps(points)
+        there = self.steps(_corners(points))
         return min(there, there[::-1])
 
     def ring(self, points: Points) -> list[tuple[int, int]]:
         """Return a ring from the corner and in the direction that come first."""
-        there = self.steps(points)
+        start = _firsts(list(points))[0] if points else 0  # a corner: nothing lies beyond it
+        turned = (*points[start:], *points[: start + 1])
+        there = self.steps(_corners(turned)[:-1])
         turns = (way[k:] + way[:k] for way in (there, there[::-1]) for k in _firsts(way))
         return min(turns, default=[])
 
@@ -112,7 +116,25 @@ def _step(length: float) -> int:
     return floor(length / _STEP + _SHIFT)
 
 
-def _firsts(ring: list[tuple[int, int]]) -> list[int]:
+def _corners(points: Points) -> Points:
+    """Return a line without the points that only lie on its straight parts."""
+    kept = list(points[:1])
+    for at, after in pairwise(points[1:]):
+        if not _lies_between(kept[-1], at, after):
+            kept.append(at)
+    return (*kept, *points[1:][-1:])
+
+
+def _lies_between(a: Point, b: Point, c: Point) -> bool:
+    (x, y), (u, v) = (c[0] - a[0], c[1] - a[1]), (b[0] - a[0], b[1] - a[1])
+    length = hypot(x, y)
+    if length <= _STRAIGHT:
+        return hypot(u, v) <= _STRAIGHT
+    along, off = (x * u + y * v) / length, abs(x * v - y * u) / length
+    return -_STRAIGHT <= along <= length + _STRAIGHT and off <= _STRAIGHT
+
+
+def _firsts(ring: "list[tuple[int, int]] | list[Point]") -> list[int]:
     first = min(ring, default=None)
     return [k for k, corner in enumerate(ring) if corner == first]
 

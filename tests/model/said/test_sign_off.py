@@ -133,3 +133,35 @@ def test_a_section_that_lies_elsewhere_on_the_sheet_is_no_other_one() -> None:
     )
     assert drawn_sum(moved) == drawn_sum(EAVE)
     assert drawn_sum(replace(moved, inside=EAVE.inside)) != drawn_sum(EAVE)
+
+
+@given(
+    st.lists(st.floats(0.01, 0.99), max_size=4),
+    st.sampled_from([((10.0, 0.0), (10.0, 2400.0)), ((3.175, 7.9375), (811.2, 1999.9))]),
+)
+def test_points_put_on_a_straight_line_are_no_change(
+    shares: list[float], ends: tuple[tuple[float, float], tuple[float, float]]
+) -> None:
+    (x, y), (u, v) = ends
+    between = [(x + (u - x) * k, y + (v - y) * k) for k in sorted(shares)]
+    bare, more = Line(ends), Line((ends[0], *between, ends[1]))
+    assert drawn_sum(with_wall(shape=more)) == drawn_sum(with_wall(shape=bare))
+
+
+def test_points_put_on_the_sides_of_a_ring_are_no_change_and_a_corner_is_one() -> None:
+    def board(*outer: tuple[float, float]) -> Section:
+        return replace(EAVE, pieces=(WALL, replace(BOARD, shape=Area(outer))))
+
+    bare = board((12.0, 0.0), (24.0, 0.0), (24.0, 9.0))
+    assert drawn_sum(board((18.0, 0.0), (24.0, 0.0), (24.0, 4.0), (24.0, 9.0), (12.0, 0.0))) == (
+        drawn_sum(bare)
+    )
+    assert drawn_sum(board((12.0, 0.0), (18.0, -0.1), (24.0, 0.0), (24.0, 9.0))) != drawn_sum(bare)
+
+
+def test_a_line_that_turns_back_on_itself_keeps_its_point() -> None:
+    there = with_wall(shape=Line(((10.0, 0.0), (10.0, 2400.0))))
+    back = with_wall(shape=Line(((10.0, 0.0), (10.0, 2500.0), (10.0, 2400.0))))
+    assert drawn_sum(back) != drawn_sum(there)
+    closed = with_wall(shape=Line(((10.0, 0.0), (10.0, 2400.0), (10.0, 0.0))))
+    assert drawn_sum(closed) != drawn_sum(with_wall(shape=Line(((10.0, 0.0), (10.0, 0.0)))))
