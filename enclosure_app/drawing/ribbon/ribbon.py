@@ -11,7 +11,7 @@ from enclosure_app.drawing.ribbon.band import BAND, HAIR, Ribbon
 from enclosure_app.drawing.ribbon.unrolled import (
     Lapped,
     Part,
-    joint_between,
+    joints_by_pair,
     lapped,
     tick_step,
     unrolled,
@@ -23,6 +23,8 @@ from enclosure_app.drawing.typeface import shorten, text_width
 from enclosure_app.language import say, say_count
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.report import Continuity, LayerResult, SectionResult
+
+_NAMELESS = 2.0  # mm on either side of a sheet's name, so much of a sheet has room for none
 
 
 def ribbon_marks(
@@ -86,8 +88,9 @@ def _band(ribbon: Ribbon, laps: tuple[Lapped, ...]) -> Iterator[Mark]:
     edge = Pen(ribbon.theme.control(ribbon.layer.control).colour, 0.25)
     for i, course in enumerate(ribbon.laid.courses):
         yield Fill((ribbon.block(course.start, course.end),), tints[i % 2], course.piece)
+    joints = joints_by_pair(ribbon.layer)
     for before, after in pairwise(ribbon.laid.courses):
-        if before.end == after.start and joint_between(ribbon.layer, before.piece, after.piece):
+        if before.end == after.start and frozenset((before.piece, after.piece)) in joints:
             yield ribbon.across(before.end, edge)
     for lap in laps:
         yield from _lap(ribbon, lap)
@@ -114,11 +117,11 @@ def _name(ribbon: Ribbon, course: Part, laps: tuple[Lapped, ...]) -> Iterator[Ma
     """Write the product's name between the laps, if there is room for it."""
     theme, section = ribbon.theme, ribbon.result.section
     piece = section.by_name.get(course.piece)
-    if piece is None:
+    if piece is None or ribbon.x(course.end) - ribbon.x(course.start) <= _NAMELESS:
         return
     start = max([course.start, *(lap.end for lap in laps if lap.start <= course.start <= lap.end)])
     end = min([course.end, *(lap.start for lap in laps if lap.start <= course.end <= lap.end)])
-    room = ribbon.x(end) - ribbon.x(start) - 2.0
+    room = ribbon.x(end) - ribbon.x(start) - _NAMELESS
     text = shorten(say(section.product(piece).name), theme.small, room)
     if len(text) > 3:
         at = ((ribbon.x(start) + ribbon.x(end)) / 2, ribbon.bottom + (BAND - theme.small) / 2)
@@ -164,8 +167,10 @@ def _flags(ribbon: Ribbon, numbers: dict[str, int]) -> Iterator[Mark]:
     mine = [
         f for f in ribbon.result.findings if f.control is ribbon.layer.control and f.key in numbers
     ]
+    stations = ribbon.laid.all_along([f.at for f in mine])
     placed = sorted(
-        ((ribbon.x(ribbon.laid.along(f.at)), numbers[f.key], f) for f in mine), key=lambda p: p[:2]
+        ((ribbon.x(at), numbers[f.key], f) for at, f in zip(stations, mine, strict=True)),
+        key=lambda p: p[:2],
     )
     pitch = min(FLAG_WIDTH + 0.8, box.width / max(len(placed), 1))
     half = FLAG_WIDTH / 2

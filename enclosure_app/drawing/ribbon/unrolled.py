@@ -1,11 +1,15 @@
 """A control layer laid out straight: sheets, lifts, laps and folds, in mm along the walk."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise
-from math import atan2, degrees, dist, floor, log10
+from functools import cached_property
+from itertools import accumulate, pairwise
+from math import atan2, degrees, dist, floor, inf, log10
 
-from enclosure_app.drawing.polylines import distinct, dot, foot, length, unit
+import numpy as np
+from numpy.typing import NDArray
+
+from enclosure_app.drawing.polylines import distinct, dot, length, unit
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.place import Point, Points
@@ -15,6 +19,7 @@ from enclosure_app.model.section import Section
 _FOLD = 25.0  # degrees from which a change of direction is a fold
 _LEVEL, _UPRIGHT = 1.5, 75.0  # degrees
 _TICKS = 9  # about so many
+_POINT = 1e-12  # mm2: a bit without length has this square at least
 _ON_FRAME = 5.0  # mm within which an end lies on the frame
 
 
@@ -28,7 +33,10 @@ class Part:
     points: Points
 
 
-@dataclass(frozen=True, slots=True)
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
 class Unrolled:
     """A layer's walk laid out straight: its parts in order, and its whole length in mm."""
 
@@ -47,11 +55,39 @@ class Unrolled:
 
     def along(self, place: Point) -> float:
         """Return where the place of the walk nearest to `place` stands, in mm along the walk."""
-        feet = [(foot(p.points, place), p.start) for p in self.parts if len(p.points) > 1]
-        if not feet:
-            return 0.0
-        nearest, start = min(feet, key=lambda pair: pair[0].off)
-        return start + nearest.along
+        return self.all_along((place,))[0]
+
+    def all_along(
+        self, places: Sequence[Point], low: float = -inf, high: float = inf
+    ) -> list[float]:
+        """Return the same of many places, looking only between two stations of the walk (mm)."""
+        starts, ways, stations = self._legs
+        first = max(int(np.searchsorted(stations, low, "right")) - 1, 0)
+        some = slice(first, int(np.searchsorted(stations, high, "right")))
+        starts, ways, stations = starts[some], ways[some], stations[some]
+        if not len(stations) or not places:
+            return [0.0] * len(places)
+        squares = (ways * ways).sum(axis=1)
+        apart = np.array(places)[:, None, :] - starts
+        shares = np.clip((apart * ways).sum(axis=2) / np.maximum(squares, _POINT), 0.0, 1.0)
+        off = ((apart - shares[..., None] * ways) ** 2).sum(axis=2)
+        nearest = off.argmin(axis=1)
+        on = shares[np.arange(len(places)), nearest]
+        along: list[float] = (stations[nearest] + on * np.sqrt(squares[nearest])).tolist()
+        return along
+
+    @cached_property
+    def _legs(self) -> tuple[Floats, Floats, Floats]:
+        """Return every straight bit: where it starts, its way to its end, where it stands along."""
+        runs = [part for part in self.parts if len(part.points) > 1]
+        legs = [(a, b) for part in runs for a, b in pairwise(part.points)]
+        ends = np.array(legs, dtype=np.float64).reshape(-1, 2, 2)
+        stations = [
+            part.start + done
+            for part in runs
+            for done in accumulate(map(dist, part.points, part.points[1:-1]), initial=0.0)
+        ]
+        return ends[:, 0], ends[:, 1] - ends[:, 0], np.array(stations)
 
 
 def unrolled(layer: LayerResult) -> Unrolled:
@@ -78,13 +114,18 @@ class Lapped:
 
 def lapped(layer: LayerResult, laid: Unrolled) -> tuple[Lapped, ...]:
     """Return the laps at which the pen goes from one sheet to the next."""
-    found = []
+    found, joints = [], joints_by_pair(layer)
     for before, after in pairwise(laid.courses):
-        joint = joint_between(layer, before.piece, after.piece)
+        joint = joints.get(frozenset((before.piece, after.piece)))
         if joint and joint.kind is JointKind.LAP and before.end == after.start:
             start, end = _lap_span(laid, joint, before.end)
             found.append(Lapped(start, end, joint.over != after.piece))
     return tuple(found)
+
+
+def joints_by_pair(layer: LayerResult) -> dict[frozenset[str], Joint]:
+    """Return the first joint of each two pieces."""
+    return {frozenset((joint.a, joint.b)): joint for joint in reversed(layer.joints)}
 
 
 def joint_between(layer: LayerResult, a: str, b: str) -> Joint | None:
@@ -94,8 +135,10 @@ def joint_between(layer: LayerResult, a: str, b: str) -> Joint | None:
 
 def _lap_span(laid: Unrolled, joint: Joint, switch: float) -> tuple[float, float]:
     """Return where a lap starts and ends along the walk, which changes sheets somewhere in it."""
-    stations = [laid.along(p) for run in (joint.run_a, joint.run_b) for p in run]
-    near = [s for s in stations if abs(s - switch) <= 1.5 * joint.length + 1.0]
+    reach = 1.5 * joint.length + 1.0
+    places = [p for run in (joint.run_a, joint.run_b) for p in run]
+    stations = laid.all_along(places, switch - reach, switch + reach)
+    near = [s for s in stations if abs(s - switch) <= reach]
     if not near or max(near) - min(near) < joint.length / 2:
         return switch - joint.length / 2, switch + joint.length / 2
     return min(near), max(near)

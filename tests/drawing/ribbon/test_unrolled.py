@@ -2,10 +2,11 @@
 
 from dataclasses import replace
 from math import cos, pi, sin
+from random import Random
 
 import pytest
 
-from enclosure_app.drawing.polylines import length
+from enclosure_app.drawing.polylines import foot, length
 from enclosure_app.drawing.ribbon.unrolled import (
     Unrolled,
     end_word,
@@ -71,6 +72,22 @@ def test_a_walk_of_nothing_but_small_folds_lies_as_the_longest_of_them() -> None
     steps = [(10.0 * ((i + 1) // 2), 11.0 * (i // 2)) for i in range(300)]
     (only,) = stretches(walked(*steps), eave.section())
     assert (only.start, only.lie) == (0.0, "upright")
+
+
+def test_of_many_places_each_is_found_as_if_it_were_alone() -> None:
+    laid = unrolled(eave.WATER)
+    chance = Random(7)  # noqa: S311  the same places in every run
+    places = [(chance.uniform(-800, 900), chance.uniform(-300, 3000)) for _ in range(300)]
+    for place, along in zip(places, laid.all_along(places), strict=True):
+        feet = [(foot(p.points, place), p.start) for p in laid.parts if len(p.points) > 1]
+        off = min(each.off for each, _ in feet)
+        wanted = [start + each.along for each, start in feet if each.off <= off + 1e-9]
+        assert any(along == pytest.approx(w) for w in wanted)
+    assert laid.all_along([]) == []
+    near = laid.all_along(places, 400.0, 900.0)
+    assert all(0.0 <= at <= laid.length for at in near)
+    for at, whole in zip(near, laid.all_along(places), strict=True):
+        assert at == whole or not 400.0 <= whole <= 900.0
 
 
 def test_a_walk_without_length_has_no_stretches() -> None:
