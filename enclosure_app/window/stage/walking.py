@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, Signal
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
-from enclosure_app.model.standing.sign_offs import signed
+from enclosure_app.model.standing.sign_offs import Signed, signed
 from enclosure_app.model.standing.site_checks import seen_in
 from enclosure_app.planning.site_list.listing import SiteList, site_list
 from enclosure_app.window.canvas.underlay.layer import lying_under
@@ -47,6 +47,7 @@ class Walking(QObject):
         self.page, self._settings = page, settings
         self.on = False
         self._listed: tuple[tuple[object, ...], SiteList] | None = None
+        self._signed: tuple[tuple[object, ...], tuple[Signed, ...]] | None = None
         give_keys(page)
         place.document.changed.connect(self.show)
         place.turned.connect(self._turned)
@@ -101,7 +102,7 @@ class Walking(QObject):
                 walked=walked,
                 look=replace(self._showing.look, units=project.units, only=None),
                 under=lying_under(project, section),
-                signed=signed(project, section),
+                signed=self._signatures(project, section),
                 said=(*sides, *said_lines(said, stop)),
                 photographs=photographs_of(project, said),
                 who=self._settings.who,
@@ -117,6 +118,14 @@ class Walking(QObject):
         last = self._listed
         if last is None or any(map(is_not, last[0], of)):
             last = self._listed = of, site_list(result, self._checking.limits)
+        return last[1]
+
+    def _signatures(self, project: Project, section: Section) -> tuple[Signed, ...]:
+        """Return who signed the section; all of it is looked through only where something changed."""
+        of = (section, project.sign_offs, project.carried, project.revision)
+        last = self._signed
+        if last is None or any(map(is_not, last[0], of)):
+            last = self._signed = of, signed(project, section)
         return last[1]
 
     def _turned(self) -> None:
