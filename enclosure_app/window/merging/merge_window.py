@@ -1,14 +1,14 @@
 """Two copies of the project beside the drawing: what is united, and what is to be chosen."""
 
-from PySide6.QtCore import QCoreApplication, Signal
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QCoreApplication, Qt, Signal
+from PySide6.QtWidgets import QLabel, QWidget
 
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.planning.merging import Part, Side
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.merging.cards import ContestCard, DifferenceCard
 from enclosure_app.window.merging.joining import Joined
-from enclosure_app.window.merging.merging_words import counts_words
+from enclosure_app.window.merging.merging_words import counts_words, new_words
 from enclosure_app.window.revising.card_window import CardWindow
 
 _SIZE = (860, 660)
@@ -44,7 +44,8 @@ class MergeWindow(CardWindow):
             card.changed.connect(self.look_over)
         united = say("{} adds without a question: {}.").format(name, counts_words(of.counts))
         self.told.setText(f"{united} {self._asked()}")
-        self.show_cards(cards, who)
+        news = [_told(text, self) for text in new_words(of.ours, of.merged.project)]
+        self.show_cards([*cards, *news], who)
 
     @property
     def chosen(self) -> dict[tuple[Part, str], Side]:
@@ -68,6 +69,13 @@ class MergeWindow(CardWindow):
         left = len(self.differences) - len(self.chosen)
         told = say("Still to be chosen: {}.").format(left) if left else ""
         self.bar.show_state(says=bool(self.settled), lacking=told, ready=not left)
+
+
+def _told(text: str, parent: QWidget) -> QLabel:
+    label = QLabel(text, parent)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setWordWrap(True)
+    return label
 
 
 def say(text: str) -> str:

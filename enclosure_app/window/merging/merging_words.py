@@ -4,10 +4,12 @@ from typing import Any
 
 from PySide6.QtCore import QCoreApplication
 
-from enclosure_app.drawing.verdict_words import state_word
+from enclosure_app.drawing.verdict_words import state_word, verdict_line
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.project import Project
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.said.moment import shown
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.merging import Difference, Part
 from enclosure_app.window.merging.joining import Counts
@@ -93,6 +95,26 @@ def counts_words(counts: Counts) -> str:
         _few(counts.links, say("1 answer about a revision"), say("{} answers about a revision")),
     ]
     return ", ".join(filter(None, told)) or say("nothing that is new here")
+
+
+def new_words(ours: Project, both: Project) -> list[str]:
+    """Return each verdict and remark that comes without a question: of what, and what it says."""
+    mine: list[Decision | Remark] = [*ours.decisions, *ours.remarks]
+    every: list[Decision | Remark] = [*both.decisions, *both.remarks]
+    known = {each.id for each in mine}
+    return [_said(each) for each in every if each.id not in known]
+
+
+def _said(said: Decision | Remark) -> str:
+    about = " · ".join(filter(None, (said.section, said.about or said.key)))
+    words = verdict_line(said) if isinstance(said, Decision) else remark_line(said)
+    return f"{about}\n{words}"
+
+
+def remark_line(remark: Remark) -> str:
+    """Return a remark with whose it is."""
+    pictures = _few(len(remark.photographs), say("1 photograph"), say("{} photographs"))
+    return " · ".join(filter(None, (remark.who, remark.remark, pictures)))
 
 
 def _few(count: int, one: str, many: str) -> str:

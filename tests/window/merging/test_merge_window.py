@@ -2,6 +2,7 @@
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.planning.merging import Part, Side
@@ -27,6 +28,8 @@ def test_it_counts_what_comes_without_a_question(shown: MergeWindow) -> None:
     )
     assert shown.bar.take.isEnabled()
     assert not shown.bar.who.isVisible()
+    texts = [label.text() for label in shown.findChildren(QLabel)]
+    assert "Wall · A gap.\nTo be mended by Jon, 2026-03-02: By Jon." in texts
 
 
 def test_a_drawing_has_to_be_chosen_first(shown: MergeWindow, qtbot: QtBot) -> None:

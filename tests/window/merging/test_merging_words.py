@@ -5,15 +5,17 @@ from dataclasses import replace
 import pytest
 
 from enclosure_app.model.finding import Severity
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.planning.merging import Part
 from enclosure_app.window.merging.joining import Counts
 from enclosure_app.window.merging.merging_words import (
     counts_words,
+    new_words,
     title_of,
     value_words,
     verdict_words,
 )
-from tests.window.merging.copies_joined import PLACE, contested, drawn
+from tests.window.merging.copies_joined import PLACE, WHEN, contested, drawn
 
 
 def test_counts_say_one_and_many_and_nothing() -> None:
@@ -40,3 +42,15 @@ def test_values_are_told_as_people_know_them() -> None:
 def test_a_verdict_is_told_whole() -> None:
     jon = next(each for each in contested().merged.contested[PLACE] if each.who == "Jon")
     assert verdict_words(jon) == "Accepted · Jon · 2026-03-02 10:15 (UTC+02:00)\nBy Jon."
+
+
+def test_what_comes_is_told_one_by_one() -> None:
+    of = contested()
+    told = new_words(of.ours, of.merged.project)
+    assert {*told} == {
+        "Wall · A gap.\nAccepted by Jon, 2026-03-02: By Jon.",
+        "Wall · A gap.\nTo be mended by Jon, 2026-03-02: By Jon.",
+    }
+    remark = Remark("gap:x", "Jon", WHEN, "Look.", "Wall", photographs=("a", "b"), id="r")
+    with_remark = replace(of.ours, remarks=(remark,))
+    assert new_words(of.ours, with_remark) == ["Wall · gap:x\nJon · Look. · 2 photographs"]
