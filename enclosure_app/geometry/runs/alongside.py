@@ -103,8 +103,8 @@ def _stretches(rims: Rims, a: Ints, b: Ints, half: Floats, reach: float) -> _Str
     cosine, sine = (u * v).sum(axis=1), cross(u, v)
     foot, off = (from_b * v).sum(axis=1), cross(from_b, v)
     thick = half[rims.rim[a]] + half[rims.rim[b]]
-    low, high = _between(foot, cosine, np.zeros_like(foot), length_b)
-    near, far = _between(off, sine, -(reach + thick), reach + thick)
+    low, high = when_between(foot, cosine, np.zeros_like(foot), length_b)
+    near, far = when_between(off, sine, -(reach + thick), reach + thick)
     low = np.maximum(np.maximum(low, near), 0.0)
     high = np.minimum(np.minimum(high, far), length_a)
     keep = (high - low > 1e-9) & (np.abs(cosine) >= SAME_WAY)
@@ -123,7 +123,9 @@ def _stretches(rims: Rims, a: Ints, b: Ints, half: Floats, reach: float) -> _Str
     )
 
 
-def _between(at: Floats, rate: Floats, least: Floats, most: Floats) -> tuple[Floats, Floats]:
+def when_between(
+    at: Floats, rate: Floats, least: Floats | float, most: Floats | float
+) -> tuple[Floats, Floats]:
     """Return the interval of t on which ``least <= at + rate * t <= most``."""
     flat = np.abs(rate) < 1e-12
     safe = np.where(flat, 1.0, rate)

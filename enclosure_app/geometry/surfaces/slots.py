@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 import shapely
 
+from enclosure_app.geometry.runs.alongside import when_between
 from enclosure_app.geometry.surfaces.faces import Bools, Floats, Ints
 from enclosure_app.geometry.surfaces.falling import Surfaces
 
@@ -133,20 +134,13 @@ def _clipped(
     start: Floats, end: Floats, lookout: Lookout, place: Ints
 ) -> tuple[Floats, Floats, Ints]:
     """Return edges cut to what lies above each place, up to its ceiling and in the box; and which are left."""
-    rise, way = lookout.points[place, 1], end - start
-    low, high = np.zeros(len(start)), np.ones(len(start))
-    bounds = (
-        (1, rise, lookout.ceiling[place]),
-        (0, np.full(len(start), lookout.box[0, 0]), np.full(len(start), lookout.box[1, 0])),
+    way, box = end - start, lookout.box[:, 0]
+    above = (lookout.points[place, 1], lookout.ceiling[place])
+    (low, high), (first, last) = (
+        when_between(start[:, 1], way[:, 1], *above),
+        when_between(start[:, 0], way[:, 0], *box.tolist()),
     )
-    for axis, least, most in bounds:
-        along = way[:, axis]
-        flat = np.abs(along) < 1e-12
-        safe = np.where(flat, 1.0, along)
-        shares = np.sort([(least - start[:, axis]) / safe, (most - start[:, axis]) / safe], axis=0)
-        within = (start[:, axis] >= least) & (start[:, axis] <= most)
-        low = np.where(flat, np.where(within, low, 2.0), np.maximum(low, shares[0]))
-        high = np.where(flat, high, np.minimum(high, shares[1]))
+    low, high = np.maximum(np.maximum(low, first), 0.0), np.minimum(np.minimum(high, last), 1.0)
     kept = np.flatnonzero(high >= low)
     start, way = start[kept], way[kept]
     return start + way * low[kept, None], start + way * high[kept, None], kept
