@@ -1,12 +1,15 @@
 """What became of everything, beside the drawing: a sentence, a list, both places, what is asked."""
 
+from collections.abc import Mapping, Sequence
+
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QDialog, QSplitter, QVBoxLayout, QWidget
 
+from enclosure_app.planning.revision import Fate
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.revising.comparison import Comparison
 from enclosure_app.window.revising.head import Head
-from enclosure_app.window.revising.laying import Choices, Laid
+from enclosure_app.window.revising.laying import About, Choices, Laid
 from enclosure_app.window.revising.row_list import RowFilters, RowList
 from enclosure_app.window.revising.rows import Answer, Row, rows_of, unlisted
 from enclosure_app.window.revising.saying_bar import SayingBar
@@ -40,8 +43,13 @@ class Revised(QDialog):
         self._connect()
 
     def show_laid(self, laid: Laid, look: Look, who: str) -> None:
-        """Show what became of everything; what is asked about stands first."""
-        self.laid, self.rows, self.answers = laid, rows_of(laid), {}
+        """Show what became of everything; what is asked about stands first.
+
+        Where it is compared again, what the person answered stays.
+        """
+        answered = {self.rows[n].abouts: answer for n, answer in self.answers.items()}
+        self.laid, self.rows = laid, rows_of(laid)
+        self.answers = _answered_still(self.rows, answered)
         self._unlisted = unlisted(laid, self.rows)
         self.comparison.show_laid(laid, look)
         self.bar.who.setText(who)
@@ -116,3 +124,21 @@ class Revised(QDialog):
         says = bool(self.said)
         lacking = told if placeless or (unsure and (self.bar.name or not says)) else ""
         self.bar.show_state(says=says, lacking=lacking, ready=not placeless)
+
+
+def _answered_still(
+    rows: Sequence[Row], answered: Mapping[tuple[About, ...], Answer]
+) -> dict[int, Answer]:
+    """Return what was answered of rows that are still asked about, with the same to choose from."""
+    held: dict[int, Answer] = {}
+    for n, row in enumerate(rows):
+        answer = answered.get(row.abouts) if row.match.fate is Fate.NOT_SURE else None
+        if isinstance(answer, str):
+            held[n] = answer
+        elif answer is not None:
+            same = (
+                e for e in row.match.asked if (e.section, e.key) == (answer.section, answer.key)
+            )
+            if again := next(same, None):
+                held[n] = again
+    return held

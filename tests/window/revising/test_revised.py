@@ -1,5 +1,7 @@
 """The list of what became of everything: filtered, answered, laid over or left."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
@@ -7,10 +9,10 @@ from pytestqt.qtbot import QtBot
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.planning.revision import Fate
 from enclosure_app.window.canvas.ink.look import Look
-from enclosure_app.window.revising.laying import About
+from enclosure_app.window.revising.laying import About, laid_over
 from enclosure_app.window.revising.revised import Revised
-from tests.planning.revision.walls import GAP
-from tests.window.revising.walls_laid import laid
+from tests.planning.revision.walls import GAP, project, wall
+from tests.window.revising.walls_laid import decided, laid
 
 LEFT = Qt.MouseButton.LeftButton
 SUBJECT = About(Subject("", "Wall", GAP))
@@ -74,3 +76,17 @@ def test_what_was_said_can_be_left_open_again(revised: Revised, qtbot: QtBot) ->
     qtbot.mouseClick(last, LEFT, pos=last.rect().center())
     assert revised.said == {}
     assert revised.bar.take.isEnabled()
+
+
+def test_what_was_answered_stays_where_it_is_compared_again(
+    revised: Revised, qtbot: QtBot
+) -> None:
+    first = revised.comparison.asking.buttons[0]
+    qtbot.mouseClick(first, LEFT, pos=first.rect().center())
+    said = revised.said
+    revised.show_laid(laid(), Look(), "Jon")
+    assert revised.said == said != {}
+    assert "You say: it is found again" in revised.list.item(0).text()
+    same = laid_over(decided(), replace(project(wall()), source="wall-C.dxf"))
+    revised.show_laid(same, Look(), "Jon")
+    assert revised.said == {}
