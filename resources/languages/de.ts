@@ -3755,6 +3755,11 @@
    <source>What was noted at “{}” was not put down: another drawing is open, or the section bears another name. Go there and note it again.</source>
    <translation>Die Notiz zu „{}“ wurde nicht festgehalten: Eine andere Zeichnung ist offen, oder der Schnitt heißt anders. Bitte dorthin gehen und sie noch einmal notieren.</translation>
   </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/taking_in.py" />
+   <source>{} (as {} saw it)</source>
+   <translation>{} (wie von {} gesehen)</translation>
+  </message>
  </context>
  <context>
   <name>ToolBar</name>

@@ -108,6 +108,9 @@ class TakingIn(QObject):
             return add_remark(project, remark, pictures)
         last = seen_in(project, about.section).get(about.key)
         seen = last.seen if last else Seen.NOT_LOOKED_AT
+        if last and seen is not Seen.NOT_LOOKED_AT and last.who != self._saying.who:
+            # what another person saw still stands, and stays theirs
+            words = self.tr("{} (as {} saw it)").format(words, last.who).strip()
         return tick(project, self._saying.look(about, seen, words), pictures)
 
 

@@ -216,3 +216,20 @@ def test_a_photograph_dropped_on_the_last_page_goes_nowhere_and_says_so(
     page.dropEvent(QDropEvent(QPointF(90, 90), Qt.DropAction.CopyAction, files, LEFT, plain))
     assert "about one place" in apart.messages.words.text()
     assert apart.document.project is before
+
+
+def test_a_note_does_not_make_one_person_say_what_another_saw(
+    apart: MainWindow, tmp_path: Path, qtbot: QtBot
+) -> None:
+    walk_to(apart, finding=False)
+    page = apart.views.walk
+    row = list(page.words.look_here.looks.rows.values())[1]
+    qtbot.mouseClick(row.buttons[Seen.IN_ORDER], LEFT)
+    apart.settings.who = "Per"
+    qtbot.mouseClick(row.note, LEFT)
+    qtbot.keyClicks(page.words.note.words, "Seen from below")
+    qtbot.keyClick(page.words.note.words, Qt.Key.Key_Return)
+    check = apart.document.project.site_checks[-1]
+    assert (check.who, check.seen) == ("Per", Seen.IN_ORDER)
+    assert check.remark == "Seen from below (as Ida saw it)"
+    assert row.buttons[Seen.IN_ORDER].isChecked()
