@@ -84,10 +84,10 @@ def points_of(shape: object) -> tuple[tuple[float, float], ...]:
 
 def test_one_layer_alone_is_shown_alone_everywhere(opened: Opened) -> None:
     window = opened()
-    whole = window.ribbon.view.height()
+    whole = window.ribbon.view.sizeHint().height()
     window.do("only_air")
     assert window.place.only is Control.AIR
-    assert window.ribbon.view.height() < whole
+    assert window.ribbon.view.sizeHint().height() < whole
     assert window.findings.model.rows == ()
     window.do("only_all")
     assert len(window.findings.model.rows) == 3
