@@ -3084,8 +3084,8 @@
   <name>RevisionHead</name>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />
-   <source>Nothing was said of the earlier drawing yet.</source>
-   <translation>Zur früheren Zeichnung wurde noch nichts gesagt.</translation>
+   <source>Nothing was said of what it takes the place of.</source>
+   <translation>Zu dem, an dessen Stelle sie tritt, wurde nichts gesagt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/revising/head.py" />

@@ -50,7 +50,8 @@ class Head(QWidget):
     def show_laid(self, laid: Laid, rows: Sequence[Row]) -> None:
         """Tell what became of what."""
         earlier = laid.place.file if laid.place else laid.before.source
-        over = self.tr("{} over {}.").format(_name(laid.file), _name(earlier) or laid.before.title)
+        own = _name(laid.file)
+        over = self.tr("{} over {}.").format(own, _name(earlier)) if earlier else f"{own}."
         self.told.setText(f"{over} {self.tr('Nothing is changed before you lay it over.')}")
         self.sum.setText(sum_words(rows, unlisted(laid, rows)))
         self._show_place(laid)
@@ -102,7 +103,7 @@ def sum_words(rows: Sequence[Row], besides: int = 0) -> str:
     """
     said = [row for row in rows if row.said]
     if not said and not besides:
-        return say("Nothing was said of the earlier drawing yet.")
+        return say("Nothing was said of what it takes the place of.")
     counts = Counter(row.match.fate for row in said)
     counts[Fate.NOT_SURE] += besides
     told = (

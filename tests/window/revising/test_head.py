@@ -33,7 +33,7 @@ def test_one_sentence_tells_what_became_of_all_that_was_said() -> None:
     same = laid_over(decided(), replace(project(wall()), source="b.dxf"))
     assert sum_words(rows_of(same)).endswith("Still there: 1")
     assert sum_words((), 2) == "Places that people spoke of: 2. Only you can say: 2"
-    assert sum_words(()) == "Nothing was said of the earlier drawing yet."
+    assert sum_words(()) == "Nothing was said of what it takes the place of."
 
 
 def test_one_of_several_drawings_says_whose_place_it_takes(head: Head, qtbot: QtBot) -> None:
