@@ -16,6 +16,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.content import unreadable_told
 from enclosure_app.language import say
 from enclosure_app.model.said.photograph import Photograph
 from enclosure_app.progress import gone_through
@@ -61,14 +62,8 @@ def load_photograph(path: Path) -> Photograph:
     Raises:
         EnclosureError: it is not there, cannot be read, or is no picture.
     """
-    try:
+    with unreadable_told(path):
         return read_photograph(path.read_bytes(), path.name)
-    except OSError as error:
-        raise EnclosureError(
-            say(
-                "{file}: the file cannot be read: {reason}.", file=path.name, reason=error.strerror
-            )
-        ) from None
 
 
 def read_photograph(data: bytes, name: str) -> Photograph:
