@@ -62,7 +62,7 @@ class LookRow(QFrame):
         self.seen = check.seen if check else Seen.NOT_LOOKED_AT
         for seen, button in self.buttons.items():
             button.setChecked(seen is self.seen)
-        told = look_line(check) if check and self.seen is not Seen.NOT_LOOKED_AT else ""
+        told = look_line(check) if check else ""
         self.told.setText(told)
         self.told.setVisible(bool(told))
 
@@ -214,14 +214,17 @@ def seen_word(seen: Seen) -> str:
 
 
 def look_line(check: SiteCheck) -> str:
-    """Return what was seen, by whom, when, with the remark."""
+    """Return what was seen, by whom, when, with the remark; where nobody looked, the note alone."""
+    pictures = pictures_word(len(check.photographs))
+    if check.seen is Seen.NOT_LOOKED_AT:
+        return " · ".join(filter(None, (check.remark, pictures)))
     told = seen_word(check.seen)
     if check.who:
         told = say("{} by {}").format(told, check.who)
     if check.when:
         told = f"{told}, {check.when[:10]}"
     told = f"{told}: {check.remark}" if check.remark else told
-    return " · ".join(filter(None, (told, pictures_word(len(check.photographs)))))
+    return " · ".join(filter(None, (told, pictures)))
 
 
 def pictures_word(count: int) -> str:

@@ -100,3 +100,12 @@ def test_the_only_question_of_a_place_needs_no_choice(looks: Looks) -> None:
     (row,) = looks.rows.values()
     assert looks.chosen == row.key
     assert not row.note.isVisible()
+
+
+def test_what_was_noted_before_anybody_looked_stands_at_its_question(looks: Looks) -> None:
+    noted = SiteCheck(PRESSED, Seen.NOT_LOOKED_AT, "Ida", remark="From below", photographs=("a",))
+    looks.show_place(TAPE, Units.MM, {PRESSED: noted})
+    assert looks.rows[PRESSED].told.text() == "From below · 1 photograph"
+    assert not looks.rows[PRESSED].is_answered
+    looks.show_place(TAPE, Units.MM, {PRESSED: SiteCheck(PRESSED, Seen.NOT_LOOKED_AT, "Ida")})
+    assert not looks.rows[PRESSED].told.isVisible()

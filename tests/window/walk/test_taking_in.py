@@ -168,7 +168,7 @@ def test_photographs_of_a_place_go_to_the_question_that_is_chosen_for_them(
     (check,) = apart.document.project.site_checks
     assert (check.key, check.seen, len(check.photographs)) == (key, Seen.NOT_LOOKED_AT, 1)
     assert page.here == stop.key
-    assert row.told.text() == ""  # nobody looked yet
+    assert row.told.text() == "1 photograph"  # nobody looked yet
     assert row.asked.text() in page.words.said.text()
 
 
