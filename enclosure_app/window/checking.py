@@ -1,8 +1,8 @@
 """Checks the project again after each change: at once, or off the window's own thread where it is slow.
 
 A section that did not change is the very same object and keeps its result; one in which a few
-pieces moved is checked from its last check. What a slow check says of a project that has changed
-since is dropped.
+pieces moved is checked from its last check. A slow check that a change makes useless is given up, and
+a person may stop one; what was found last then stays.
 """
 
 from collections.abc import Sequence
@@ -20,6 +20,7 @@ from enclosure_app.model.limits import Limits
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.section import Section
+from enclosure_app.progress import Progress, listening, part
 from enclosure_app.window.document import Document
 
 if TYPE_CHECKING:
@@ -75,11 +76,39 @@ def judge(project: Project, limits: Limits, last: Checked | None = None) -> Chec
     before = _before(project, last)
     known = {id(each.result.section): each for each in last.judged} if last else {}
     same = last is not None and last.limits is limits
-    found = [
-        (known.get(id(section)) if same else None) or _judged(section, limits, old)
-        for section, old in zip(project.sections, before, strict=True)
-    ]
+    found, count = [], len(project.sections)
+    for number, (section, old) in enumerate(zip(project.sections, before, strict=True)):
+        with part(number / count, (number + 1) / count):
+            kept = known.get(id(section)) if same else None
+            found.append(kept or _judged(section, limits, old))
     return Checked(project, limits, tuple(found))
+
+
+def _told(progress: Progress, project: Project, limits: Limits, last: Checked | None) -> Checked:
+    """Judge a project in a thread: how far that is, is told, and it ends when it is stopped."""
+    with listening(progress.tell):
+        return judge(project, limits, last)
+
+
+@dataclass(eq=False, slots=True)
+class _Run:
+    """A check under way in a thread."""
+
+    project: Project
+    limits: Limits
+    opening: int
+    progress: Progress
+
+    def serves(self, project: Project, limits: Limits, opening: int) -> bool:
+        """Whether what it finds will help to check a project: if no more than a few pieces moved."""
+        from enclosure_app.network.again import moved_between  # noqa: PLC0415  as below
+
+        if self.opening != opening or self.limits is not limits:
+            return False
+        pairs = list(zip(self.project.sections, project.sections, strict=False))
+        return len(self.project.sections) == len(project.sections) and all(
+            old is new or moved_between(old, new) is not None for old, new in pairs
+        )
 
 
 def _before(project: Project, last: Checked | None) -> Sequence[Judged | None]:
@@ -114,14 +143,15 @@ class Checking(QObject):
     """Keeps the results of a document up to date.
 
     `checked` says that there are new ones; `failed` says in a sentence why there are none;
-    `working` says whether a slow check is under way. With `apart` off, what was just opened is
+    `working` says whether a slow check is under way, `stopped` that a person stopped it. With `apart` off, what was just opened is
     checked at once, however much it is.
     """
 
     checked = Signal()
     failed = Signal(str)
     working = Signal(bool)
-    _done = Signal(object)
+    stopped = Signal()
+    _done = Signal(object, object)
 
     def __init__(self, document: Document, *, apart: bool = True) -> None:
         super().__init__(document)
@@ -129,9 +159,10 @@ class Checking(QObject):
         self._apart = apart
         self._last: Checked | None = None
         self._limits: Limits | None = None
-        self._opening = self._running_for = -1
+        self._opening = -1
         self._thread: ThreadPoolExecutor | None = None
-        self._running: Future[Checked] | None = None
+        self._run: _Run | None = None
+        self._given_up: Project | None = None
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.timeout.connect(self.check_now)
@@ -158,15 +189,34 @@ class Checking(QObject):
         """Whether the results are of what is open now, though maybe of an earlier state of it."""
         return self._opening == self._document.opening
 
+    @property
+    def progress(self) -> Progress | None:
+        """How far the slow check is that is under way, None without one."""
+        return self._run.progress if self._run else None
+
+    @property
+    def given_up(self) -> bool:
+        """Whether the check of the project as it is now was stopped by a person."""
+        return self._given_up is self._document.project
+
+    def stop(self) -> None:
+        """Give up the slow check that is under way: what was found before it stays."""
+        if self._run:
+            self._given_up = self._document.project
+            self._drop()
+            self.stopped.emit()
+
     def check_now(self) -> None:
         """Check what changed; in a thread where that will take long."""
         self._timer.stop()
+        self._given_up = None
         project = self._document.project
         try:
             limits = self._limits_for(project)
             if self._is_slow():
                 self._start(project, limits)
                 return
+            self._drop()
             self._show(judge(project, limits, self._last))
         except EnclosureError as error:
             self.failed.emit(str(error))
@@ -177,9 +227,11 @@ class Checking(QObject):
             self._timer.start(PAUSE if self._is_slow() else 0)
 
     def close(self) -> None:
-        """End the thread; its last check is waited for, and what it finds is told to nobody."""
+        """End the thread; its last check is given up, and told to nobody."""
         self._timer.stop()
-        self._running = None
+        if self._run:
+            self._run.progress.stop()
+            self._run = None
         if self._thread:
             self._thread.shutdown(wait=True, cancel_futures=True)
             self._thread = None
@@ -210,24 +262,34 @@ class Checking(QObject):
         )
 
     def _start(self, project: Project, limits: Limits) -> None:
-        under_way = self._running is not None and not self._running.done()
-        if under_way and self._running_for == self._document.opening:
-            return  # _take looks again when this one is done
-        # one thread for what is open, and one for what was open before and comes to nothing
+        opening = self._document.opening
+        if self._run:
+            if self._run.serves(project, limits, opening):
+                return  # _take looks again when this one is done
+            self._run.progress.stop()
+        # one thread for what is wanted, and one for what was given up and has not noticed yet
         self._thread = self._thread or ThreadPoolExecutor(2, "checking")
-        self._running_for = self._document.opening
-        self._running = self._thread.submit(judge, project, limits, self._last)
-        self._running.add_done_callback(self._tell)
+        self._run = run = _Run(project, limits, opening, Progress())
+        future = self._thread.submit(_told, run.progress, project, limits, self._last)
+        future.add_done_callback(lambda done: self._tell(run, done))
         self.working.emit(True)
 
-    def _tell(self, future: Future[Checked]) -> None:
-        """Called in the thread: go on in the window's own."""
-        if not future.cancelled():
-            self._done.emit(future)
+    def _drop(self) -> None:
+        """Give up the check that is under way, if there is one."""
+        if self._run:
+            self._run.progress.stop()
+            self._run = None
+            self.working.emit(False)
 
-    def _take(self, future: Future[Checked]) -> None:
-        if future is not self._running:
-            return  # of what was open before
+    def _tell(self, run: _Run, future: Future[Checked]) -> None:
+        """Called in the thread: go on in the window's own."""
+        if not future.cancelled() and not run.progress.stopped:
+            self._done.emit(run, future)
+
+    def _take(self, run: _Run, future: Future[Checked]) -> None:
+        if run is not self._run:
+            return  # given up meanwhile
+        self._run = None
         self.working.emit(False)
         try:
             self._last = future.result()

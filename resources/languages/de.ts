@@ -101,12 +101,12 @@
   <message>
    <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Check now</source>
-   <translation type="unfinished" />
+   <translation>Jetzt prüfen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Check the drawing as it is now, where checking was stopped</source>
-   <translation type="unfinished" />
+   <translation>Die Zeichnung prüfen, wie sie jetzt ist, wenn das Prüfen angehalten wurde</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/menus/action_table.py" />
@@ -1447,7 +1447,7 @@
   <message>
    <location filename="../../enclosure_app/window/findings/findings_panel.py" />
    <source>What is drawn is not judged.</source>
-   <translation type="unfinished" />
+   <translation>Was gezeichnet ist, ist nicht beurteilt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/findings/findings_panel.py" />
@@ -3587,17 +3587,17 @@
   <message>
    <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Check now</source>
-   <translation type="unfinished" />
+   <translation>Jetzt prüfen</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Checking was stopped. What is listed is of the drawing before its last change.</source>
-   <translation type="unfinished" />
+   <translation>Das Prüfen wurde angehalten. Was aufgelistet ist, gilt der Zeichnung vor ihrer letzten Änderung.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/surround/next_step.py" />
    <source>Checking was stopped: nothing is known of this drawing yet.</source>
-   <translation type="unfinished" />
+   <translation>Das Prüfen wurde angehalten: Von dieser Zeichnung ist noch nichts bekannt.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/surround/next_step.py" />
@@ -10888,7 +10888,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/files/content.py" />
-   <location filename="../../enclosure_app/files/photographs.py" />
    <source>{file}: the file cannot be read: {reason}.</source>
    <translation>{file}: Die Datei lässt sich nicht lesen: {reason}.</translation>
   </message>
@@ -11355,12 +11354,12 @@
   <message>
    <location filename="../../enclosure_app/window/filing/working_bar.py" />
    <source>Stop</source>
-   <translation type="unfinished" />
+   <translation>Anhalten</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/filing/working_bar.py" />
    <source>Stop checking; what was found before stays (Esc)</source>
-   <translation type="unfinished" />
+   <translation>Prüfen anhalten; was vorher gefunden wurde, bleibt (Esc)</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/filing/working_bar.py" />

@@ -1,18 +1,27 @@
 """Checking again after each change."""
 
-from collections.abc import Callable
+from collections import deque
+from collections.abc import Callable, Iterator
 from dataclasses import replace
+from itertools import count
+from threading import Event, Thread
+from time import perf_counter, sleep
 
 import pytest
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.model.edits import add_section, remove_pieces
+from enclosure_app.errors import EnclosureError
+from enclosure_app.files.projects import limits_of
+from enclosure_app.model.edits import add_section, move_pieces, remove_pieces
+from enclosure_app.progress import Progress, StoppedError, go_on, listening
 from enclosure_app.resources import sample
 from enclosure_app.window import checking
 from enclosure_app.window.apart.orders import Order, read_order
 from enclosure_app.window.checking import judge
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
+from tests.benchmarks.walls import wall_of_sheets
 
 Opened = Callable[..., MainWindow]
 
@@ -114,3 +123,106 @@ def test_what_a_check_finds_after_the_window_closed_is_told_to_nobody(
     window.checking.close()
     qtbot.wait(50)  # what was on its way has come by then
     assert told == []
+
+
+def without_first(window: MainWindow) -> None:
+    project = window.document.project
+    name = project.sections[0].pieces[0].name
+    window.document.apply("Delete", remove_pieces(project, 0, [name]))
+
+
+@pytest.fixture
+def window_at_work(
+    opened: Opened, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[tuple[MainWindow, list[float]]]:
+    """Return a window of which a check goes on until it is stopped, and when each was given up."""
+    window, ended, given_up = opened(), Event(), []
+
+    def judged(*_: object) -> checking.Checked:
+        try:
+            while not ended.wait(0.005):
+                go_on()
+        except StoppedError:
+            given_up.append(perf_counter())
+            raise
+        raise EnclosureError("The test is over.")
+
+    monkeypatch.setattr(checking, "SLOW", -1.0)
+    monkeypatch.setattr(checking, "judge", judged)
+    without_first(window)
+    window.checking.check_now()
+    yield window, given_up
+    ended.set()
+
+
+def test_a_check_that_an_edit_makes_useless_is_given_up_at_once(
+    window_at_work: tuple[MainWindow, list[float]], qtbot: QtBot
+) -> None:
+    window, given_up = window_at_work
+    without_first(window)
+    edited = perf_counter()
+    qtbot.waitUntil(lambda: bool(given_up))
+    assert given_up[0] - edited < 0.2
+
+
+def test_a_check_from_which_the_next_is_found_soon_goes_on(
+    window_at_work: tuple[MainWindow, list[float]], qtbot: QtBot
+) -> None:
+    window, given_up = window_at_work
+    under_way = window.checking.progress
+    project = window.document.project
+    name = project.sections[0].pieces[0].name
+    window.document.apply("Move", move_pieces(project, 0, [name], (1.0, 0.0)))
+    window.checking.check_now()
+    assert window.checking.progress is under_way
+    assert given_up == []
+
+
+def test_what_is_opened_gives_up_the_check_of_what_was_open(
+    window_at_work: tuple[MainWindow, list[float]], qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window, given_up = window_at_work
+    monkeypatch.setattr(checking, "judge", judge)
+    window.document.open(window.document.project)
+    window.checking.check_now()
+    qtbot.waitUntil(lambda: bool(given_up))
+
+
+def test_a_person_stops_a_check_and_what_was_found_before_stays_and_is_told_so(
+    window_at_work: tuple[MainWindow, list[float]], qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window, given_up = window_at_work
+    before = tuple(window.checking.results)
+    qtbot.waitUntil(window.views.working.isVisible)
+    qtbot.mouseClick(window.views.working.cancel, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: bool(given_up))
+    assert window.checking.given_up
+    assert tuple(window.checking.results) == before
+    assert not window.views.working.isVisible()
+    assert "before its last change" in window.views.steps.words.text()
+    window.place.turn_to(0)
+    assert "before its last change" in window.views.steps.words.text()
+    monkeypatch.setattr(checking, "judge", judge)
+    with qtbot.waitSignal(window.checking.checked):
+        qtbot.mouseClick(window.views.steps.button, Qt.MouseButton.LeftButton)
+    assert window.checking.current
+    assert "stopped" not in window.views.steps.words.text()
+
+
+def test_a_real_check_that_is_stopped_ends_soon(opened: Opened, qtbot: QtBot) -> None:
+    """Of a wall of 500 sheets with a gap, which takes some tenths of a second."""
+    project = replace(opened().document.project, sections=(wall_of_sheets(500, gap=True),))
+    progress, ended = Progress(), []
+
+    def stop_soon() -> None:
+        sleep(0.05)
+        progress.stop()
+        ended.append(perf_counter())
+
+    stopper = Thread(target=stop_soon)
+    stopper.start()
+    limits = limits_of(project)
+    with pytest.raises(StoppedError), listening(progress.tell):
+        deque((judge(project, limits) for _ in count()), 0)
+    assert perf_counter() - ended[0] < 0.2
+    stopper.join()

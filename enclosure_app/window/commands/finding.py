@@ -31,6 +31,12 @@ class FindingCommands(QObject):
         """Let the name that was given last be put beside verdicts."""
         self._fittings.findings.advice.verdict.set_who(self._fittings.settings.who)
 
+    def check_now(self) -> None:
+        """Check the drawing as it is now, unless that is done."""
+        checking = self._fittings.checking
+        if not checking.current:
+            checking.check_now()
+
     def next_finding(self) -> None:
         """Go to the next finding."""
         self._step(1)

@@ -77,9 +77,10 @@ class FindingsPanel(QWidget):
         self._count()
         self.list.verticalScrollBar().setValue(scrolled)
 
-    def show_checking(self) -> None:
-        """Say that what is drawn is being judged, where nothing else is to be read."""
-        self.nothing.setText(self.tr("What is drawn is being judged."))
+    def show_checking(self, *, stopped: bool = False) -> None:
+        """Say that what is drawn is being judged, or is not, where nothing else is to be read."""
+        judged = self.tr("What is drawn is being judged.")
+        self.nothing.setText(self.tr("What is drawn is not judged.") if stopped else judged)
 
     @property
     def current(self) -> Finding | None:

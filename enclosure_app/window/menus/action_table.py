@@ -193,6 +193,8 @@ TABLE: tuple[Row, ...] = (
     Row(CHECK, "walk", "Walk the section", ("F8",),
         "One place at a time, large, as on a scaffold: what is wrong, what to look at, a name under it"),
     Row(CHECK),
+    Row(CHECK, "check_now", "Check now", ("F5",),
+        "Check the drawing as it is now, where checking was stopped"),
     Row(CHECK, "next_finding", "Next finding", ("N",)),
     Row(CHECK, "last_finding", "Finding before", ("Shift+N",)),
     Row(CHECK, "why", "Why is this a fault?", ("W",)),

@@ -13,7 +13,7 @@ from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking, unjudged
 from enclosure_app.window.stage.views import Views
-from enclosure_app.window.surround.next_step import next_step
+from enclosure_app.window.surround.next_step import next_step, stopped_step
 from enclosure_app.window.underlay.underlaying import scale_step
 from enclosure_app.window.words.labels import coordinate, severity_count
 
@@ -47,6 +47,8 @@ class Showing(QObject):
         place.picked_changed.connect(self._show_picked)
         self._checking.checked.connect(self.show_results)
         self._checking.working.connect(self._tell_check)
+        self._checking.stopped.connect(self._show_unjudged)
+        views.working.check_stopped.connect(self._checking.stop)
         self._late.timeout.connect(self._show_unjudged)
         views.findings.asked.connect(self._go_to_finding)
         views.findings.chosen.connect(place.show_only)
@@ -137,14 +139,16 @@ class Showing(QObject):
 
     def _offer_step(self, result: SectionResult) -> None:
         scale = scale_step(self._place.document.project, result.section)
-        self._views.steps.offer(scale or next_step(result))
+        known = self._checking.of_this_document
+        stopped = stopped_step(known=known) if self._checking.given_up else None
+        self._views.steps.offer(scale or stopped or next_step(result))
 
     def _tell_check(self, on: bool) -> None:
         """Say that a check takes long; what was drawn since the last one is shown before it ends."""
         number = len(self._place.document.project.sections)
         several = self.tr("Checking {} sections").format(number)
         words = several if number > 1 else self.tr("Checking the section")
-        self._views.working.tell_check(words if on else "")
+        self._views.working.tell_check(words if on else "", self._checking.progress)
         self._late.start() if on else self._late.stop()
 
     def _show_unjudged(self) -> None:
@@ -152,7 +156,7 @@ class Showing(QObject):
         if section is not None and not self._checking.current:
             self._views.canvas.show_result(unjudged(section), self._look)
             self._offer_step(unjudged(section))
-            self._views.findings.show_checking()
+            self._views.findings.show_checking(stopped=self._checking.given_up)
 
     def go_to(self, at: Point) -> None:
         """Take the drawing to a place."""

@@ -32,6 +32,13 @@ def next_step(result: SectionResult) -> Step:
     return next(_before_it_is_judged(result), None) or _after_the_marks(result)
 
 
+def stopped_step(*, known: bool) -> Step:
+    """Return the next step where a check was stopped; `known` says whether there was one before."""
+    before = say("Checking was stopped. What is listed is of the drawing before its last change.")
+    never = say("Checking was stopped: nothing is known of this drawing yet.")
+    return Step(before if known else never, "check_now", say("Check now"))
+
+
 def _before_it_is_judged(result: SectionResult) -> Iterator[Step]:
     section = result.section
     if not section.pieces:

@@ -104,10 +104,29 @@ def test_escape_ends_it_wherever_the_keyboard_is(
     qtbot.waitUntil(lambda: came == ["stopped"])
 
 
-def test_a_check_is_told_but_needs_no_ending(bar: WorkingBar, qtbot: QtBot) -> None:
-    bar.tell_check("Checking section 2 of 7")
+def test_a_check_is_told_with_how_far_it_is_and_can_be_stopped(
+    bar: WorkingBar, qtbot: QtBot
+) -> None:
+    progress = Progress()
+    bar.tell_check("Checking the section", progress)
     qtbot.waitUntil(bar.isVisible)
-    assert bar.words.text() == "Checking section 2 of 7…"
-    assert not bar.cancel.isVisible()
+    assert bar.words.text() == "Checking the section…"
+    progress.tell(0.4)
+    qtbot.waitUntil(lambda: bar.words.text() == "Checking the section… 40 %")
+    with qtbot.waitSignal(bar.check_stopped):
+        qtbot.mouseClick(bar.cancel, Qt.MouseButton.LeftButton)
+    assert bar.cancel.text() == "Stop"
     bar.tell_check("")
     assert not bar.isVisible()
+
+
+def test_escape_stops_a_check_only_where_nothing_else_wants_it(
+    bar: WorkingBar, qtbot: QtBot
+) -> None:
+    bar.tell_check("Checking the section", Progress())
+    qtbot.waitUntil(bar.isVisible)
+    with qtbot.waitSignal(bar.check_stopped):
+        qtbot.keyClick(bar.window(), Qt.Key.Key_Escape)
+    bar.tell_check("")
+    with qtbot.assertNotEmitted(bar.check_stopped):
+        qtbot.keyClick(bar.window(), Qt.Key.Key_Escape)

@@ -11,7 +11,7 @@ from enclosure_app.model.product import Bond, Control, Kind, Product
 from enclosure_app.model.report import Continuity, LayerResult, SectionResult
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.section import Piece, Section, Stroke
-from enclosure_app.window.surround.next_step import next_step
+from enclosure_app.window.surround.next_step import next_step, stopped_step
 
 FRAME = ((0.0, 0.0), (9.0, 0.0), (9.0, 9.0))
 SHEET = Product("sheet", "Sheet", frozenset({Control.AIR}), Bond.ADHERED, Kind.SHEET)
@@ -76,3 +76,10 @@ def test_what_is_decided_is_not_walked_through_again() -> None:
     step = next_step(replace(shown, decisions=both))
     assert step.action == "write_pdf"
     assert step.text.startswith("Every fault and doubt has its verdict.")
+
+
+def test_a_check_that_was_stopped_can_be_made_up_for() -> None:
+    known, unknown = stopped_step(known=True), stopped_step(known=False)
+    assert known.action == unknown.action == "check_now"
+    assert "before its last change" in known.text
+    assert "nothing is known" in unknown.text
