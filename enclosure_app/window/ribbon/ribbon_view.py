@@ -1,8 +1,10 @@
 """The ribbon along the foot: each control layer unrolled, walked with the mouse or the arrows."""
 
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from time import perf_counter
 
-from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QHelpEvent,
@@ -12,6 +14,7 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPen,
     QPixmap,
+    QResizeEvent,
     QWheelEvent,
 )
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QToolTip, QWidget
@@ -40,6 +43,9 @@ _ONWARD = {Qt.Key.Key_Right: _STEP, Qt.Key.Key_Left: -_STEP}
 _TURN = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
 _LEAP = {Qt.Key.Key_PageDown: 1, Qt.Key.Key_PageUp: -1}
 _ENDS = {Qt.Key.Key_Home: 0.0, Qt.Key.Key_End: 1.0}
+_SPELL = 0.010  # seconds of painting at a time
+_AT_ONCE = 100  # marks painted before looking at the clock
+_WHOLE = object()
 _WALKING = frozenset((*_ONWARD, *_TURN, *_LEAP, *_ENDS))
 
 
@@ -66,7 +72,11 @@ class RibbonView(QWidget):
         self._result: SectionResult | None = None
         self._look = Look()
         self._bands: list[_Band] = []
-        self._picture: QPixmap | None = None
+        self._picture = QPixmap()  # the last that is whole
+        self._steps: Iterator[None] | None = None  # of the one that is being painted
+        self._timer = QTimer(self)
+        self._timer.setInterval(0)
+        self._timer.timeout.connect(self._turn)
         self._at: tuple[int, float] | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("The layers unrolled"))
@@ -87,7 +97,7 @@ class RibbonView(QWidget):
     def show_result(self, result: SectionResult, look: Look) -> None:
         """Show the layers of a section, or the one that is shown alone."""
         self._result, self._look = result, look
-        self._picture = None
+        self._begin()
         self.setMinimumHeight(
             self.sizeHint().height()
         )  # and all that the strip has, if it is more
@@ -151,11 +161,11 @@ class RibbonView(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the bands, from the picture that is kept of them, and the place that is shown."""
-        del event
         painter = QPainter(self)
         ratio = self.devicePixelRatioF()
-        if self._picture is None or self._picture.size() != (self.size() * ratio):
-            self._picture = self._painted(ratio)
+        if self._steps is None and self._picture.size() != (self.size() * ratio):
+            self._begin()
+        painter.fillRect(event.rect(), QColor(self._look.theme.paper))
         painter.drawPixmap(0, 0, self._picture)
         if self._at is not None:
             self._paint_place(painter, *self._at)
@@ -163,38 +173,66 @@ class RibbonView(QWidget):
             painter.setPen(QPen(self.palette().accent().color(), 2.0))
             painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
 
-    def _painted(self, ratio: float) -> QPixmap:
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Paint another picture; the last one is seen until it is whole."""
+        super().resizeEvent(event)
+        self._begin()
+
+    @property
+    def whole(self) -> bool:
+        """Whether the picture that is seen is that of what is shown."""
+        return self._steps is None
+
+    def finish_painting(self) -> None:
+        """Paint the picture that is under way to its end."""
+        while self._steps is not None:
+            self._turn()
+
+    def _begin(self) -> None:
+        """Begin a picture: it is painted in turns, since many sheets take long."""
+        self._steps = self._painting(self.devicePixelRatioF())
+        self._timer.start()
+
+    def _turn(self) -> None:
+        until = perf_counter() + _SPELL
+        while self._steps is not None and perf_counter() < until:
+            if next(self._steps, _WHOLE) is _WHOLE:
+                self._steps = None
+                self._timer.stop()
+                self.update()
+
+    def _painting(self, ratio: float) -> Iterator[None]:
         self._lay()
-        marks = self._marks()  # before anything is painted on: a fault in it must not end in Qt
         picture = QPixmap(self.size() * ratio)
         picture.setDevicePixelRatio(ratio)
         picture.fill(QColor(self._look.theme.paper))
-        painter = QPainter(picture)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        MarkPainter(painter, DOTS, self.height() / DOTS).paint(marks)
+        for band in self._bands:
+            marks = self._marks(band)  # before anything is painted on: no fault of it ends in Qt
+            yield
+            for first in range(0, len(marks), _AT_ONCE):
+                self._paint_marks(picture, marks[first : first + _AT_ONCE])
+                yield
         if not self._bands:
+            painter = QPainter(picture)
             painter.setPen(QColor(self._look.theme.quiet))
             text = self.tr("A layer is unrolled here once it runs from one edge to the other.")
             painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignCenter), text)
-        painter.end()
-        return picture
+            painter.end()
+        self._picture = picture
 
-    def _marks(self) -> list[Mark]:
+    def _paint_marks(self, picture: QPixmap, marks: Sequence[Mark]) -> None:
+        painter = QPainter(picture)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        MarkPainter(painter, DOTS, self.height() / DOTS).paint(marks)
+        painter.end()
+
+    def _marks(self, band: _Band) -> list[Mark]:
         if self._result is None:
             return []
-        numbers = dict(numbers_of(self._result.findings))
-        look = self._look
-        return [
-            legible(mark, dark=look.dark)
-            for band in self._bands
-            for mark in ribbon_marks(
-                self._result,
-                self._result.layers[band.control],
-                numbers,
-                band.box,
-                (look.units, look.theme),
-            )
-        ]
+        numbers, look = dict(numbers_of(self._result.findings)), self._look
+        layer = self._result.layers[band.control]
+        marks = ribbon_marks(self._result, layer, numbers, band.box, (look.units, look.theme))
+        return [legible(mark, dark=look.dark) for mark in marks]
 
     def _paint_place(self, painter: QPainter, number: int, along: float) -> None:
         if number >= len(self._bands):

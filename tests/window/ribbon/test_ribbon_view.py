@@ -4,7 +4,7 @@ from collections.abc import Callable
 from math import dist
 
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRect, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -159,3 +159,19 @@ def test_the_page_fills_its_strip_however_high_it_is(sheet: MainWindow, qtbot: Q
     for height in (700, 1080):
         sheet.resize(1920, height)
         qtbot.waitUntil(lambda: sheet.ribbon.view.height() == sheet.ribbon.viewport().height())
+
+
+def test_the_last_picture_is_seen_until_the_new_one_is_whole(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    view = window.ribbon.view
+    qtbot.wait(200)  # the window is laid out
+    view.finish_painting()
+    top = QRect(0, 0, 400, 60)
+    before = view.grab(top).toImage()
+    window.place.show_only(Control.AIR)
+    assert not view.whole
+    assert view.grab(top).toImage() == before
+    qtbot.waitUntil(lambda: view.whole)  # by itself
+    assert view.grab(top).toImage() != before
+    window.place.show_only(None)
+    qtbot.waitUntil(lambda: view.whole and view.grab(top).toImage() == before)
