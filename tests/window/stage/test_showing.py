@@ -84,17 +84,10 @@ def points_of(shape: object) -> tuple[tuple[float, float], ...]:
 
 def test_one_layer_alone_is_shown_alone_everywhere(opened: Opened) -> None:
     window = opened()
-<<<<<<< HEAD
     whole = window.ribbon.view.sizeHint().height()
     window.do("only_air")
     assert window.place.only is Control.AIR
     assert window.ribbon.view.sizeHint().height() < whole
-=======
-    whole = window.ribbon.view.minimumHeight()
-    window.do("only_air")
-    assert window.place.only is Control.AIR
-    assert window.ribbon.view.minimumHeight() < whole
->>>>>>> 40b68be (The ribbon is painted in turns: the last picture is seen until the new one is whole, and its page is as high as its strip)
     assert window.findings.model.rows == ()
     window.do("only_all")
     assert len(window.findings.model.rows) == 3
