@@ -1,5 +1,7 @@
 """A quiet bar that says in words what takes long and how far it is, and can end it."""
 
+from typing import cast
+
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
@@ -60,8 +62,9 @@ class WorkingBar(QWidget):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Stop checking by Escape that nothing else wants: a tool in hand gives up first."""
-        key = event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent)
-        if key and event.key() == Qt.Key.Key_Escape and self._checking and not self.isHidden():
+        pressed = event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent)
+        escape = pressed and cast("QKeyEvent", event).key() == Qt.Key.Key_Escape
+        if escape and self._checking and not self.isHidden():
             self._stop()
             return True
         return super().eventFilter(watched, event)
