@@ -45,8 +45,13 @@ class HandedOver:
     def site_lists(self) -> tuple[SeenList, ...]:
         """The site list of every section, with what was seen."""
         return tuple(
-            SeenList(site_list(each, self.limits), seen_in(self.project, each.section.name))
-            for each in self.result.sections
+            SeenList(
+                site_list(each, self.limits),
+                seen_in(self.project, each.section.name),
+                result.drawing.file,
+            )
+            for result in self.results
+            for each in result.sections
         )
 
     @property

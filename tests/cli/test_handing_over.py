@@ -215,6 +215,8 @@ def test_findings_of_a_set_say_which_drawing_they_are_of(house: Path) -> None:
     names = {"wall-base-faulty.dxf", "window-faulty.dxf"}
     assert main(["table", str(house), "-o", "found.csv"]) == FAULTS
     assert {row["Drawing"] for row in rows(Path("found.csv"))} == names
+    assert main(["table", str(house), "-o", "site.csv", "--site"]) == FAULTS
+    assert {row["Drawing"] for row in rows(Path("site.csv"))} == names
     assert main(["exchange", str(house), "-o", "found.bcf"]) == FAULTS
     assert main(["exchange", WALL, WINDOW, "-o", "bare.bcf", *LAYERS]) == FAULTS
     for name in ("found.bcf", "bare.bcf"):

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from pathlib import PurePath
 from types import MappingProxyType
 
 from enclosure_app.language import say
@@ -26,10 +27,14 @@ from enclosure_app.reports.tables.table import (
 
 @dataclass(frozen=True, slots=True)
 class SeenList:
-    """The site list of one section, and the look that counts at each of its items, by key."""
+    """The site list of one section, and the look that counts at each of its items, by key.
+
+    `file` is the drawing that the section is of.
+    """
 
     asked: SiteList
     seen: Mapping[str, SiteCheck] = field(default_factory=lambda: MappingProxyType({}))
+    file: str = ""
 
 
 def site_table(
@@ -55,16 +60,18 @@ def _columns(units: Units) -> tuple[Column, ...]:
         Column(say("Beware"), 50),
         Column(say("Source"), 30),
         *place_columns(units),
+        Column(say("Drawing"), 24),
         Column(say("Key"), 40),
     )
 
 
 def _rows(listed: SeenList, units: Units, names: Mapping[str, str]) -> Iterator[tuple[Value, ...]]:
+    file = PurePath(listed.file).name or None
     for number, place in enumerate(listed.asked.places, 1):
         for key, question in place.items:
             seen = _seen(listed.seen.get(key), names)
             about = (number, listed.asked.section, *_asked(place, question, units))
-            yield (*about, *seen, *_rest(place, question, units), key)
+            yield (*about, *seen, *_rest(place, question, units), file, key)
 
 
 def _asked(place: SitePlace, question: Question, units: Units) -> tuple[Value, ...]:
