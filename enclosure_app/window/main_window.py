@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QPoint
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QIcon, QKeySequence
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu
 
@@ -16,7 +15,6 @@ from enclosure_app.window.apart.reading import Reader
 from enclosure_app.window.apart.working import Working
 from enclosure_app.window.bringing import Bringing, can_be_dropped, dropped
 from enclosure_app.window.canvas.toolbox import Toolbox
-from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.checking import Checking
 from enclosure_app.window.closing import Closing
@@ -31,7 +29,6 @@ from enclosure_app.window.languages import tongue_of
 from enclosure_app.window.lines.layer_maps import LayerMaps
 from enclosure_app.window.lines.noting import Noting
 from enclosure_app.window.menus.actions import Actions
-from enclosure_app.window.menus.context_menus import made_menu_of_drawing
 from enclosure_app.window.menus.language_menu import made_language_menu
 from enclosure_app.window.menus.ticks import Ticks
 from enclosure_app.window.menus.tool_bar import made_tool_bar
@@ -143,7 +140,7 @@ class MainWindow(QMainWindow):
         wiring.wire_words(fittings, self.views, self.showing)
         wiring.wire_actions(fittings, self.views, self.do)
         wiring.wire_hand(fittings, self.views, self.showing, self.ticks)
-        wiring.give_menus(self.views, self.actions_by_name)
+        wiring.give_menus(fittings, self.views, self.actions_by_name)
 
     def _connect(self) -> None:
         """Connect what happens to the project to what the window as a whole shows of it."""
@@ -157,8 +154,6 @@ class MainWindow(QMainWindow):
         self.filing.part_wanted.connect(self.parts.begin)
         self.parts.begun.connect(self.filing.begin)
         self.parts.added.connect(self.showing.show_added)
-        self.canvas.asked_menu.connect(self._show_menu)
-        self.views.start.recent.connect(self._open_lately)
         QApplication.styleHints().colorSchemeChanged.connect(self._follow_system)
 
     def _begin(self) -> None:
@@ -212,10 +207,6 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{kept or self.tr('Enclosure continuity')}[*]")
         self.setWindowModified(self.document.modified)
 
-    def _show_menu(self, at: QPoint, pointer: Pointer) -> None:
-        """Show what can be done with what the mouse is on."""
-        made_menu_of_drawing(self, self.place, self.actions_by_name, pointer).popup(at)
-
     def _offer_map(self) -> None:
         """Offer the last layer map, unless something else is asked."""
         if not self.messages.isVisible():
@@ -233,11 +224,6 @@ class MainWindow(QMainWindow):
         if isinstance(application, QApplication):
             dress(application, dark=dark)
         self.showing.show_dark(dark=dark)
-
-    def _open_lately(self, path: str) -> None:
-        """Open a file of the first page; one that is there no more is there no more."""
-        self.filing.open_lately(Path(path))
-        self.views.start.show_recent(self.settings.recent)
 
     # ---- Qt's events ---------------------------------------------------------------------------
 

@@ -1,12 +1,16 @@
 """What the fittings of a window say to one another: who asks for something, and who does it."""
 
 from collections.abc import Callable
+from pathlib import Path
 
+from PySide6.QtCore import QPoint
+
+from enclosure_app.window.canvas.tools.tool import Pointer
 from enclosure_app.window.commands import Commands
 from enclosure_app.window.commands.fittings import Fittings
 from enclosure_app.window.menus import context_menus
 from enclosure_app.window.menus.actions import Actions
-from enclosure_app.window.menus.context_menus import give_menu
+from enclosure_app.window.menus.context_menus import give_menu, made_menu_of_drawing
 from enclosure_app.window.menus.ticks import Ticks
 from enclosure_app.window.stage.showing import Showing
 from enclosure_app.window.stage.views import Views
@@ -59,7 +63,14 @@ def wire_actions(fittings: Fittings, views: Views, do: Do) -> None:
     views.steps.taken.connect(do)
     views.start.wanted.connect(do)
     views.start.sample.connect(fittings.filing.open_sample)
+    views.start.recent.connect(lambda path: _open_lately(fittings, views, Path(path)))
     views.sections.tabBarDoubleClicked.connect(lambda _: do("name_section"))
+
+
+def _open_lately(fittings: Fittings, views: Views, path: Path) -> None:
+    """Open a file of the first page; one that is there no more is there no more."""
+    fittings.filing.open_lately(path)
+    views.start.show_recent(fittings.settings.recent)
 
 
 def wire_hand(fittings: Fittings, views: Views, showing: Showing, ticks: Ticks) -> None:
@@ -70,8 +81,13 @@ def wire_hand(fittings: Fittings, views: Views, showing: Showing, ticks: Ticks) 
     fittings.walking.ended.connect(views.canvas.setFocus)
 
 
-def give_menus(views: Views, actions: Actions) -> None:
-    """Give lists, tabs and ribbon their menus on a right click."""
+def give_menus(fittings: Fittings, views: Views, actions: Actions) -> None:
+    """Give drawing, lists, tabs and ribbon their menus on a right click."""
+
+    def show_menu(at: QPoint, pointer: Pointer) -> None:
+        made_menu_of_drawing(fittings.window, fittings.place, actions, pointer).popup(at)
+
+    views.canvas.asked_menu.connect(show_menu)
     give_menu(views.lines.list.list, context_menus.PRODUCTS, actions)
     give_menu(views.findings.list, context_menus.FINDINGS, actions)
     give_menu(views.sections, context_menus.SECTIONS, actions)
