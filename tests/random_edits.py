@@ -42,8 +42,13 @@ def sections() -> tuple[Section, ...]:
             drawn += read_drawing(sample(f"{name}.dxf"), options).sections
     walls = [wall_of_sheets(8, gap=False), wall_of_sheets(24, gap=False)]
     walls += [wall_of_sheets(9, gap=True), _clad(wall_of_sheets(10, gap=False))]
-    walls += [*map(_marked_twice, walls[:2]), _broken(walls[1]), _porch(products)]
-    return (*walls, *drawn)
+    return (*walls, *map(_marked_twice, walls[:2]), _broken(walls[1]), *drawn)
+
+
+@cache
+def and_a_porch() -> tuple[Section, ...]:
+    """Return these sections and a porch roof at its wall, with open air above and below."""
+    return (_porch(load_products()), *sections())
 
 
 def _clad(wall: Section) -> Section:

@@ -17,7 +17,7 @@ from enclosure_app.network.layer import Layer
 from enclosure_app.network.network import Network, over_whom, question
 from enclosure_app.network.rain.ground_again import GroundAgain, Sides, ground_again
 from enclosure_app.network.rain.runs import Ground
-from tests.random_edits import EDITS, Edit, edited, sections
+from tests.random_edits import EDITS, Edit, and_a_porch, edited
 
 PLAIN = Tolerances()
 
@@ -44,7 +44,7 @@ class Case:
 
 def case(number: int, edits: list[Edit]) -> Case:
     """Return what comes of edits that only move pieces; none that leave everything in its place."""
-    before = settle(sections()[number % len(sections())])[0]
+    before = settle(and_a_porch()[number % len(and_a_porch())])[0]
     after = before
     for edit in edits:
         after = edited(after, (edit[0] % 15, *edit[1:]))
