@@ -35,13 +35,26 @@ def ribbon_marks(
     look: tuple[Units, Theme],
 ) -> tuple[Mark, ...]:
     """Return the marks of the ribbon of one layer within `box` (`HEIGHT` mm high)."""
+    return tuple(marks_in_turn(result, layer, numbers, box, look))
+
+
+def marks_in_turn(
+    result: SectionResult,
+    layer: LayerResult,
+    numbers: dict[str, int],
+    box: Box,
+    look: tuple[Units, Theme],
+) -> Iterator[Mark]:
+    """Yield the same marks as they are made, for whoever has something else to do meanwhile."""
     ribbon = Ribbon(result, layer, unrolled(layer), box, *look)
-    marks = [*_heading(ribbon)]
+    yield from _heading(ribbon)
     if ribbon.laid.length <= 0:
-        return tuple(marks)
-    marks += [*_band(ribbon, lapped(layer, ribbon.laid)), *_holes(ribbon), *word_marks(ribbon)]
-    both = (Overlay.FINDINGS, *overlays_of(layer.control))
-    return (*marks, *_ticks(ribbon), *on(both, _flags(ribbon, numbers)))
+        return
+    yield from _band(ribbon, lapped(layer, ribbon.laid))
+    yield from _holes(ribbon)
+    yield from word_marks(ribbon)
+    yield from _ticks(ribbon)
+    yield from on((Overlay.FINDINGS, *overlays_of(layer.control)), _flags(ribbon, numbers))
 
 
 def _heading(ribbon: Ribbon) -> Iterator[Mark]:

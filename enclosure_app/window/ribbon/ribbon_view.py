@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import islice
 from time import perf_counter
 
 from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
@@ -23,7 +24,7 @@ from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.polylines import foot, walk_to
 from enclosure_app.drawing.ribbon.band import HEIGHT
-from enclosure_app.drawing.ribbon.ribbon import ribbon_marks
+from enclosure_app.drawing.ribbon.ribbon import marks_in_turn
 from enclosure_app.drawing.ribbon.unrolled import Unrolled, unrolled
 from enclosure_app.model.place import Point
 from enclosure_app.model.product import Control
@@ -207,10 +208,9 @@ class RibbonView(QWidget):
         picture.setDevicePixelRatio(ratio)
         picture.fill(QColor(self._look.theme.paper))
         for band in self._bands:
-            marks = self._marks(band)  # before anything is painted on: no fault of it ends in Qt
-            yield
-            for first in range(0, len(marks), _AT_ONCE):
-                self._paint_marks(picture, marks[first : first + _AT_ONCE])
+            marks = self._marks(band)
+            while some := list(islice(marks, _AT_ONCE)):  # made before a painter is at work
+                self._paint_marks(picture, some)
                 yield
         if not self._bands:
             painter = QPainter(picture)
@@ -226,13 +226,15 @@ class RibbonView(QWidget):
         MarkPainter(painter, DOTS, self.height() / DOTS).paint(marks)
         painter.end()
 
-    def _marks(self, band: _Band) -> list[Mark]:
+    def _marks(self, band: _Band) -> Iterator[Mark]:
         if self._result is None:
-            return []
+            return
         numbers, look = dict(numbers_of(self._result.findings)), self._look
         layer = self._result.layers[band.control]
-        marks = ribbon_marks(self._result, layer, numbers, band.box, (look.units, look.theme))
-        return [legible(mark, dark=look.dark) for mark in marks]
+        for mark in marks_in_turn(
+            self._result, layer, numbers, band.box, (look.units, look.theme)
+        ):
+            yield legible(mark, dark=look.dark)
 
     def _paint_place(self, painter: QPainter, number: int, along: float) -> None:
         if number >= len(self._bands):
