@@ -10,6 +10,7 @@ from dataclasses import fields, replace
 from hashlib import sha256
 from typing import Any
 
+from enclosure_app.model.place import Area, Line
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Section
@@ -45,6 +46,23 @@ def remembering(project: Project, kept: Iterable[Project]) -> Project:
     return replace(project, past=tuple(sorted(past)))
 
 
+def drawn_as(section: Section) -> str:
+    """Return a sum over all that is drawn and judged, with its names and where it lies.
+
+    `fingerprint` is the same for a section that was only numbered anew or moved; this is not.
+    """
+    known = {piece.product for piece in section.pieces} <= section.products.keys()
+    parts = (
+        sorted((piece.name, piece.product, _told(piece.shape)) for piece in section.pieces),
+        *(_told(each) for each in (section.frame, section.inside, section.outside)),
+        _told(section.gravity or ()),
+        [_told((*each.near, *each.far)) for each in section.breaks],
+        sorted(section.sealed),
+        fingerprint(section) if known else "",  # what products do; it will not be kept otherwise
+    )
+    return sha256(str(parts).encode("utf-8", "replace")).hexdigest()
+
+
 def pictures(project: Project) -> Mapping[str, Underlay]:
     """Return the pictures by name; several of one name are told apart by their place in the list."""
     found: dict[str, Underlay] = {}
@@ -72,12 +90,12 @@ def _told(value: object) -> str:
     """Return what tells a value from others; of a section all that is judged, and how much else."""
     if isinstance(value, Section):
         shown = [len(each) for each in (value.strokes, value.texts, value.taken)]
-        known = {piece.product for piece in value.pieces} <= value.products.keys()
-        drawn = fingerprint(value) if known else ""  # it will not be kept like this
-        return f"{drawn} {shown} {value.frame_drawn}"
+        return f"{drawn_as(value)} {shown} {value.frame_drawn}"
     if isinstance(value, Underlay):
         own = [_told(getattr(value, each.name)) for each in fields(value) if each.name != "data"]
         return " ".join((sha256(value.data).hexdigest(), *own))
+    if isinstance(value, Area | Line):
+        return type(value).__name__ + _told(tuple(getattr(value, e.name) for e in fields(value)))
     if isinstance(value, tuple):
         return str([_told(each) for each in value])
     if isinstance(value, int | float) and not isinstance(value, bool):

@@ -6,7 +6,7 @@ from enclosure_app.files.project.file import project_bytes, project_of
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.layer import LayerRow
 from enclosure_app.model.project import Project
-from enclosure_app.model.states import past_of, pictures, state_of, states
+from enclosure_app.model.states import drawn_as, past_of, pictures, state_of, states
 from enclosure_app.model.underlay import Underlay
 from tests.planning.revision.walls import WALL, project, wall
 
@@ -39,6 +39,13 @@ def test_everything_that_two_copies_can_differ_in_has_a_state() -> None:
     assert state_of("section", "Wall") in states(FULL)
     assert state_of("section", "Wall", WALL) in states(FULL)
     assert state_of("section", "Eave") not in states(FULL)
+
+
+def test_a_section_that_was_numbered_anew_or_moved_is_in_another_state() -> None:
+    names = tuple(replace(p, name=f"x{p.name}") for p in WALL.pieces)
+    moved = replace(WALL, inside=((201.0, 1500.0),))
+    assert len({drawn_as(each) for each in (WALL, replace(WALL, pieces=names), moved)}) == 3
+    assert drawn_as(replace(WALL, name="Other")) == drawn_as(WALL)
 
 
 def test_a_file_remembers_them_and_keeping_it_again_adds_nothing() -> None:

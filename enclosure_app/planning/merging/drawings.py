@@ -6,8 +6,8 @@ from itertools import count
 
 from enclosure_app.model import edits
 from enclosure_app.model.project import Project
-from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Section
+from enclosure_app.model.states import drawn_as
 from enclosure_app.planning.merging.differences import (
     Difference,
     Drawn,
@@ -40,9 +40,9 @@ def named_alike(copies: Copies, weighing: Weighing) -> Copies:
 def _renamed(ours: Iterable[Section], theirs: Iterable[Section]) -> Iterator[tuple[str, str]]:
     """Yield the names of sections that are drawn the same and that only one copy knows by it."""
     names = {each.name for each in ours}, {each.name for each in theirs}
-    mine = {fingerprint(each): each.name for each in ours if each.name not in names[1]}
+    mine = {drawn_as(each): each.name for each in ours if each.name not in names[1]}
     for each in theirs:
-        if each.name not in names[0] and each.pieces and (own := mine.pop(fingerprint(each), "")):
+        if each.name not in names[0] and each.pieces and (own := mine.pop(drawn_as(each), "")):
             yield own, each.name
 
 

@@ -12,7 +12,7 @@ from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.standing.verdicts import contested_in
-from enclosure_app.model.states import past_of, states
+from enclosure_app.model.states import drawn_as, past_of, states
 from enclosure_app.planning.merging.differences import (
     Chosen,
     Difference,
@@ -124,8 +124,8 @@ def _with_doubts(project: Project, versions: tuple[Version, ...]) -> Project:
     """
     if not any(doubtful(each, on_list=listed) for each in versions for listed in (False, True)):
         return project
-    drawn = [fingerprint(each) for v in versions for each in (v.taken, v.left)]
-    kept = [fingerprint(each) for each in project.sections]
+    drawn = [drawn_as(each) for v in versions for each in (v.taken, v.left)]
+    kept = [drawn_as(each) for each in project.sections]
     revision = new_id("merged", project.revision, *sorted(drawn), *sorted(kept))
     links = [
         link

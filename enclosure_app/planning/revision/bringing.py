@@ -12,9 +12,9 @@ from pathlib import PurePath
 from enclosure_app.model.drawing import Drawing
 from enclosure_app.model.naming import named_apart
 from enclosure_app.model.project import Project
-from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.section import Section
 from enclosure_app.model.standing.standing import new_id
+from enclosure_app.model.states import drawn_as
 from enclosure_app.model.underlay import Underlay
 from enclosure_app.planning.revision.drawings import file_of, left_as_they_are, taken_place
 from enclosure_app.planning.revision.people_made import laid_on
@@ -45,7 +45,7 @@ def brought_over(
         _with_source(of),
         sections=of.beside_others() if kept else of.alone(),
         underlays=tuple(of.underlay(each) for each in before.underlays),
-        revision=new_id(before.revision, *map(fingerprint, drawing.sections), *sorted(kept)),
+        revision=new_id(before.revision, *map(drawn_as, drawing.sections), *sorted(kept)),
     )
 
 

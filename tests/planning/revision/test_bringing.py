@@ -68,3 +68,10 @@ def test_the_same_drawing_gives_the_same_revision_in_every_copy() -> None:
     assert one.revision == other.revision != ""
     third = brought_over(one, drawing(WALL))
     assert len({one.revision, third.revision, brought_over(third, drawing(WALL)).revision}) == 3
+
+
+def test_a_drawing_that_is_only_numbered_otherwise_is_another_revision() -> None:
+    """Keys are made of its names: what is said of the one is not said of the other."""
+    again = replace(WALL, pieces=tuple(replace(p, name=f"x{p.name}") for p in WALL.pieces))
+    one, other = (brought_over(project(WALL), drawing(each)) for each in (WALL, again))
+    assert one.revision != other.revision
