@@ -1,6 +1,7 @@
 """The command that checks drawings and reports what was found."""
 
 import sys
+from contextlib import nullcontext
 from pathlib import Path
 from typing import Unpack
 
@@ -26,6 +27,16 @@ from enclosure_app.reports.terminal import say, takes_colour, text_width, with_p
 @reading_options
 def check(files: tuple[Path, ...], json_path: Path | None, **asked: Unpack[Asked]) -> int:
     """Check drawings and report what was found, in walking order."""
+    from enclosure_app.files.dxf.memory import kept_in_use, set_aside
+
+    # of a single drawing nothing is let go of before the program ends
+    with kept_in_use() if len(files) == 1 else nullcontext():
+        found = _check(files, json_path, asked)
+        set_aside()  # nor is it looked through then
+        return found
+
+
+def _check(files: tuple[Path, ...], json_path: Path | None, asked: Asked) -> int:
     from enclosure_app.model.report import Report
     from enclosure_app.reports.json_report import json_text, write_json
     from enclosure_app.reports.text_report import write_text
