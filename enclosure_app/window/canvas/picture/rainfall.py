@@ -65,6 +65,7 @@ class Rainfall(QObject):
         self._stamp: QPixmap | None = None
         self._tick = 0
         self._painted = QRegion()
+        self._known: tuple[tuple[int, Camera], tuple[list[QPointF], QRegion]] | None = None
         self._camera: Camera | None = None
         self._told: Sequence[RainRoute] = ()
         self._timer = QTimer(self)
@@ -82,7 +83,7 @@ class Rainfall(QObject):
         outline = drop((0.0, 0.0), DROP * DOTS, gravity)
         self._shape = QPolygonF([QPointF(x, -y) for x, y in outline])
         self._colour = QColor(look.theme.pen("rain").colour)
-        self._stamp = None
+        self._stamp = self._known = None
         rain = result.rain if look.only in (None, Control.WATER) else ()
         if rain != self._told:
             self._told = rain
@@ -104,8 +105,7 @@ class Rainfall(QObject):
     def paint(self, painter: QPainter, camera: Camera) -> None:
         """Paint the drops that are in view."""
         self._camera = camera
-        places = self._seen(camera)
-        self._painted = _around(places, self._shape)
+        places, self._painted = self._drops(camera)
         if not places:
             return
         stamp = self._made_stamp(painter.device().devicePixelRatio())
@@ -137,9 +137,14 @@ class Rainfall(QObject):
         first -= step if first >= step else 0.0
         return [p for route in self._routes for p in route.places(first, step, window)]
 
-    def _seen(self, camera: Camera) -> list[QPointF]:
-        window = camera.window.inset(-DROP * DOTS / camera.zoom)
-        return [camera.seen(place) for place in self.places(camera, window)]
+    def _drops(self, camera: Camera) -> tuple[list[QPointF], QRegion]:
+        """Return where drops are in view, and the region around them; worked out once for a tick."""
+        now = self._tick, camera
+        if self._known is None or self._known[0] != now:
+            window = camera.window.inset(-DROP * DOTS / camera.zoom)
+            places = [camera.seen(place) for place in self.places(camera, window)]
+            self._known = now, (places, _around(places, self._shape))
+        return self._known[1]
 
     def _move(self) -> None:
         """Move the drops on, and have painted anew where they were and where they are."""
@@ -147,17 +152,17 @@ class Rainfall(QObject):
         if self._tick >= ROUND * ROUNDS or self._camera is None:
             self._rest()
             return
-        places = self._seen(self._camera)
+        places, around = self._drops(self._camera)
         if len(places) > MOST:
             self._rest()
             return
-        self.moved.emit(self._painted.united(_around(places, self._shape)))
+        self.moved.emit(self._painted.united(around))
 
     def _rest(self) -> None:
         self._timer.stop()
         self._tick = 0
         if self._camera is not None:
-            self.moved.emit(self._painted.united(_around(self._seen(self._camera), self._shape)))
+            self.moved.emit(self._painted.united(self._drops(self._camera)[1]))
 
 
 def _routes(rain: Sequence[RainRoute]) -> Iterator[_Route]:
