@@ -31,5 +31,7 @@ def signed(project: Project, section: Section) -> tuple[Signed, ...]:
     if any(each.drawn not in same for each in given):
         same.add(fingerprint(section))  # what was kept of a section in earlier files
     return tuple(
-        Signed(each, changed=each.drawn not in same) for each in standing(given) if not each.withdrawn
+        Signed(each, changed=each.drawn not in same)
+        for each in standing(given)
+        if not each.withdrawn
     )
