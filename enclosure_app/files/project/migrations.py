@@ -6,7 +6,7 @@ from typing import Any
 
 from enclosure_app.model.standing.standing import new_id
 
-FORMAT = 2
+FORMAT = 3
 """The format that this program writes."""
 
 Step = Callable[[dict[str, Any]], dict[str, Any]]
@@ -40,7 +40,12 @@ def _decisions(table: dict[str, Any]) -> list[Any]:
     return held if isinstance(held, list) else []
 
 
-STEPS: Mapping[int, Step] = MappingProxyType({1: _with_names})
+def _as_it_is(table: dict[str, Any]) -> dict[str, Any]:
+    """Return a table of format 2, which only lacks what may be left out: `past`, a section's `file`."""
+    return table
+
+
+STEPS: Mapping[int, Step] = MappingProxyType({1: _with_names, 2: _as_it_is})
 """From each older format to the next: takes the whole table of a file and returns a new one.
 
 Every version that was ever given away keeps its step, so that its files open for good. The format

@@ -101,17 +101,6 @@ class _Search:
         return stops, [climbs[k] for k in roomy]
 
 
-def widest_way(
-    frame: Sequence[Point],
-    solids: Sequence[BaseGeometry],
-    bridges: Sequence[tuple[Point, Point]],
-    marks: tuple[Sequence[Point], Sequence[Point]],
-    touch: float,
-) -> Way:
-    """Return the way of `way_and_rooms`."""
-    return way_and_rooms(frame, solids, bridges, marks, touch)[0]
-
-
 def way_and_rooms(
     frame: Sequence[Point],
     solids: Sequence[BaseGeometry],

@@ -53,18 +53,13 @@ class _Hidden:
     passes: bool
 
 
-def foremost(rims: Rims, runs: Sequence[SideBySide], hides: Bools) -> list[SideBySide]:
-    """Return the runs without the stretches along which a third line takes over between the two.
-
-    `hides` (r,) tells which rims hide what is behind them: a bead between two sheets does not.
-    """
-    return [part for parts in parts_left(rims, runs, hides) for part in parts]
-
-
 def parts_left(
     rims: Rims, runs: Sequence[SideBySide], hides: Bools
 ) -> list[tuple[SideBySide, ...]]:
-    """Return for each run what `foremost` leaves of it: itself, parts of it, or nothing.
+    """Return each run without the stretches along which a third line takes over between its two.
+
+    What is left is the run itself, parts of it, or nothing. `hides` (r,) tells which rims hide what
+    is behind them: a bead between two sheets does not.
 
     That depends on nothing but the runs which share one of its two lines, and how long the lines
     of these are.

@@ -38,11 +38,6 @@ class Seals:
     sealed: Bools
 
 
-def sealed_by_products(fabric: Fabric, links: Links, last: Seals | None = None) -> Bools:
-    """Return for each link whether the two products seal it by themselves or a person says so."""
-    return seals_of(fabric, links, last)[1]
-
-
 def seals_of(fabric: Fabric, links: Links, last: Seals | None = None) -> tuple[Seals, Bools]:
     """Return which pairs are sealed, and for each link whether it is; `last` tells known pairs."""
     owner_a, owner_b = owners_of(fabric, links)

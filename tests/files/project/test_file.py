@@ -24,6 +24,7 @@ from enclosure_app.model.said.site_check import Seen
 from enclosure_app.model.section import Piece, Section
 from enclosure_app.model.standing.sign_offs import signed
 from enclosure_app.model.standing.verdicts import history_of, verdicts_in
+from enclosure_app.model.states import states
 from enclosure_app.resources import sample
 from tests.files.random_projects import projects
 
@@ -103,6 +104,14 @@ def test_the_format_of_the_second_version_still_opens() -> None:
     assert project_of(project_bytes(project, "p"), "p") == project
 
 
+def test_the_format_of_the_third_version_still_opens_and_knows_what_it_was() -> None:
+    """This file is never to be changed; its sums neither, or copies would ask about everything."""
+    project = load_project(Path(__file__).with_name("format-3.enclosure.json"))
+    assert [section.file for section in project.sections] == ["boathouse.dxf"]
+    assert states(project) <= set(project.past)
+    assert project_of(project_bytes(project, "p"), "p") == project
+
+
 @pytest.mark.parametrize(
     ("data", "sentence"),
     [
@@ -114,12 +123,12 @@ def test_the_format_of_the_second_version_still_opens() -> None:
         (b'{"format": 1,\n"title": "Gie\xdfer"}', "p, line 2: this is not UTF-8 text; open"),
         (b"[1]", 'p: this is JSON but no project (it has no "format"); open a file whose'),
         (b'{"schema": 1}', 'p: this is JSON but no project (it has no "format"); open a file'),
-        (b'{"format": "1"}', 'p: "format" must be a whole number from 1 to 2.'),
-        (b'{"format": true}', 'p: "format" must be a whole number from 1 to 2.'),
-        (b'{"format": 0}', 'p: "format" must be a whole number from 1 to 2.'),
+        (b'{"format": "1"}', 'p: "format" must be a whole number from 1 to 3.'),
+        (b'{"format": true}', 'p: "format" must be a whole number from 1 to 3.'),
+        (b'{"format": 0}', 'p: "format" must be a whole number from 1 to 3.'),
         (
-            b'{"format": 3, "walls": []}',
-            "p was saved by a newer version (format 3); this program reads up to 2: update it.",
+            b'{"format": 4, "walls": []}',
+            "p was saved by a newer version (format 4); this program reads up to 3: update it.",
         ),
         (b'{"format": 1, "format": 1}', 'p: the key "format" stands twice in one object; keep'),
         (b"[" * 100_000, "p: the brackets are nested too deeply for a project."),

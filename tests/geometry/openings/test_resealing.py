@@ -10,7 +10,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from enclosure_app.geometry.openings.resealing import Core, Rooms, still_closed
-from enclosure_app.geometry.openings.widest_way import MarkError, way_and_rooms, widest_way
+from enclosure_app.geometry.openings.widest_way import MarkError, way_and_rooms
 from enclosure_app.model.place import Line
 from tests.network.random_layers import RandomLayer, layers, profile, solid
 
@@ -105,4 +105,4 @@ def test_what_is_said_to_be_closed_still_has_no_way_through(layer: RandomLayer, 
     box = np.array([bounds[:, 0].min(axis=0) - 10.0, bounds[:, 1].max(axis=0) + 10.0])
     near = [each for each in changed if shapely.distance(each, shapely.box(*box.ravel())) < 50.0]
     if still_closed(rooms, [Core(box, near, [])]):
-        assert widest_way(layer.frame, changed, [], marks, TOUCH).width == 0
+        assert way_and_rooms(layer.frame, changed, [], marks, TOUCH)[0].width == 0

@@ -8,7 +8,7 @@ import pytest
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from enclosure_app.geometry.openings.widest_way import MarkError, Way, widest_way
+from enclosure_app.geometry.openings.widest_way import MarkError, Way, way_and_rooms
 
 Point = tuple[float, float]
 
@@ -26,7 +26,7 @@ def box(left: float, low: float, right: float, high: float) -> BaseGeometry:
 
 
 def way(*solids: BaseGeometry, bridges: list[tuple[Point, Point]] | None = None) -> Way:
-    return widest_way(FRAME, solids, bridges or [], ([ABOVE], [BELOW]), TOUCH)
+    return way_and_rooms(FRAME, solids, bridges or [], ([ABOVE], [BELOW]), TOUCH)[0]
 
 
 LEFT, RIGHT = line((0, 300), (485, 300)), line((515, 300), (1000, 300))
@@ -136,7 +136,7 @@ def test_no_distance_is_measured_to_a_bridge() -> None:
     post = line((481, 280), (481, 0))
     bridge = ((460.0, 300.0), (502.0, 300.0))
     marks = [(300.0, 150.0)], [(800.0, 150.0)]
-    found = widest_way(FRAME, [*sheets, post], [bridge], marks, TOUCH)
+    found = way_and_rooms(FRAME, [*sheets, post], [bridge], marks, TOUCH)[0]
     assert found.width == pytest.approx(hypot(21, 20))
 
 
@@ -161,14 +161,14 @@ def test_a_bridge_through_a_third_sheet_closes_on_both_sides_of_it() -> None:
 
 @pytest.mark.parametrize("outside", [(400.0, 300.5), (484.9, 300.2), (0.6, 300.7), (500.0, 301.0)])
 def test_a_mark_close_to_a_sheet_or_in_a_corner_gives_the_same_width(outside: Point) -> None:
-    found = widest_way(FRAME, [LEFT, RIGHT], [], ([outside], [BELOW]), TOUCH)
+    found = way_and_rooms(FRAME, [LEFT, RIGHT], [], ([outside], [BELOW]), TOUCH)[0]
     assert found.width == pytest.approx(30, abs=1e-6)
     assert found.path[0] == pytest.approx(outside)
 
 
 def test_the_path_from_a_mark_behind_a_corner_crosses_nothing() -> None:
     bay = line((0, 300), (480, 300), (480, 330), (300, 330), (300, 310), (470, 310))
-    found = widest_way(FRAME, [bay, RIGHT], [], ([(305.0, 320.0)], [BELOW]), TOUCH)
+    found = way_and_rooms(FRAME, [bay, RIGHT], [], ([(305.0, 320.0)], [BELOW]), TOUCH)[0]
     assert found.width == pytest.approx(10, abs=1e-6)
     assert shapely.distance(shapely.LineString(found.path), bay) > 0
 
@@ -181,11 +181,11 @@ def test_the_widest_way_over_all_pairs_of_marks_counts() -> None:
         line((515, 300), (800, 300)),
         line((810, 300), (1000, 300)),
     ]
-    assert widest_way(FRAME, [*solids, room], [], marks, TOUCH).width == pytest.approx(
+    assert way_and_rooms(FRAME, [*solids, room], [], marks, TOUCH)[0].width == pytest.approx(
         30, abs=1e-6
     )
     right_only = ([(900.0, 500.0)], marks[1])
-    assert widest_way(FRAME, [*solids, room], [], right_only, TOUCH).width == pytest.approx(
+    assert way_and_rooms(FRAME, [*solids, room], [], right_only, TOUCH)[0].width == pytest.approx(
         10, abs=1e-6
     )
 
@@ -193,9 +193,9 @@ def test_the_widest_way_over_all_pairs_of_marks_counts() -> None:
 def test_a_mark_in_the_hole_of_a_solid_is_shut_in() -> None:
     ring = box(350, 150, 650, 450).difference(box(400, 200, 600, 400))
     marks = [(500.0, 300.0)], [(100.0, 100.0)]
-    assert widest_way(FRAME, [ring], [], marks, TOUCH).width == 0
+    assert way_and_rooms(FRAME, [ring], [], marks, TOUCH)[0].width == 0
     slot = ring.difference(box(350, 300, 400, 321))
-    assert widest_way(FRAME, [slot], [], marks, TOUCH).width == pytest.approx(21, abs=1e-6)
+    assert way_and_rooms(FRAME, [slot], [], marks, TOUCH)[0].width == pytest.approx(21, abs=1e-6)
 
 
 def test_a_frame_with_a_waist_bounds_the_way() -> None:
@@ -210,16 +210,16 @@ def test_a_frame_with_a_waist_bounds_the_way() -> None:
         (600, 600),
     ]
     waist += [(600, 330), (400, 330), (400, 600), (0, 600)]
-    found = widest_way(waist, [], [], ([(200.0, 300.0)], [(800.0, 300.0)]), TOUCH)
+    found = way_and_rooms(waist, [], [], ([(200.0, 300.0)], [(800.0, 300.0)]), TOUCH)[0]
     assert found.width == pytest.approx(50, abs=1e-6)
     post = line((500, 310), (500, 318))
-    found = widest_way(waist, [post], [], ([(200.0, 300.0)], [(800.0, 300.0)]), TOUCH)
+    found = way_and_rooms(waist, [post], [], ([(200.0, 300.0)], [(800.0, 300.0)]), TOUCH)[0]
     assert found.width == pytest.approx(30, abs=1e-6)
 
 
 def test_with_nothing_in_the_way_the_room_round_the_marks_counts() -> None:
     """The frame is 600 mm high, so no disc wider than that fits."""
-    found = widest_way(FRAME, [], [], ([(300.0, 480.0)], [(640.0, 120.0)]), TOUCH)
+    found = way_and_rooms(FRAME, [], [], ([(300.0, 480.0)], [(640.0, 120.0)]), TOUCH)[0]
     assert found.width == pytest.approx(600, rel=1e-4)
     assert found.width < inf
 
@@ -229,7 +229,7 @@ def test_coordinates_far_from_the_origin_lose_nothing() -> None:
     frame = [(x + far, y - far) for x, y in FRAME]
     solids = [shapely.transform(s, lambda xy: xy + np.array([far, -far])) for s in (LEFT, RIGHT)]
     marks = [(500.0 + far, 480.0 - far)], [(500.0 + far, 120.0 - far)]
-    found = widest_way(frame, solids, [], marks, TOUCH)
+    found = way_and_rooms(frame, solids, [], marks, TOUCH)[0]
     assert found.width == pytest.approx(30, abs=1e-6)
     assert found.path[0] == marks[0][0]
 
@@ -237,19 +237,19 @@ def test_coordinates_far_from_the_origin_lose_nothing() -> None:
 @pytest.mark.parametrize("mark", [(485.0, 300.0), (200.0, 300.0), (0.0, 10.0), (-5.0, 100.0)])
 def test_a_mark_on_an_obstacle_or_beyond_the_frame_is_named(mark: Point) -> None:
     with pytest.raises(MarkError) as caught:
-        widest_way(FRAME, [LEFT, RIGHT], [], ([ABOVE], [mark]), TOUCH)
+        way_and_rooms(FRAME, [LEFT, RIGHT], [], ([ABOVE], [mark]), TOUCH)[0]
     assert caught.value.place == mark
 
 
 def test_a_mark_inside_a_solid_is_named() -> None:
     with pytest.raises(MarkError) as caught:
-        widest_way(FRAME, [box(400, 50, 600, 250)], [], ([ABOVE], [BELOW]), TOUCH)
+        way_and_rooms(FRAME, [box(400, 50, 600, 250)], [], ([ABOVE], [BELOW]), TOUCH)[0]
     assert caught.value.place == BELOW
 
 
 def test_a_side_without_a_mark_is_refused() -> None:
     with pytest.raises(ValueError, match="mark on each side"):
-        widest_way(FRAME, [LEFT], [], ([ABOVE], []), TOUCH)
+        way_and_rooms(FRAME, [LEFT], [], ([ABOVE], []), TOUCH)[0]
 
 
 def test_a_foot_on_the_frame_is_seen_although_rounding_moves_it_off() -> None:
@@ -264,4 +264,4 @@ def test_a_foot_on_the_frame_is_seen_although_rounding_moves_it_off() -> None:
     corners = [(15, 140), *((15 + 73.125 * k, 210) for k in range(1, 9))]
     pieces = [line(*turned(a, b)) for a, b in pairwise(corners)]
     marks = turned((99, 311)), turned((145, 107))
-    assert widest_way(frame, pieces, [], marks, TOUCH).width == pytest.approx(15, abs=2e-6)
+    assert way_and_rooms(frame, pieces, [], marks, TOUCH)[0].width == pytest.approx(15, abs=2e-6)

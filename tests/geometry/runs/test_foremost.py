@@ -1,12 +1,14 @@
 """Which of several lines is beside a line."""
 
+from itertools import chain
+
 import numpy as np
 import pytest
 
 from enclosure_app.geometry.rims.rims import rims_of
 from enclosure_app.geometry.rims.solids import line_solid
 from enclosure_app.geometry.runs.alongside import SideBySide, runs_between
-from enclosure_app.geometry.runs.foremost import HEM, foremost
+from enclosure_app.geometry.runs.foremost import HEM, parts_left
 
 Points = tuple[tuple[float, float], ...]
 
@@ -16,7 +18,8 @@ def beside(*lines: Points, hides: tuple[bool, ...] = ()) -> dict[tuple[int, int]
     rims = rims_of([line_solid(line) for line in lines])
     runs = runs_between(rims, np.zeros(len(lines)), reach=15.0, least=2.0)
     left: dict[tuple[int, int], list[float]] = {}
-    for run in foremost(rims, runs, np.array(hides or (True,) * len(lines))):
+    parts = parts_left(rims, runs, np.array(hides or (True,) * len(lines)))
+    for run in chain.from_iterable(parts):
         left.setdefault((run.a, run.b), []).append(round(run.length, 6))
     return left
 
@@ -25,7 +28,8 @@ def between_outer(*lines: Points) -> list[SideBySide]:
     """Return what is left of the runs of the first and the last of three lines."""
     rims = rims_of([line_solid(line) for line in lines])
     runs = runs_between(rims, np.zeros(len(lines)), reach=15.0, least=2.0)
-    return [r for r in foremost(rims, runs, np.ones(3, dtype=bool)) if (r.a, r.b) == (0, 2)]
+    parts = parts_left(rims, runs, np.ones(3, dtype=bool))
+    return [run for run in chain.from_iterable(parts) if (run.a, run.b) == (0, 2)]
 
 
 def stretches(run: SideBySide) -> tuple[float, ...]:
@@ -104,4 +108,4 @@ def test_lines_on_the_other_side_hide_nothing() -> None:
 def test_one_run_is_kept_as_it_is() -> None:
     rims = rims_of([line_solid(up(0, 0, 100)), line_solid(up(5, 0, 100))])
     run = SideBySide(0, 1, 0.0, 100.0, 0.0, 100.0, 5.0)
-    assert foremost(rims, [run], np.array([True, True])) == [run]
+    assert parts_left(rims, [run], np.array([True, True])) == [(run,)]

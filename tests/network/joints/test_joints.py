@@ -12,7 +12,7 @@ from enclosure_app.network.joints.joints import (
     joined_in_works,
     meetings,
     neighbours,
-    sealed_by_products,
+    seals_of,
 )
 from tests.network.sections import PLAIN, PRODUCTS, box, section, sheet, woven
 
@@ -71,13 +71,13 @@ def test_products_seal_by_their_bond(first: str, second: str, butted: bool, lapp
         owners = fabric.rims.owner[fabric.rims.rim[[links.a, links.b]]]
         between = (owners[0] != owners[1]) & (owners.max(axis=0) < 2)
         assert between.any()
-        assert set(sealed_by_products(fabric, links)[between].tolist()) == {expected}
+        assert set(seals_of(fabric, links)[1][between].tolist()) == {expected}
 
 
 def test_what_meets_the_frame_is_sealed_elsewhere() -> None:
     fabric = woven(sheet("a", (0, -500), (0, 500)))
     links = links_of(fabric, PLAIN.touch)
-    assert sealed_by_products(fabric, links).all()
+    assert seals_of(fabric, links)[1].all()
 
 
 def test_a_person_may_declare_a_joint_sealed() -> None:
@@ -86,7 +86,7 @@ def test_a_person_may_declare_a_joint_sealed() -> None:
         fabric = weave(section(*pieces, sealed=sealed), Control.AIR, PLAIN)
         links = links_of(fabric, PLAIN.touch)
         lap = np.flatnonzero(links.run != TOUCHES)
-        assert sealed_by_products(fabric, links)[lap].tolist() == [bool(sealed)]
+        assert seals_of(fabric, links)[1][lap].tolist() == [bool(sealed)]
 
 
 def test_panes_come_joined_with_their_frames_and_concrete_is_poured_together() -> None:
