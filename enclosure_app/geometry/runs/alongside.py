@@ -97,8 +97,10 @@ def is_lap(run: SideBySide, least: float) -> bool:
 
 
 def _stretches(rims: Rims, a: Ints, b: Ints, half: Floats, reach: float) -> _Stretches:
-    u, length_a = _direction(rims, a)
-    v, length_b = _direction(rims, b)
+    heading, length = _directions(rims)
+    alike = np.abs((heading[a] * heading[b]).sum(axis=1)) >= SAME_WAY  # of hatches few are
+    a, b = a[alike], b[alike]
+    u, v, length_a, length_b = heading[a], heading[b], length[a], length[b]
     from_b = rims.start[a] - rims.start[b]
     cosine, sine = (u * v).sum(axis=1), cross(u, v)
     foot, off = (from_b * v).sum(axis=1), cross(from_b, v)
@@ -107,7 +109,7 @@ def _stretches(rims: Rims, a: Ints, b: Ints, half: Floats, reach: float) -> _Str
     near, far = when_between(off, sine, -(reach + thick), reach + thick)
     low = np.maximum(np.maximum(low, near), 0.0)
     high = np.minimum(np.minimum(high, far), length_a)
-    keep = (high - low > 1e-9) & (np.abs(cosine) >= SAME_WAY)
+    keep = high - low > 1e-9
     low, high = low[keep], high[keep]
     middle = (low + high) / 2
     beside = np.sort([foot[keep] + cosine[keep] * low, foot[keep] + cosine[keep] * high], axis=0)
@@ -135,8 +137,9 @@ def when_between(
     return low, np.where(flat, np.inf, ends[1])
 
 
-def _direction(rims: Rims, segments: Ints) -> tuple[Floats, Floats]:
-    step = rims.end[segments] - rims.start[segments]
+def _directions(rims: Rims) -> tuple[Floats, Floats]:
+    """Return the unit vector (n, 2) and the length (n,) of every segment."""
+    step = rims.end - rims.start
     length = np.hypot(step[:, 0], step[:, 1])
     return step / length[:, None], length
 
