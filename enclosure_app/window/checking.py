@@ -1,16 +1,12 @@
 """Checks the project again after each change: at once, or off the window's own thread where it is slow.
 
-A section that did not change is the very same object and keeps its result; one in which a few
-pieces moved is checked from its last check. A slow check that a change makes useless is given up, and
-a person may stop one; what was found last then stays.
+A slow check that a change makes useless is given up, and a person may stop one; what was found last
+then stays.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass
-from time import perf_counter
-from types import MappingProxyType
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -19,75 +15,13 @@ from enclosure_app.files.projects import limits_of
 from enclosure_app.model.limits import Limits
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import SectionResult
-from enclosure_app.model.section import Section
-from enclosure_app.progress import Progress, listening, part
+from enclosure_app.progress import Progress, listening
 from enclosure_app.window.document import Document
-
-if TYPE_CHECKING:
-    from enclosure_app.checker import Check
+from enclosure_app.window.judging import Checked, judge, judged_before
 
 PAUSE = 50  # ms from a change to the check
 SLOW = 0.060  # seconds from which a check runs in a thread of its own
 MANY = 60  # pieces from which what was just opened is checked there, since nobody knows how long
-
-
-@dataclass(frozen=True, slots=True)
-class Judged:
-    """The result of one section, and by what check it was found, None where there was none.
-
-    `whole` is how long it took to check it as a whole, `again` to check it again after a few pieces
-    moved (s); None as long as that has not been tried.
-    """
-
-    result: SectionResult
-    check: "Check | None" = None
-    whole: float = 0.0
-    again: float | None = None
-
-    def expected(self, section: Section, limits: Limits) -> float:
-        """Return how long it will take to check the section as it is now (s)."""
-        if section is self.result.section and self.check and self.check.limits is limits:
-            return 0.0
-        quick = self.check is not None and _few_moved(self.check, section, limits)
-        return self.again if quick and self.again is not None else self.whole
-
-
-@dataclass(frozen=True, slots=True)
-class Checked:
-    """The results of one project, one for each section."""
-
-    project: Project
-    limits: Limits
-    judged: tuple[Judged, ...] = ()
-
-    @property
-    def results(self) -> tuple[SectionResult, ...]:
-        """The results alone."""
-        return tuple(each.result for each in self.judged)
-
-
-def unjudged(section: Section) -> SectionResult:
-    """Return the result of a section of which nothing can be said yet."""
-    return SectionResult(section, MappingProxyType({}))
-
-
-def judge(project: Project, limits: Limits, last: Checked | None = None) -> Checked:
-    """Check every section that is not the same as in `last`."""
-    before = _before(project, last)
-    known = {id(each.result.section): each for each in last.judged} if last else {}
-    same = last is not None and last.limits is limits
-    found, count = [], len(project.sections)
-    for number, (section, old) in enumerate(zip(project.sections, before, strict=True)):
-        with part(number / count, (number + 1) / count):
-            kept = known.get(id(section)) if same else None
-            found.append(kept or _judged(section, limits, old))
-    return Checked(project, limits, tuple(found))
-
-
-def _told(progress: Progress, project: Project, limits: Limits, last: Checked | None) -> Checked:
-    """Judge a project in a thread: how far that is, is told, and it ends when it is stopped."""
-    with listening(progress.tell):
-        return judge(project, limits, last)
 
 
 @dataclass(eq=False, slots=True)
@@ -111,32 +45,10 @@ class _Run:
         )
 
 
-def _before(project: Project, last: Checked | None) -> Sequence[Judged | None]:
-    """Return what was last said of each section of a project, None where nothing was."""
-    if last is None or len(last.judged) != len(project.sections):
-        return [None] * len(project.sections)
-    return last.judged
-
-
-def _few_moved(last: "Check", section: Section, limits: Limits) -> bool:
-    from enclosure_app.checker import few_moved  # noqa: PLC0415  after the window is seen
-
-    return few_moved(last, section, limits)
-
-
-def _judged(section: Section, limits: Limits, before: Judged | None) -> Judged:
-    from enclosure_app.checker import check  # noqa: PLC0415  as above
-
-    if len(section.frame) < 3 or not section.pieces:
-        return Judged(unjudged(section))
-    last = before.check if before else None
-    quick = last is not None and _few_moved(last, section, limits)
-    start = perf_counter()
-    found = check(section, limits, last)
-    took = perf_counter() - start
-    if before is not None and quick:
-        return Judged(found.result, found, before.whole, took)
-    return Judged(found.result, found, took, before.again if before else None)
+def _told(progress: Progress, project: Project, limits: Limits, last: Checked | None) -> Checked:
+    """Judge a project in a thread: how far that is, is told, and it ends when it is stopped."""
+    with listening(progress.tell):
+        return judge(project, limits, last)
 
 
 class Checking(QObject):
@@ -163,6 +75,7 @@ class Checking(QObject):
         self._thread: ThreadPoolExecutor | None = None
         self._run: _Run | None = None
         self._given_up: Project | None = None
+        self._then: tuple[int, Callable[[], object]] | None = None  # of which opening
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.timeout.connect(self.check_now)
@@ -199,10 +112,27 @@ class Checking(QObject):
         """Whether the check of the project as it is now was stopped by a person."""
         return self._given_up is self._document.project
 
+    def once_current(self, then: Callable[[], object]) -> None:
+        """Go on with `then` when the results are of the project as it is now; check it before if need be.
+
+        Only what was wanted last is gone on with, and not where a person stops the check, where it
+        fails, or where something else is opened meanwhile.
+        """
+        self._then = self._document.opening, then
+        if self.current:
+            self._go_on()
+        elif not self._run:
+            self.check_now()
+
+    def _go_on(self) -> None:
+        wanted, self._then = self._then, None
+        if wanted and wanted[0] == self._document.opening:
+            wanted[1]()
+
     def stop(self) -> None:
         """Give up the slow check that is under way: what was found before it stays."""
         if self._run:
-            self._given_up = self._document.project
+            self._given_up, self._then = self._document.project, None
             self._drop()
             self.stopped.emit()
 
@@ -219,7 +149,7 @@ class Checking(QObject):
             self._drop()
             self._show(judge(project, limits, self._last))
         except EnclosureError as error:
-            self.failed.emit(str(error))
+            self._tell_failed(error)
 
     def _soon(self) -> None:
         """Check at once where that is quick, else after a pause, counted from the first change."""
@@ -253,7 +183,7 @@ class Checking(QObject):
         project = self._document.project
         if self._last is None or self._opening != self._document.opening:
             return self._apart and sum(len(each.pieces) for each in project.sections) > MANY
-        before = _before(project, self._last)
+        before = judged_before(project, self._last)
         return any(
             len(section.pieces) > MANY
             if old is None
@@ -294,15 +224,22 @@ class Checking(QObject):
         try:
             self._last = future.result()
         except EnclosureError as error:
-            self.failed.emit(str(error))
+            self._tell_failed(error)
             return
         if self.current:
-            self._opening = self._document.opening
-            self.checked.emit()
+            self._tell_found()
         else:
             self.check_now()
 
     def _show(self, checked: Checked) -> None:
         self._last = checked
+        self._tell_found()
+
+    def _tell_found(self) -> None:
         self._opening = self._document.opening
         self.checked.emit()
+        self._go_on()
+
+    def _tell_failed(self, error: EnclosureError) -> None:
+        self._then = None
+        self.failed.emit(str(error))

@@ -13,7 +13,7 @@ from enclosure_app.model.edits import set_decision, sign
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.resources import sample
 from enclosure_app.window.apart.orders import Order, read_order
-from enclosure_app.window.checking import judge
+from enclosure_app.window.judging import judge
 from tests.cli.stand_ins import Road
 from tests.reports.rendering import complaints
 

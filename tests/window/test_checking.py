@@ -13,39 +13,17 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.projects import limits_of
-from enclosure_app.model.edits import add_section, move_pieces, remove_pieces
+from enclosure_app.model.edits import move_pieces, remove_pieces
 from enclosure_app.progress import Progress, StoppedError, go_on, listening
 from enclosure_app.resources import sample
 from enclosure_app.window import checking
 from enclosure_app.window.apart.orders import Order, read_order
-from enclosure_app.window.checking import judge
+from enclosure_app.window.judging import judge
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
 from tests.benchmarks.walls import wall_of_sheets
 
 Opened = Callable[..., MainWindow]
-
-
-def test_a_section_that_did_not_change_keeps_its_result(opened: Opened, qtbot: QtBot) -> None:
-    window = opened("four-sections-faulty.dxf")
-    before = tuple(window.checking.results)
-    project = window.document.project
-    name = project.sections[2].pieces[0].name
-    with qtbot.waitSignal(window.checking.checked):
-        window.document.apply("Delete", remove_pieces(project, 2, [name]))
-    after = tuple(window.checking.results)
-    assert [a is b for a, b in zip(after, before, strict=True)] == [True, True, False, True]
-    assert after[2].section is window.document.project.sections[2]
-
-
-def test_what_is_kept_is_what_a_full_check_says(opened: Opened, qtbot: QtBot) -> None:
-    window = opened("four-sections-faulty.dxf")
-    project = window.document.project
-    name = project.sections[1].pieces[1].name
-    with qtbot.waitSignal(window.checking.checked):
-        window.document.apply("Delete", remove_pieces(project, 1, [name]))
-    whole = judge(window.document.project, window.checking.limits)
-    assert [r.findings for r in window.checking.results] == [r.findings for r in whole.results]
 
 
 def test_a_slow_check_runs_beside_the_window_and_an_outdated_one_is_dropped(
@@ -71,15 +49,6 @@ def test_a_rule_book_that_there_is_none_of_is_told(opened: Opened, qtbot: QtBot)
         window.document.apply("Book", replace(window.document.project, book="no-such-book"))
     assert "no-such-book" in told.args[0]
     assert window.messages.isVisible()
-
-
-def test_an_empty_section_is_not_judged(opened: Opened) -> None:
-    window = opened()
-    project = window.document.project
-    empty = replace(project.sections[0], name="empty", pieces=())
-    result = judge(add_section(project, empty), window.checking.limits).results[1]
-    assert result.layers == {}
-    assert result.findings == ()
 
 
 def test_what_is_much_is_seen_before_it_is_judged_and_the_window_goes_on(
@@ -226,3 +195,41 @@ def test_a_real_check_that_is_stopped_ends_soon(opened: Opened, qtbot: QtBot) ->
         deque((judge(project, limits) for _ in count()), 0)
     assert perf_counter() - ended[0] < 0.2
     stopper.join()
+
+
+def test_what_wants_results_of_the_drawing_as_it_is_waits_for_its_check(
+    opened: Opened, qtbot: QtBot
+) -> None:
+    window, found = opened(), []
+    window.checking.once_current(lambda: found.append(window.document.project))
+    assert found == [window.document.project]  # it is checked already
+    without_first(window)
+    window.checking.once_current(lambda: found.append(window.checking.results[0].section))
+    qtbot.waitUntil(lambda: len(found) > 1)
+    assert found[1] is window.document.project.sections[0]
+
+
+def test_it_waits_for_a_slow_check_and_is_dropped_where_a_person_stops_it(
+    window_at_work: tuple[MainWindow, list[float]], qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window, given_up = window_at_work
+    found = []
+    window.checking.once_current(lambda: found.append("stopped"))
+    window.checking.stop()
+    qtbot.waitUntil(lambda: bool(given_up))
+    monkeypatch.setattr(checking, "judge", judge)
+    window.checking.once_current(lambda: found.append(window.checking.results[0].section))
+    qtbot.waitUntil(lambda: bool(found))
+    assert found == [window.document.project.sections[0]]
+
+
+def test_what_was_wanted_of_another_drawing_is_not_done(
+    window_at_work: tuple[MainWindow, list[float]], qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window, _ = window_at_work
+    found = []
+    window.checking.once_current(lambda: found.append("of the drawing before"))
+    monkeypatch.setattr(checking, "judge", judge)
+    window.document.open(window.document.project)
+    qtbot.waitUntil(lambda: window.checking.current)
+    assert found == []

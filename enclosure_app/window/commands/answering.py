@@ -38,7 +38,7 @@ class AnswerCommands(QObject):
                 Lane.ISSUING,
                 self.tr("Reading {}").format(path.name),
                 lambda _: read_replies(path),
-                self._show,
+                lambda read: self._fittings.checking.once_current(lambda: self._show(read)),
                 refused=lambda error: messages.say(str(error)),
             )
         )

@@ -84,7 +84,10 @@ class FileCommands(QObject):
         return Path(named).with_suffix(".pdf")
 
     def write_pdf_to(self, path: Path) -> None:
-        """Write the marked-up sheets to a file."""
+        """Write the marked-up sheets to a file, once what is drawn now is checked."""
+        self._fittings.checking.once_current(lambda: self._write_pdf_to(path))
+
+    def _write_pdf_to(self, path: Path) -> None:
         fittings = self._fittings
         project, results = fittings.document.project, tuple(fittings.checking.results)
         told = self.tr("The sheet is written: {}").format(path)
@@ -108,7 +111,10 @@ class FileCommands(QObject):
         return write
 
     def preview(self) -> None:
-        """Look at the sheets before they are printed."""
+        """Look at the sheets before they are printed, once what is drawn now is checked."""
+        self._fittings.checking.once_current(self._preview)
+
+    def _preview(self) -> None:
         fittings, found, setup = self._fittings, *self._found_and_setup()
         job = printing.job_for(found[0], setup)
         self._issue(
@@ -118,7 +124,10 @@ class FileCommands(QObject):
         )
 
     def print_sheets(self) -> None:
-        """Ask for a printer, and print the sheets."""
+        """Ask for a printer, and print the sheets, once what is drawn now is checked."""
+        self._fittings.checking.once_current(self._print_sheets)
+
+    def _print_sheets(self) -> None:
         found, setup = self._found_and_setup()
         printer = printing.made_printer(printing.job_for(found[0], setup))
         if QPrintDialog(printer, self._fittings.window).exec() != QDialog.DialogCode.Accepted:

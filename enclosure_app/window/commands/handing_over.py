@@ -1,4 +1,7 @@
-"""Handing over what was found: marks in the office's own drawing, tables, a file for a coordinator."""
+"""Handing over what was found: marks in the office's own drawing, tables, a file for a coordinator.
+
+What is drawn now is checked before, where that is not done yet.
+"""
 
 from collections.abc import Callable, Sequence
 from pathlib import Path, PureWindowsPath
@@ -29,6 +32,9 @@ class HandOverCommands(QObject):
 
     def mark_drawing(self) -> None:
         """Ask for what to write, and mark the drawings that the project was read from."""
+        self._fittings.checking.once_current(self._mark_drawing)
+
+    def _mark_drawing(self) -> None:
         sources = self._sources()
         if len(sources) == 1:
             self._mark_one(sources[0])
@@ -57,8 +63,7 @@ class HandOverCommands(QObject):
                 told += " " + self.tr("Not drawn in it, so left out: {}.").format(names)
             self._fittings.messages.say(told)
 
-        opened = self._opened()
-        self._issue(paths[0], lambda: handing.mark(paths, sources, opened), tell)
+        self._issue(paths[0], lambda opened: handing.mark(paths, sources, opened), tell)
 
     def _marked(self, paths: Sequence[Path]) -> str:
         if len(paths) == 1:
@@ -86,8 +91,7 @@ class HandOverCommands(QObject):
                 told += " " + self.tr("Its photographs are in {}.").format(folder.name)
             self._fittings.messages.say(told)
 
-        opened = self._opened()
-        self._issue(path, lambda: handing.tabulate(path, opened), tell)
+        self._issue(path, lambda opened: handing.tabulate(path, opened), tell)
 
     def write_bcf(self) -> None:
         """Ask where, and write the findings for a coordinator's program."""
@@ -100,11 +104,10 @@ class HandOverCommands(QObject):
         """Write the findings as BCF."""
         from enclosure_app.window.filing import handing  # noqa: PLC0415  after the window is seen
 
-        opened = self._opened()
         told = self.tr("The findings are written: {}").format(path)
         self._issue(
             path,
-            lambda: handing.exchange(path, opened),
+            lambda opened: handing.exchange(path, opened),
             lambda _: self._fittings.messages.say(told),
         )
 
@@ -167,15 +170,21 @@ class HandOverCommands(QObject):
         return path.with_name(path.name + meant)
 
     def _issue(
-        self, path: Path, work: Callable[[], _Made], then: Callable[[_Made], object]
+        self, path: Path, work: Callable[["Open"], _Made], then: Callable[[_Made], object]
     ) -> None:
-        """Write while the window goes on, and say what stood in the way."""
-        messages = self._fittings.messages
+        """Write what is open, once it is checked, while the window goes on."""
+        self._fittings.checking.once_current(lambda: self._begin(path, work, then))
+
+    def _begin(
+        self, path: Path, work: Callable[["Open"], _Made], then: Callable[[_Made], object]
+    ) -> None:
+        """Begin to write; what stands in the way is said."""
+        messages, opened = self._fittings.messages, self._opened()
         messages.hide()
 
         def heard(progress: Progress) -> _Made:
             with listening(progress.tell):
-                return work()
+                return work(opened)
 
         words = self.tr("Writing {}").format(path.name)
         self._fittings.working.begin(

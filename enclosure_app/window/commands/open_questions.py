@@ -9,8 +9,8 @@ from enclosure_app.model.said import moment
 from enclosure_app.model.standing.questions import open_questions
 from enclosure_app.planning.site_list.listing import SiteList, site_list
 from enclosure_app.window.apart.working import Job, Lane
-from enclosure_app.window.checking import Checked, judge
 from enclosure_app.window.commands.fittings import Fittings
+from enclosure_app.window.judging import Checked, judge
 from enclosure_app.window.revising.laying import Choices, with_answers
 from enclosure_app.window.revising.left_open import LeftOpen, left_open_words
 

@@ -13,7 +13,7 @@ from enclosure_app.model.section import Section
 from enclosure_app.planning.merging import Difference, Part, Side
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.underlay.layer import lying_under
-from enclosure_app.window.checking import unjudged
+from enclosure_app.window.judging import unjudged
 from enclosure_app.window.merging.choice import Choice
 from enclosure_app.window.merging.joining import Joined, differing
 from enclosure_app.window.merging.merging_words import title_of, value_words, verdict_words

@@ -11,7 +11,7 @@ from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.section import Section
 from enclosure_app.planning.merging import Drawn, Merged, Part, Side, merged
-from enclosure_app.window.checking import judge
+from enclosure_app.window.judging import judge
 
 Chosen = Mapping[tuple[Part, str], Side]
 Settled = Mapping[tuple[str, str], Decision]

@@ -30,7 +30,7 @@ from enclosure_app.planning.revision import (
 from enclosure_app.planning.site_list.listing import site_list
 from enclosure_app.progress import Progress
 from enclosure_app.window.apart.orders import Order
-from enclosure_app.window.checking import judge
+from enclosure_app.window.judging import judge
 
 Read = Callable[[Order, Progress], Project]
 

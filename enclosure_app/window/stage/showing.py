@@ -11,7 +11,8 @@ from enclosure_app.window.canvas.flag_hand import FlagHand
 from enclosure_app.window.canvas.ink.layer_preview import Lit
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.canvas.workplace import Workplace
-from enclosure_app.window.checking import Checking, unjudged
+from enclosure_app.window.checking import Checking
+from enclosure_app.window.judging import unjudged
 from enclosure_app.window.stage.views import Views
 from enclosure_app.window.surround.next_step import next_step, stopped_step
 from enclosure_app.window.underlay.underlaying import scale_step

@@ -16,8 +16,8 @@ from enclosure_app.reports.pdf.report import write_sheets
 from enclosure_app.resources import sample
 from enclosure_app.window.apart.orders import NotReadError, Order, read_order
 from enclosure_app.window.apart.reading import Reader, SheetOrder
-from enclosure_app.window.checking import judge
 from enclosure_app.window.filing.printing import drawn, job_for
+from enclosure_app.window.judging import judge
 
 pypdf = pytest.importorskip("pypdf")
 

@@ -22,8 +22,8 @@ from enclosure_app.progress import Progress, StoppedError
 from enclosure_app.reports.pdf.painter import MarkPainter
 from enclosure_app.resources import sample
 from enclosure_app.window.apart.orders import Order, read_order
-from enclosure_app.window.checking import judge
 from enclosure_app.window.filing import printing
+from enclosure_app.window.judging import judge
 
 pypdf = pytest.importorskip("pypdf")
 pdfium = pytest.importorskip("pypdfium2")

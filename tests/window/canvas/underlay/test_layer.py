@@ -26,7 +26,7 @@ from enclosure_app.window.canvas.underlay.layer import (
     seen_part,
     without_texts_of,
 )
-from enclosure_app.window.checking import unjudged
+from enclosure_app.window.judging import unjudged
 from enclosure_app.window.main_window import MainWindow
 from tests.made_pdf import made_pdf
 
