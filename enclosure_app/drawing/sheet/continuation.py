@@ -4,32 +4,40 @@ from dataclasses import dataclass
 
 from enclosure_app.drawing.marks import Mark
 from enclosure_app.drawing.placement import Box
-from enclosure_app.drawing.sheet.findings_table import HEAD, TableRow, row_marks
+from enclosure_app.drawing.sheet.findings_table import HEAD, TableRow, parted, row_marks
 from enclosure_app.drawing.sheet.layout import Areas
 from enclosure_app.drawing.theme import Theme
 
 _GUTTER = 6.0
+_SLACK = 1e-6  # mm, for roundings
 
 
 @dataclass(frozen=True, slots=True)
 class Filled:
-    """The marks of one column, and how many rows went into it."""
+    """The marks of one column, and the rows that are still left."""
 
     marks: tuple[Mark, ...]
-    count: int
+    left: tuple[TableRow, ...]
 
 
-def fill_column(left: tuple[TableRow, ...], box: Box, theme: Theme) -> Filled:
-    """Put as many of the rows as fit into `box`, below the table's head."""
+def fill_column(
+    left: tuple[TableRow, ...], box: Box, theme: Theme, *, parting: bool = False
+) -> Filled:
+    """Put as many of the rows as fit into `box`, below the table's head.
+
+    With `parting`, one that is higher than the whole box is parted, so that none is left for ever.
+    """
+    if parting and left:
+        left = (*parted(left[0], box.height - HEAD, theme), *left[1:])
     marks: list[Mark] = []
     top, count = box.top - HEAD, 0
     for row in left:
-        if top - row.height < box.bottom:
+        if top - row.height < box.bottom - _SLACK and not (parting and count == 0):
             break
         marks.extend(row_marks(row, box.left, box.right, top, theme))
         top -= row.height
         count += 1
-    return Filled(tuple(marks), count)
+    return Filled(tuple(marks), left[count:])
 
 
 def table_columns(place: Areas, width: float) -> tuple[Box, ...]:

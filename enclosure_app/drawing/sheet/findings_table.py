@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from math import ceil
 from types import MappingProxyType
 
 from enclosure_app.drawing.icons import HEIGHT as ICON_HEIGHT
@@ -29,6 +30,7 @@ _PAD = 1.9
 _FIGURE = 17.0  # the breadth of one column of figures
 _APART = 1.5  # from the title to the figures beside it
 _BADGE = 2 * BADGE + 1.2  # what the badge of a verdict takes before its words
+_SLACK = 1e-6  # of a line, for roundings
 _DECIDED = 0.8  # above a verdict, so that it is not read as a part of what is to be done
 HEAD = 5.0
 _TABLE = "findings"  # what the cells of the table are called for whoever has them read aloud
@@ -84,8 +86,11 @@ def _gone_row(decision: Decision, room: float, theme: Theme) -> GoneRow:
     size = theme.small
     about = wrap(say("No longer found: {about}", about=gone_line(decision)), size, room)
     verdict = wrap(verdict_line(decision), size, room, bold=True)
-    height = (len(about) + len(verdict)) * size * LINE + 2 * _PAD
-    return GoneRow(decision.state, verdict, about, height)
+    return GoneRow(decision.state, verdict, about, _gone_height(len(about) + len(verdict), size))
+
+
+def _gone_height(lines: int, size: float) -> float:
+    return lines * size * LINE + 2 * _PAD
 
 
 def _row(
@@ -104,13 +109,42 @@ def _row(
     decided = decision if decision and decision.state is not State.OPEN else None
     verdict = wrap(verdict_line(decided), size, room - _BADGE, bold=True) if decided else ()
     heads = _title_lines(title(finding), figures, room, size)
-    count = sum(map(len, (heads, message, advice, basis, verdict)))
-    text = count * size * LINE + (_DECIDED if verdict else 0.0)
-    picture = ICON_HEIGHT if finding.rule in GLYPHS else FLAG_HEIGHT
-    height = max(text, picture) + 2 * _PAD
-    state = decided.state if decided else State.OPEN
     words = message, advice, basis
+    lines = sum(map(len, (heads, *words, verdict)))
+    height = _height(finding, lines, size, decided=decided is not None)
+    state = decided.state if decided else State.OPEN
     return Row(number, finding, heads, figures, *words, height, state, verdict)
+
+
+def _height(finding: Finding, lines: int, size: float, *, decided: bool) -> float:
+    text = lines * size * LINE + (_DECIDED if decided else 0.0)
+    picture = ICON_HEIGHT if finding.rule in GLYPHS else FLAG_HEIGHT
+    return max(text, picture) + 2 * _PAD
+
+
+def parted(row: TableRow, room: float, theme: Theme) -> tuple[TableRow, ...]:
+    """Return a row with as many lines of its verdict as `room` mm hold, and the rest, if any.
+
+    What people remark may be longer than a column; everything else in a row is short. The rest
+    stands under the same number and the same head.
+    """
+    line = theme.small * LINE
+    over = ceil((row.height - room) / line - _SLACK)
+    cut = max(len(row.verdict) - max(over, 0), 1)
+    first, rest = row.verdict[:cut], row.verdict[cut:]
+    if not rest:
+        return (row,)
+    shorter = replace(row, verdict=first, height=row.height - len(rest) * line)
+    return shorter, _rest_of(row, rest, theme.small)
+
+
+def _rest_of(row: TableRow, verdict: tuple[str, ...], size: float) -> TableRow:
+    if isinstance(row, GoneRow):
+        height = _gone_height(len(row.about) + len(verdict), size)
+        return replace(row, verdict=verdict, height=height)
+    height = _height(row.finding, len(row.title) + len(verdict), size, decided=True)
+    bare = replace(row, figures=("", ""), message=(), advice=(), basis=())
+    return replace(bare, verdict=verdict, height=height)
 
 
 def _title_lines(
@@ -203,7 +237,7 @@ def _texts(row: Row, left: float, right: float, top: float, theme: Theme) -> Ite
             key, tag = row.finding.key, tags[1]
             yield Label(line, (left, y), size, colour, bold=bold, source=key, tag=tag)
             y -= size * LINE
-        if lines is row.title:
+        if lines is row.title and any(row.figures):
             yield from figures
     yield from _verdict_marks(row, left, y - _DECIDED, theme)
 

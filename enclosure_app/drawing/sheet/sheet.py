@@ -55,9 +55,7 @@ from enclosure_app.progress import gone_through
 
 RIBBONS = (Control.WATER, Control.AIR)  # that every sheet has
 _FOUND = (Overlay.FINDINGS,)
-_TALL = (
-    250.0  # mm: paper that has room for the ribbons of other layers too, where these have faults
-)
+_TALL = 250.0  # mm: paper with room for the ribbons of other layers too, where these have faults
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,7 +204,7 @@ def _pages(
     marks = [*_paper(sheet), *heading_marks(sheet.result, sheet.areas.heading, theme)]
     marks += head_marks(table, theme) if left else no_findings(sheet.result, table, theme)
     marks += filled.marks
-    left = left[filled.count :]
+    left = filled.left
     if left:
         marks.append(more_words(len(left), table, theme))
     marks += tagged(_pictured(sheet), _drawing(sheet, findings, made, placement))
@@ -267,10 +265,10 @@ def _drawing(
 
 
 def _sites(sheet: _Sheet, findings: tuple[Finding, ...], placement: Placement) -> list[Site]:
-    radius = ring_radius(findings)
+    radius, numbers = ring_radius(findings), sheet.numbers
     return [
         Site(
-            sheet.numbers[f.key],
+            numbers[f.key],
             placement.point(f.at),
             f.severity,
             radius,
@@ -320,12 +318,11 @@ def _continued(
     foot, table = _column(sheet)
     marks = [*_paper(sheet), *heading_marks(sheet.result, sheet.areas.heading, theme)]
     for box in (*table_columns(sheet.areas, column.width), table):
-        if not left:
+        filled = fill_column(left, box, theme, parting=box is not table)
+        if not filled.marks:
             break
-        marks += head_marks(box, theme)
-        filled = fill_column(left, box, theme)
-        marks += filled.marks
-        left = left[max(filled.count, 1) :]
+        marks += (*head_marks(box, theme), *filled.marks)
+        left = filled.left
     if left:
         marks.append(more_words(len(left), table, theme))
     return [*marks, *foot], left

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from enclosure_app.drawing.marks import Flag, points_of
+from enclosure_app.drawing.marks import Flag, Label, points_of
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.sheet.continuation import fill_column, table_columns
 from enclosure_app.drawing.sheet.findings_table import HEAD, rows
@@ -10,6 +10,7 @@ from enclosure_app.drawing.sheet.job import PAPERS, paper_size
 from enclosure_app.drawing.sheet.layout import areas
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.said.decision import Decision, State
 from tests.drawing import eave
 
 THEME = load_theme()
@@ -21,7 +22,7 @@ ROWS = rows(RESULT.findings, NUMBERS, 90.0, (Units.MM, THEME))
 def test_as_many_rows_as_fit_go_in_and_in_their_order() -> None:
     box = Box(0, 0, 90, HEAD + ROWS[0].height * 3.5)
     filled = fill_column(ROWS, box, THEME)
-    assert filled.count == 3
+    assert filled.left == ROWS[3:]
     flags = [m for m in filled.marks if isinstance(m, Flag)]
     assert [f.number for f in flags] == [1, 2, 3]
     assert [f.at[1] for f in flags] == sorted((f.at[1] for f in flags), reverse=True)
@@ -29,7 +30,25 @@ def test_as_many_rows_as_fit_go_in_and_in_their_order() -> None:
 
 
 def test_a_column_without_room_stays_empty() -> None:
-    assert fill_column(ROWS, Box(0, 0, 90, HEAD + 1), THEME).count == 0
+    filled = fill_column(ROWS, Box(0, 0, 90, HEAD + 1), THEME)
+    assert filled.left == ROWS
+    assert not filled.marks
+
+
+def test_a_row_that_is_higher_than_a_column_goes_on_in_the_next_and_loses_no_word() -> None:
+    words = [f"word{k}" for k in range(400)]
+    first = RESULT.findings[0]
+    said = Decision(first.key, State.ACCEPTED, "Ida", "2026-01-02", " ".join(words))
+    left = rows((first,), NUMBERS, 90.0, (Units.MM, THEME), {first.key: said})
+    box, shown = Box(0, 0, 90, 70), []
+    for _ in range(20):
+        filled = fill_column(left, box, THEME, parting=True)
+        shown += filled.marks
+        left = filled.left
+        assert all(box.holds(p, 1.0) for m in filled.marks for p in points_of(m))
+    assert not left
+    told = " ".join(m.text for m in shown if isinstance(m, Label))
+    assert [word for word in told.split() if word.startswith("word")] == words
 
 
 def test_columns_of_a_continued_table_are_at_least_as_wide_and_apart() -> None:

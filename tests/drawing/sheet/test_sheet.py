@@ -335,3 +335,17 @@ def test_a_page_is_painted_in_the_order_in_which_it_is_read() -> None:
     ]
     at = [next(k for k, text in enumerate(told) if text.startswith(word)) for word in wanted]
     assert at == sorted(at)
+
+
+@pytest.mark.parametrize("paper", ["A4", "A3"])
+def test_long_remarks_take_more_sheets_and_no_finding_is_left_out(paper: str) -> None:
+    result = eave.crowded(6)
+    remark = f"{'A long story. ' * 150}The end."
+    said = {
+        f.key: Decision(f.key, State.ACCEPTED, "Ida", "2026-01-02", remark)
+        for f in result.findings
+    }
+    made = pages(eave.drawing(replace(result, decisions=said)), paper=paper)
+    told = " ".join(m.text for p in made for m in everything(p) if isinstance(m, Label))
+    assert told.count("Ida, 2026-01-02") == told.count("The end.") == 6
+    assert all(f.advice.split()[-1] in told for f in result.findings)
