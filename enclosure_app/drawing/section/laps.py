@@ -42,14 +42,17 @@ class Shift:
 
 
 def painting_order(result: SectionResult) -> tuple[str, ...]:
-    """Return the names of the pieces, outer sheets after the sheets that they cover."""
-    names = [piece.name for piece in result.section.pieces]
-    below: dict[str, set[str]] = {name: set() for name in names}
+    """Return the names of the pieces, outer sheets after the sheets that they cover.
+
+    Those of which none has to wait for another stand as they were drawn.
+    """
+    names = dict.fromkeys(piece.name for piece in result.section.pieces)
+    order = TopologicalSorter(dict.fromkeys(names, ()))  # the sorter keeps this order
     for joint in _laps(result):
-        if joint.over in below and joint.over in (joint.a, joint.b):
-            below[joint.over].add(joint.b if joint.over == joint.a else joint.a)
+        if joint.over in (joint.a, joint.b):
+            order.add(joint.over, joint.b if joint.over == joint.a else joint.a)
     try:
-        return tuple(TopologicalSorter(below).static_order())
+        return tuple(name for name in order.static_order() if name in names)
     except CycleError:  # sheets that cannot be put on as drawn have no order: as they were drawn
         return tuple(names)
 

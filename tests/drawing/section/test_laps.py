@@ -63,6 +63,16 @@ def test_the_outer_sheet_is_painted_after_the_inner_one() -> None:
     assert sorted(order) == sorted(p.name for p in eave.section().pieces)
 
 
+def test_of_many_sheets_under_one_all_are_painted_as_they_were_drawn() -> None:
+    names = [p.name for p in eave.section().pieces]
+    over_all, *others = names
+    laps = tuple(
+        eave.lap(name, over_all, over_all, (eave.W12.run_a, eave.W12.run_b)) for name in others
+    )
+    layer = LayerResult(eave.W, Continuity.CONTINUOUS, eave.WATER.walk, laps)
+    assert painting_order(eave.result(layers={eave.W: layer})) == (*others, over_all)
+
+
 def test_sheets_that_no_one_can_put_on_are_painted_as_they_were_drawn() -> None:
     ring = (eave.lap("w1", "w2", "w2", (eave.W12.run_a, eave.W12.run_b)),
             replace(eave.W12, over="w1", at=(0, 0)))  # fmt: skip
