@@ -1,4 +1,4 @@
-"""What stands in a project file: the form of each part of a project, format 2.
+"""What stands in a project file: the form of each part of a project, in the newest format.
 
 README, "The project file", describes the same for people. Whoever adds a field adds it here, in
 the README and, once a version has been given away, a step to `project_migrations`.
