@@ -1,4 +1,4 @@
-"""What is said of a finding in every report that goes to the office, line by line."""
+"""What is said of a finding in every report, line by line."""
 
 from collections.abc import Iterator
 
@@ -9,12 +9,14 @@ from enclosure_app.model.finding import Finding
 
 
 def lines_about(finding: Finding, units: Units) -> Iterator[str]:
-    """Yield what is wrong, what was measured against what is required, and what to do."""
+    """Yield what is wrong, measured against required, what to do, and where the figure is from."""
     yield finding.message
     if finding.measured is not None:
         yield _measured(finding.measured, finding.required, units)
     if finding.advice:
         yield say("To do: {advice}", advice=finding.advice)
+    if finding.basis:
+        yield say("Figure from: {basis}", basis=finding.basis)
 
 
 def _measured(measured: float, required: float | None, units: Units) -> str:

@@ -15,8 +15,8 @@ def guid(*parts: str) -> UUID:
 def finding_guid(key: str, section: str, scope: str) -> UUID:
     """Return the name of a finding, which its key and its section make within a scope.
 
-    The scope is the project's own `id`, or the drawing's name where there is no project: two
-    buildings have a "Section 1" each, and their drawings may number lines alike.
+    The scope is the `id` of the project, which one drawing alone makes too: two buildings have a
+    "Section 1" each, and their drawings may number lines alike.
     """
     return guid("finding", scope, key, section)
 

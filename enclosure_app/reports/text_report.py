@@ -25,6 +25,7 @@ from enclosure_app.model.report import (
     Report,
     SectionResult,
 )
+from enclosure_app.reports.finding_words import lines_about
 
 CAUTION = (
     "Caution: this check is an aid. Local codes, the makers' instructions and licensed practice "
@@ -183,7 +184,7 @@ def _finding(page: _Page, number: int, finding: Finding, units: Units) -> Iterat
     control = f" ({finding.control.value})" if finding.control else ""
     x, y = (_coordinate(value, units) for value in finding.at)
     yield f"  {number:>3}  {word}  {finding.rule}{control} at {x}, {y} {units.value}"
-    for text in _sentences(finding, units):
+    for text in lines_about(finding, units):
         yield from page.wrapped(text, " " * 7)
 
 
@@ -191,21 +192,6 @@ def _coordinate(mm: float, units: Units) -> str:
     """Return one coordinate as the program that drew it shows it."""
     text = f"{mm / units.in_mm:.{_DECIMALS[units]}f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text
-
-
-def _sentences(finding: Finding, units: Units) -> Iterator[str]:
-    yield finding.message
-    if finding.measured is not None:
-        against = (
-            f", required {format_length(finding.required, units)}"
-            if finding.required is not None
-            else ""
-        )
-        yield f"Measured {format_length(finding.measured, units)}{against}."
-    if finding.advice:
-        yield f"To do: {finding.advice}"
-    if finding.basis:
-        yield f"Figure from: {finding.basis}"
 
 
 def _sum(page: _Page, report: Report) -> Iterator[str]:

@@ -1,6 +1,6 @@
 """Reads what people put to the pages of a PDF with any reader: notes, replies, states.
 
-They come as plain values; what they mean for a finding is for `pdf_replies` to say. Whatever is
+They come as plain values; what they mean for a finding is for `files.replies.replies` to say. Whatever is
 damaged in one of them is left out of it, and never stops the others.
 """
 

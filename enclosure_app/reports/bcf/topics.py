@@ -173,11 +173,8 @@ def labels_of(finding: Finding) -> tuple[str, ...]:
 def described(finding: Finding, units: Units) -> str:
     """Return everything that is said of a finding, in lines."""
     x, y = (format_length(value, units) for value in finding.at)
-    lines = list(lines_about(finding, units))
-    if finding.basis:
-        lines.append(say("Figure from: {basis}", basis=finding.basis))
-    lines.append(say("In the drawing at {x}, {y}.", x=x, y=y))
-    return "\n".join(lines)
+    where = say("In the drawing at {x}, {y}.", x=x, y=y)
+    return "\n".join((*lines_about(finding, units), where))
 
 
 def _comment(said: Said, now: datetime) -> Comment:

@@ -7,7 +7,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import PurePath
 
-from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.placement import Box
 from enclosure_app.drawing.section.places import FindingPlace
 from enclosure_app.drawing.sheet.findings_table import title
@@ -21,6 +20,7 @@ from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Points
 from enclosure_app.model.said.decision import Decision, State
+from enclosure_app.reports.finding_words import lines_about
 from enclosure_app.reports.pdf.text import plain
 
 PROGRAM = "Enclosure continuity check"
@@ -117,20 +117,7 @@ def _state(about: About, decision: Decision) -> StateNote | None:
 
 
 def _sentences(finding: Finding, units: Units, decision: Decision | None) -> Iterator[str]:
-    yield finding.message
-    if finding.measured is not None:
-        measured = format_length(finding.measured, units)
-        if finding.required is None:
-            yield say("Measured {measured}.", measured=measured)
-        else:
-            required = format_length(finding.required, units)
-            yield say(
-                "Measured {measured}, required {required}.", measured=measured, required=required
-            )
-    if finding.advice:
-        yield say("To do: {advice}", advice=finding.advice)
-    if finding.basis:
-        yield say("Figure from: {basis}", basis=finding.basis)
+    yield from lines_about(finding, units)
     if decision and decision.state is not State.OPEN:
         yield say("Verdict: {verdict}", verdict=verdict_line(decision))
 
