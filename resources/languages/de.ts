@@ -3752,11 +3752,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/taking_in.py" />
-   <source>What was noted at “{}” was not put down: another drawing is open, or the section bears another name. Go there and note it again.</source>
-   <translation>Die Notiz zu „{}“ wurde nicht festgehalten: Eine andere Zeichnung ist offen, oder der Schnitt heißt anders. Bitte dorthin gehen und sie noch einmal notieren.</translation>
-  </message>
-  <message>
-   <location filename="../../enclosure_app/window/walk/taking_in.py" />
    <source>{} (as {} saw it)</source>
    <translation>{} (wie von {} gesehen)</translation>
   </message>
@@ -5861,6 +5856,7 @@
    <location filename="../../enclosure_app/drawing/sheet/cover.py" />
    <location filename="../../enclosure_app/drawing/sheet/title_block.py" />
    <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <location filename="../../enclosure_app/reports/tables/site.py" />
    <source>Drawing</source>
    <translation>Zeichnung</translation>
   </message>
@@ -6035,8 +6031,7 @@
    <translation>Wert aus</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/reports/bcf/topics.py" />
-   <location filename="../../enclosure_app/reports/pdf/notes.py" />
+   <location filename="../../enclosure_app/reports/finding_words.py" />
    <source>Figure from: {basis}</source>
    <translation>Wert aus: {basis}</translation>
   </message>
@@ -7046,13 +7041,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/reports/finding_words.py" />
-   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>Measured {measured}, required {required}.</source>
    <translation>Gemessen {measured}, gefordert {required}.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/reports/finding_words.py" />
-   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>Measured {measured}.</source>
    <translation>Gemessen {measured}.</translation>
   </message>
@@ -8396,7 +8389,6 @@
   </message>
   <message>
    <location filename="../../enclosure_app/reports/finding_words.py" />
-   <location filename="../../enclosure_app/reports/pdf/notes.py" />
    <source>To do: {advice}</source>
    <translation>Zu tun: {advice}</translation>
   </message>
@@ -8788,6 +8780,11 @@
    <location filename="../../enclosure_app/model/edits/verdicts.py" />
    <source>What was found may stand only for a reason: type why, so that others can follow.</source>
    <translation>Was gefunden wurde, darf nur mit Grund bleiben: den Grund eingeben, damit andere folgen können.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/saying.py" />
+   <source>What was noted at “{}” was not put down: another drawing is open, or the section bears another name. Go there and note it again.</source>
+   <translation>Die Notiz zu „{}“ wurde nicht festgehalten: Eine andere Zeichnung ist offen, oder der Schnitt heißt anders. Bitte dorthin gehen und sie noch einmal notieren.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/sheet/cover.py" />

@@ -102,9 +102,12 @@ class NoteBox(QWidget):
         self._waiting.pop(self._at, None)
         self._tell()
 
-    def clear(self) -> None:
-        """Forget what was typed: it is put down."""
-        self.words.clear()
+    def clear(self, stop: Draft) -> None:
+        """Forget what was typed at a stop: it is put down."""
+        if stop == self._at:
+            self.words.clear()
+        else:
+            self._drafts.pop(stop, None)
 
     # ---- what is given -------------------------------------------------------------------------
 

@@ -14,7 +14,7 @@ from enclosure_app.model.said.site_check import Seen
 from enclosure_app.model.standing.verdicts import verdict_on
 from enclosure_app.window.canvas.workplace import Workplace
 from enclosure_app.window.settings import Settings
-from enclosure_app.window.walk.saying import Saying
+from enclosure_app.window.walk.saying import About, Saying
 
 
 class PuttingDown(QObject):
@@ -54,7 +54,11 @@ class PuttingDown(QObject):
 
     def _look(self, looks: Sequence[tuple[str, Seen]]) -> bool:
         about = [(here, seen) for key, seen in looks if (here := self._saying.about(key))]
-        if not self._saying.is_named(lambda: self._look(looks)) or not about:
+        return self._look_at(about)
+
+    def _look_at(self, about: Sequence[tuple[About, Seen]]) -> bool:
+        """Put looks down once it is known who speaks, wherever on the walk one is by then."""
+        if not about or not self._saying.is_named(lambda: self._look_at(about)):
             self.undone.emit()  # what was touched goes back
             return False
 
@@ -63,7 +67,8 @@ class PuttingDown(QObject):
                 project = tick(project, self._saying.look(here, seen))
             return project
 
-        return self._saying.apply(self.tr("What was seen on site"), after)
+        places = [here for here, _ in about]
+        return self._saying.put(places, self.tr("What was seen on site"), after)
 
     def _sign(self, who: str, remark: str) -> None:
         self._settings.who = who

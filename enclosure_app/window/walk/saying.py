@@ -1,6 +1,6 @@
 """What the hands of the walk need: who speaks, about what, and one step for what is put down."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from enclosure_app.errors import EnclosureError
@@ -88,6 +88,24 @@ class Saying:
         return SiteCheck(
             about.key, seen, self.who, now(), remark, section=about.section, about=about.words
         )
+
+    def is_there(self, about: About) -> bool:
+        """Whether the drawing and the section that something is said about are still open."""
+        project = self.project
+        here = (project.id, project.revision) == (about.project, about.revision)
+        return here and any(section.name == about.section for section in project.sections)
+
+    def put(self, about: Sequence[About], words: str, edit: Callable[[Project], Project]) -> bool:
+        """Make what is said about something one step, unless its drawing is not there any more."""
+        gone = next((each for each in about if not self.is_there(each)), None)
+        if gone is None:
+            return self.apply(words, edit)
+        told = say(
+            "What was noted at “{}” was not put down: another drawing is open, or the section "
+            "bears another name. Go there and note it again."
+        )
+        self.refuse(told.format(gone.section))
+        return False
 
     def apply(self, words: str, edit: Callable[[Project], Project]) -> bool:
         """Make an edit one step, or say why it cannot be done."""

@@ -39,12 +39,18 @@ class TakingIn(QObject):
             self._saying.refuse(
                 self.tr("A photograph is about one place: go to it, and give it there again.")
             )
-        elif not self._saying.is_named(lambda: self._note(words, paths)):
-            self._page.words.note.give_back(words)
+        else:
+            self._note_about(about, words, tuple(paths))
+
+    def _note_about(self, about: About, words: str, paths: tuple[Path, ...]) -> None:
+        """Put it down once it is known who speaks, wherever on the walk one is by then."""
+        note = self._page.words.note
+        if not self._saying.is_named(lambda: self._note_about(about, words, paths)):
+            note.give_back(words, self._draft_of(about))
         elif paths:
-            self._read(about, words, tuple(paths))
+            self._read(about, words, paths)
         elif self._put(about, words, ()):
-            self._page.words.note.clear()
+            note.clear(self._draft_of(about))
             self._page.rest()
 
     def _read(self, about: About, words: str, paths: tuple[Path, ...]) -> None:
@@ -53,7 +59,7 @@ class TakingIn(QObject):
             told = self.tr("Taking in {}").format(paths[0].name)
         else:
             told = self.tr("Taking in {} photographs").format(len(paths))
-        self._page.words.note.clear()
+        self._page.words.note.clear(self._draft_of(about))
         self._page.rest()
         self._working.begin(
             Job(
@@ -82,23 +88,12 @@ class TakingIn(QObject):
         return (about.project, about.section, about.stop)
 
     def _put(self, about: About, words: str, pictures: Sequence[Photograph]) -> bool:
-        """Make a note one step, unless the drawing it is about is not there any more."""
-        if not self._is_still_there(about):
-            self._saying.refuse(
-                self.tr(
-                    "What was noted at “{}” was not put down: another drawing is open, or the "
-                    "section bears another name. Go there and note it again."
-                ).format(about.section)
-            )
-            return False
-        return self._saying.apply(
-            self.tr("Remark"), lambda project: self._noted(project, about, words, pictures)
+        """Make a note one step."""
+        return self._saying.put(
+            (about,),
+            self.tr("Remark"),
+            lambda project: self._noted(project, about, words, pictures),
         )
-
-    def _is_still_there(self, about: About) -> bool:
-        project = self._saying.project
-        here = (project.id, project.revision) == (about.project, about.revision)
-        return here and any(section.name == about.section for section in project.sections)
 
     def _noted(
         self, project: Project, about: About, words: str, pictures: Sequence[Photograph]

@@ -77,7 +77,7 @@ def test_what_is_typed_stays_at_its_stop(box: NoteBox, qtbot: QtBot) -> None:
     assert box.begun == (("p", "Eave", "one"),)
     box.turn_to(("p", "Eave", "one"))
     assert box.words.text() == "torn"
-    box.clear()
+    box.clear(("p", "Eave", "one"))
     box.turn_to(("p", "Eave", "two"))
     assert box.begun == ()
 

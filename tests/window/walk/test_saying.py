@@ -1,6 +1,7 @@
 """Who speaks, about what, and one step for what is said."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
@@ -70,6 +71,56 @@ def test_a_name_is_asked_for_in_place_and_what_was_touched_is_done_then(
     assert done == ["later"]
     assert not who.isVisible()
     assert saying.page.foot.onward.hasFocus()
+
+
+def test_a_note_that_waits_for_a_name_stays_with_its_own_stop(
+    saying: Saying, qtbot: QtBot
+) -> None:
+    page = saying.page
+    first, second, *_ = [stop.key for stop in page.stops if stop.finding]
+    page.go_to(first)
+    qtbot.keyClicks(page.words.note.words, "Torn")
+    qtbot.keyClick(page.words.note.words, Qt.Key.Key_Return)
+    assert page.words.who.hasFocus()
+    page.go_to(second)
+    page.words.note.words.setText("typed here")
+    qtbot.keyClicks(page.words.who, "Ida")
+    qtbot.keyClick(page.words.who, Qt.Key.Key_Return)
+    (remark,) = saying.project.remarks
+    assert (remark.key, remark.remark, remark.who) == (first, "Torn", "Ida")
+    assert page.words.note.words.text() == "typed here"
+    page.go_to(first)
+    assert page.words.note.words.text() == ""  # it is put down, and waits no more
+
+
+def test_a_look_that_waits_for_a_name_stays_with_its_own_place(
+    saying: Saying, qtbot: QtBot
+) -> None:
+    page, place = saying.page, to(saying, finding=False)
+    key, row = next(iter(page.words.look_here.looks.rows.items()))
+    qtbot.mouseClick(row.buttons[Seen.IN_ORDER], Qt.MouseButton.LeftButton)
+    to(saying, finding=True)
+    qtbot.keyClicks(page.words.who, "Ida")
+    qtbot.keyClick(page.words.who, Qt.Key.Key_Return)
+    (check,) = saying.project.site_checks
+    assert (check.key, check.seen, check.who) == (key, Seen.IN_ORDER, "Ida")
+    assert check.key.startswith(place)
+
+
+def test_what_is_about_another_drawing_is_not_put_to_this_one(saying: Saying) -> None:
+    to(saying, finding=True)
+    about = saying.about()
+    assert about is not None
+    elsewhere = replace(about, project="another")
+    refused: list[str] = []
+    saying.refuse = refused.append  # type: ignore[method-assign]
+    before = saying.project
+    assert not saying.put([elsewhere], "Nothing", lambda project: replace(project, title="x"))
+    assert saying.project is before
+    assert refused == [
+        "What was noted at “FLUSH EAVE” was not put down: another drawing is open, or the "
+        "section bears another name. Go there and note it again."
+    ]
 
 
 def test_what_cannot_be_done_is_said_and_changes_nothing(saying: Saying) -> None:
