@@ -28,7 +28,9 @@ _Order = tuple[tuple["DrawingResult", ...], "SheetJob"]
 @click.argument("files", type=FILE, nargs=-1, required=True, metavar="FILE...")
 @click.option("-o", "--output", type=FILE, required=True, metavar="PDF", help="File to write.")
 @click.option(
-    "--paper", default="A3", show_default=True, help="Paper: A4 to A0, ANSI B to ANSI E."
+    "--paper",
+    metavar="NAME",
+    help="Paper: A4 to A0, ANSI B to ANSI E. Else A3; ANSI B for a project in feet or inches.",
 )
 @click.option("--scale", metavar="1:N", help="Scale; without it, the largest usual one that fits.")
 @click.option("--project", default="", help="Project, for the title block.")

@@ -101,6 +101,19 @@ def test_a_project_is_issued_with_its_verdicts_and_who_signed(
     assert "a project is issued alone" in capsys.readouterr().err
 
 
+@pytest.mark.parametrize(
+    ("typed", "inches"), [([], (17.0, 11.0)), (["--paper", "A3"], (16.5, 11.7))]
+)
+def test_a_project_has_the_paper_that_is_usual_for_its_units(
+    out: Path, tmp_path: Path, typed: list[str], inches: tuple[float, float]
+) -> None:
+    path = tmp_path / "wall.enclosure.json"
+    save_project(read_order(Order((Path(WALL),), layers=sample("layers.toml"))), path)
+    main(["sheet", str(path), "-o", str(out), *typed])
+    box = pypdf.PdfReader(out).pages[0].mediabox
+    assert (float(box.width) / 72, float(box.height) / 72) == pytest.approx(inches, abs=0.05)
+
+
 def test_only_a_sheet_asks_for_the_offices_own_lines(road: Road) -> None:
     main(["check", "doubt.dxf"])
     assert not road.options[-1].linework
