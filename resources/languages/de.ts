@@ -1595,6 +1595,16 @@
   <name>Head</name>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>Check now</source>
+   <translation>Jetzt prüfen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>Checking was stopped: check what is drawn now (F5)</source>
+   <translation>Das Prüfen wurde angehalten: prüfen, was jetzt gezeichnet ist (F5)</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
    <source>Everything</source>
    <translation>Alles</translation>
   </message>
@@ -1667,6 +1677,11 @@
    <location filename="../../enclosure_app/window/revising/head.py" />
    <source>none of them: it stands beside the others</source>
    <translation>keiner: Sie steht neben den anderen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/head.py" />
+   <source>not checked</source>
+   <translation>nicht geprüft</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/window/walk/head.py" />
@@ -3366,6 +3381,16 @@
  </context>
  <context>
   <name>SignPage</name>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Check now</source>
+   <translation>Jetzt prüfen</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/walk/signing.py" />
+   <source>Checking was stopped: have the section checked, then sign it</source>
+   <translation>Das Prüfen wurde angehalten: den Schnitt prüfen lassen, dann unterschreiben</translation>
+  </message>
   <message>
    <location filename="../../enclosure_app/window/walk/signing.py" />
    <source>Date: {}</source>

@@ -11,7 +11,7 @@ from enclosure_app.window.walk.dress import BARS
 STAYING = frozenset(
     {
         "undo", "redo", "save", "save_as", "write_pdf", "close", "next_section", "last_section",
-        "day", "night", "as_system", "full_screen", "show_keys", "show_about", "walk",
+        "day", "night", "as_system", "full_screen", "show_keys", "show_about", "walk", "check_now",
     }
 )  # fmt: skip
 """The actions that make sense while one walks; the others are about what is not seen then."""

@@ -52,6 +52,9 @@ class Walking(QObject):
         place.document.changed.connect(self.show)
         place.turned.connect(self._turned)
         showing.shown.connect(self.show)
+        checking.stopped.connect(self.show)
+        checking.working.connect(self.show)
+        page.check_wanted.connect(checking.check_now)
         page.moved.connect(self.show)
         page.closed.connect(self.end)
         self.saying = Saying(place, page, settings)
@@ -107,7 +110,8 @@ class Walking(QObject):
                 photographs=photographs_of(project, said),
                 who=self._settings.who,
                 project=project.id,
-                judged=walked.result.section is section and bool(walked.result.layers),
+                judged=self._is_judged(walked.result, section),
+                stopped=self._checking.given_up,
                 section=(self._place.index + 1, len(project.sections)),
             )
         )
@@ -119,6 +123,10 @@ class Walking(QObject):
         if last is None or any(map(is_not, last[0], of)):
             last = self._listed = of, site_list(result, self._checking.limits)
         return last[1]
+
+    def _is_judged(self, result: SectionResult, section: Section) -> bool:
+        """Whether it is known what there is to look at: nothing, where nothing can be judged."""
+        return self._checking.current or (result.section is section and bool(result.layers))
 
     def _signatures(self, project: Project, section: Section) -> tuple[Signed, ...]:
         """Return who signed the section; all of it is looked through only where something changed."""

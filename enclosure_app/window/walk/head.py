@@ -29,6 +29,8 @@ class Head(QWidget):
         self.name.setObjectName("heading")
         self.progress.setObjectName("progress")
         self.still = QLabel(self)
+        self.check = QPushButton(self.tr("Check now"), self)
+        self.check.setToolTip(self.tr("Checking was stopped: check what is drawn now (F5)"))
         self.overview = Overview(self)
         self.filters = {which: self._made_filter(which) for which in Which}
         self.back.clicked.connect(self.left)
@@ -58,13 +60,15 @@ class Head(QWidget):
         left = len(walked.left)
         done = self.tr("all done") if walked.stops else ""
         self.still.setText(self.tr("{} left").format(left) if left else done)
+        self.check.hide()
         self.overview.show_round(walked, which, key)
         for each, button in self.filters.items():
             button.setText(f"{self._words(each)} ({len(walked.shown(each))})")
 
-    def wait(self) -> None:
-        """Say that what there is to look at is not known yet."""
-        self.still.setText(self.tr("being checked"))
+    def wait(self, *, stopped: bool) -> None:
+        """Say that what there is to look at is not known yet; where a person stopped it, offer it."""
+        self.still.setText(self.tr("not checked") if stopped else self.tr("being checked"))
+        self.check.setVisible(stopped)
 
     def choose(self, which: Which) -> None:
         """Show which stops are walked."""
@@ -92,6 +96,7 @@ class Head(QWidget):
         above.addWidget(self.name, 1)
         above.addWidget(self.progress)
         above.addWidget(self.still)
+        above.addWidget(self.check)
         for button in self.filters.values():
             filters.addWidget(button)
         self._below.addWidget(self.overview, 1)

@@ -35,13 +35,14 @@ class WalkPage(QWidget):
     """Shows one stop at a time. It decides nothing itself: what is touched is told.
 
     `closed`: enough. `moved`: another stop is shown. `noted`: a remark, and the files of photographs.
-    `halted`: what takes long is to be given up.
+    `halted`: what takes long is to be given up. `check_wanted`: what is drawn is to be checked.
     """
 
     closed = Signal()
     moved = Signal()
     noted = Signal(str, object)
     halted = Signal()
+    check_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -188,7 +189,7 @@ class WalkPage(QWidget):
         self.head.name_section(walked.result.section.name, shown.section, shown.signed)
         self.head.show_round(walked, self.which, (self.here, self._number(), len(self.stops)))
         if not shown.judged:
-            self.head.wait()
+            self.head.wait(stopped=shown.stopped)
         self.foot.show_where(
             first=not self.stops or self.here == self.stops[0].key,
             last=stop is None,
@@ -228,6 +229,8 @@ class WalkPage(QWidget):
     def _connect(self) -> None:
         self.head.left.connect(self.leave)
         self.head.chosen.connect(self.choose)
+        for button in (self.head.check, self.words.signing.check):
+            button.clicked.connect(lambda _=False: self.check_wanted.emit())
         self.head.overview.taken.connect(self.go_to)
         self.foot.stepped.connect(self.step)
         self.foot.zoomed.connect(self.zoom)

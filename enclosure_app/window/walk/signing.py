@@ -24,13 +24,14 @@ class SignPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._open: tuple[Stop, ...] = ()
-        self._empty = self._mine = False
+        self._empty = self._mine = self._waits = False
         self.state, self.told = self._label("asked"), self._label("")
         self.names, self.day = self._label(""), self._label("")
         self.limits = self._label("small")
         self.who, self.remark = self._line(self.tr("Your name")), self._line(self.tr("Remark"))
         self.sign = QPushButton(self.tr("Sign this section"), self)
         self.sign.setObjectName("main")
+        self.check = QPushButton(self.tr("Check now"), self)
         self.first_left = QPushButton(self.tr("Go to the first one that is left"), self)
         self.next_section = QPushButton(self.tr("Walk the next section"), self)
         self._signed = QVBoxLayout()
@@ -46,6 +47,8 @@ class SignPage(QWidget):
     ) -> None:
         """Show what is left of a walk, who signed, and where a note was `begun` and not put down."""
         self._open, self._empty = walked.left, not walked.stops
+        self._waits = False
+        self.check.hide()
         self._mine = any(
             not each.changed and each.sign_off.who.casefold() == who.casefold() for each in signed
         )
@@ -68,15 +71,20 @@ class SignPage(QWidget):
 
     @property
     def next_step(self) -> QPushButton:
-        """What one does next: go to what is left, sign, or once that is done walk on."""
-        if not self.first_left.isHidden():
-            return self.first_left
+        """What one does next: check, go to what is left, sign, or once that is done walk on."""
+        for offered in (self.check, self.first_left):
+            if not offered.isHidden():
+                return offered
         return self.next_section if self._mine and not self.next_section.isHidden() else self.sign
 
-    def wait(self) -> None:
+    def wait(self, *, stopped: bool) -> None:
         """Take no name while it is not known yet what there is to look at."""
-        self.state.setText(self.tr("The section is still being checked: sign it after that"))
-        self.sign.setEnabled(False)
+        waits = self.tr("The section is still being checked: sign it after that")
+        never = self.tr("Checking was stopped: have the section checked, then sign it")
+        self.state.setText(never if stopped else waits)
+        self.check.setVisible(stopped)
+        self._waits = True
+        self._check()
 
     def _state_of(self, walked: Round) -> str:
         if not walked.stops:
@@ -127,7 +135,8 @@ class SignPage(QWidget):
             self.signed.emit(self.who.text().strip(), " ".join(words))
 
     def _check(self) -> None:
-        self.sign.setEnabled(bool(self.who.text().strip()) and not self._empty)
+        named = bool(self.who.text().strip())
+        self.sign.setEnabled(named and not self._empty and not self._waits)
         told = self.tr("Sign again") if self._mine else self.tr("Sign this section")
         self.sign.setText(self.tr("Sign, with this left open") if self._open else told)
 
@@ -148,7 +157,13 @@ class SignPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(10)
-        above: tuple[QWidget, ...] = (self.state, self.told, self.first_left, self.names)
+        above: tuple[QWidget, ...] = (
+            self.state,
+            self.told,
+            self.check,
+            self.first_left,
+            self.names,
+        )
         for part in above:
             column.addWidget(part)
         column.addLayout(self._signed)

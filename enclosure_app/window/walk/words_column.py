@@ -35,7 +35,8 @@ class Shown:
     who: str = ""
     section: tuple[int, int] = (1, 1)  # which one of how many
     project: str = ""
-    judged: bool = True  # False while what is drawn is still being checked
+    judged: bool = True  # False while what is drawn is not checked yet
+    stopped: bool = False  # and will not be: a person stopped it
 
 
 class WordsColumn(QScrollArea):
@@ -139,7 +140,7 @@ class WordsColumn(QScrollArea):
         begun = [each for each in walked.stops if (*here, each.key) in self.note.begun]
         self.signing.show_round(walked, shown.signed, shown.who, begun)
         if not shown.judged:
-            self.signing.wait()
+            self.signing.wait(stopped=shown.stopped)
         return self.signing
 
     def _show_card(self, card: QWidget) -> None:

@@ -1,11 +1,17 @@
 """Walking shows the section in view, from the finding that is chosen on."""
 
 from collections.abc import Callable
+from threading import Event
 
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.errors import EnclosureError
+from enclosure_app.model.edits import remove_pieces
+from enclosure_app.progress import go_on
+from enclosure_app.window import checking
 from enclosure_app.window.apart.working import Working
 from enclosure_app.window.main_window import MainWindow
 from enclosure_app.window.settings import Settings
@@ -68,6 +74,52 @@ def test_a_walk_that_begins_before_the_check_has_ended_waits_for_it(
     assert page.foot.onward.hasFocus()
     window.commands.files.leaving = True
     window.close()
+
+
+def test_a_check_that_was_stopped_is_told_on_the_walk_and_made_up_for_there(
+    opened: Opened, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    ended = Event()
+
+    def endless(*_: object) -> checking.Checked:
+        while not ended.wait(0.005):
+            go_on()
+        raise EnclosureError("The test is over.")
+
+    window = opened()
+    window.settings.who = "Ida"
+    project, page = window.document.project, window.views.walk
+    window.do("walk")
+    with monkeypatch.context() as slow:
+        slow.setattr(checking, "SLOW", -1.0)
+        slow.setattr(checking, "judge", endless)
+        name = project.sections[0].pieces[0].name
+        window.document.apply("Delete", remove_pieces(project, 0, [name]))
+        window.checking.check_now()
+        assert page.head.still.text() == "being checked"
+        assert not page.head.check.isVisible()
+        window.checking.stop()
+    assert page.head.still.text() == "not checked"
+    page.go_to("")
+    assert page.words.signing.state.text().startswith("Checking was stopped")
+    assert page.words.signing.check.isVisible()
+    qtbot.mouseClick(page.head.check, LEFT)
+    qtbot.waitUntil(lambda: window.checking.current)
+    assert page.head.still.text().endswith(" left")
+    assert not page.head.check.isVisible()
+    assert not page.words.signing.check.isVisible()
+    ended.set()
+
+
+def test_where_nothing_can_be_judged_nothing_is_said_to_be_under_way(
+    window: MainWindow,
+) -> None:
+    window.do("new_sheet")
+    window.checking.check_now()
+    window.do("walk")
+    page = window.views.walk
+    assert page.head.still.text() == ""
+    assert page.words.signing.state.text() == "There is nothing to look at here yet"
 
 
 def test_what_is_decided_is_no_reason_to_check_the_section_again(

@@ -95,13 +95,23 @@ def test_what_is_not_in_order_is_said_first(page: SignPage) -> None:
 
 def test_nobody_signs_what_is_not_checked_yet(page: SignPage, qtbot: QtBot) -> None:
     page.show_round(sound(looked=True), (), "Ida")
-    page.wait()
+    page.wait(stopped=False)
     assert "still being checked" in page.state.text()
+    assert not page.check.isVisible()
     with qtbot.assertNotEmitted(page.signed):
+        qtbot.keyClicks(page.who, " Frost")
         qtbot.mouseClick(page.sign, LEFT)
         qtbot.keyClick(page.who, Qt.Key.Key_Return)
     page.show_round(sound(looked=True), (), "Ida")
     assert page.sign.isEnabled()
+
+
+def test_where_checking_was_stopped_it_is_offered_before_a_signature(page: SignPage) -> None:
+    page.show_round(sound(looked=True), (), "Ida")
+    page.wait(stopped=True)
+    assert page.state.text() == "Checking was stopped: have the section checked, then sign it"
+    assert page.next_step is page.check
+    assert not page.sign.isEnabled()
 
 
 def test_what_comes_next_is_what_is_left_the_name_and_then_the_next_section(
