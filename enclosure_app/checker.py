@@ -29,7 +29,7 @@ from enclosure_app.model.report import (
 from enclosure_app.model.section import Section
 from enclosure_app.network.again import concerned, moved_between, question_again
 from enclosure_app.network.fabric.framed import framed, in_frame
-from enclosure_app.network.layer import Layer
+from enclosure_app.network.layer import NOT_BETWEEN, Layer
 from enclosure_app.network.network import Network, question
 from enclosure_app.progress import go_on, part, tell
 from enclosure_app.rules import RULES
@@ -239,7 +239,8 @@ def _layer_result(layer: Layer, pose: Pose, drawn: _Drawn) -> LayerResult:
         continuity = Continuity.UNSURE if layer.why else Continuity.ABSENT
         return LayerResult(layer.control, continuity, why=layer.why)
     bottleneck, opening = layer.trace.bottleneck, layer.opening.width
-    continuity, why = _continuity(bottleneck, opening, layer.lifts)
+    continuity = _continuity(bottleneck, opening, layer.lifts)
+    unsure = continuity is Continuity.UNSURE
     return LayerResult(
         layer.control,
         continuity,
@@ -248,23 +249,14 @@ def _layer_result(layer: Layer, pose: Pose, drawn: _Drawn) -> LayerResult:
         bottleneck=bottleneck,
         opening=opening,
         way_in=pose.all_drawn(layer.opening.path) if opening > 0 else (),
-        why=why,
+        why=say(NOT_BETWEEN) if unsure and layer.opening.unhindered else "",
     )
 
 
-def _continuity(
-    bottleneck: float, opening: float, lifts: Sequence[Lift]
-) -> tuple[Continuity, str]:
+def _continuity(bottleneck: float, opening: float, lifts: Sequence[Lift]) -> Continuity:
     if abs(bottleneck - opening) > AGREE:
-        return Continuity.UNSURE, (
-            say(
-                "The trace says that the widest gap is {bottleneck:.1f} mm and the opening says "
-                "{opening:.1f} mm: one of them is wrong, so look at this layer yourself.",
-                bottleneck=bottleneck,
-                opening=opening,
-            )
-        )
-    return (Continuity.BROKEN, "") if lifts else (Continuity.CONTINUOUS, "")
+        return Continuity.UNSURE
+    return Continuity.BROKEN if lifts else Continuity.CONTINUOUS
 
 
 def _drawn_step(step: Run | Lift, pose: Pose) -> Run | Lift:

@@ -204,10 +204,23 @@ def test_where_the_two_proofs_differ_the_checker_says_that_it_is_unsure(
     water = check_section(gapped((0, 30)), US).layers[Control.WATER]
     assert water.continuity is Continuity.UNSURE
     assert (water.bottleneck, water.opening) == (pytest.approx(30), pytest.approx(30 + by))
-    assert water.why == (
-        f"The trace says that the widest gap is 30.0 mm and the opening says {30 + by:.1f} mm: "
-        "one of them is wrong, so look at this layer yourself."
-    )
+    assert water.disagrees
+    assert water.why == ""  # by how much is said where it is known in which units
+
+
+def test_with_both_marks_in_one_open_space_the_reason_is_that_nothing_comes_between() -> None:
+    """A slab between two walls at the foot of a wide frame, and both marks in the air above it."""
+    drawn = section(
+        box("slab", "concrete", (800, 1000), (7600, 1150)),
+        box("left", "concrete", (600, -900), (800, 1160)),
+        box("right", "concrete", (7600, -900), (7860, 1160)),
+        inside=((3800, 2400),), outside=((-300, 3200),),
+        frame=((-400, -900), (9100, -900), (9100, 7500), (-400, 7500)),
+    )  # fmt: skip
+    air = check_section(drawn, US).layers[Control.AIR]
+    assert air.continuity is Continuity.UNSURE
+    assert air.bottleneck != pytest.approx(air.opening, abs=0.1)
+    assert air.why.startswith("No piece of this layer comes between the inside and the outside")
 
 
 def test_a_trace_that_errs_is_found_out_as_well(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -102,6 +102,7 @@ class LayerResult:
     `walk` is the least-lift trace from cut end to cut end. `bottleneck` is the smallest largest
     lift any trace can have and `opening` its proof from the other side, both mm, None where the
     layer is absent or the marks are missing. `way_in` is the opening's path from outside to inside.
+    `why` says why the layer is unsure, "" where it is so since the trace and its proof disagree.
     """
 
     control: Control
@@ -112,6 +113,12 @@ class LayerResult:
     opening: float | None = None
     way_in: Points = ()
     why: str = ""
+
+    @property
+    def disagrees(self) -> bool:
+        """Whether the trace and the opening differ on how wide the widest gap is."""
+        known = self.bottleneck is not None and self.opening is not None
+        return known and self.continuity is Continuity.UNSURE
 
     @property
     def lifts(self) -> tuple[Lift, ...]:

@@ -13,7 +13,7 @@ from enclosure_app.geometry.rims.rows import unlike
 from enclosure_app.language import later, say
 from enclosure_app.model.limits import Tolerances
 from enclosure_app.model.place import Point
-from enclosure_app.model.product import Control, layer_words
+from enclosure_app.model.product import Control
 from enclosure_app.model.report import Joint, Lift
 from enclosure_app.model.section import Section
 from enclosure_app.network.airs import Air, airs_of
@@ -38,7 +38,7 @@ from enclosure_app.network.walk import Walk, along_walk, follow
 from enclosure_app.progress import go_on
 
 NOT_BETWEEN = later(
-    "No piece of the {layer} comes between the inside and the outside mark: "
+    "No piece of this layer comes between the inside and the outside mark: "
     "look at what the lines are, or move the marks to the two sides of the layer."
 )
 
@@ -194,7 +194,7 @@ def _traced(fabric: Fabric, tolerances: Tolerances, meets: Meets, last: Last | N
     seals, sealed = seals_of(fabric, links, work.seals if work else None)
     traced = tuple(_traces(fabric, links, (tolerances, sealed), last))
     if not traced:
-        return Layer(control, fabric, why=say(NOT_BETWEEN, layer=layer_words(control)))
+        return Layer(control, fabric, why=say(NOT_BETWEEN))
     trace, walk = max(traced, key=lambda each: (each[0].bottleneck, each[0].round.lift))
     go_on()
     sides = [(each.curve, marked.outside) for marked, each in traced]

@@ -31,6 +31,11 @@ class Opening:
     narrowest: tuple[Point, Point] | None = None
     rooms: Rooms | None = field(default=None, repr=False, compare=False)
 
+    @property
+    def unhindered(self) -> bool:
+        """Whether the way in meets no passage: the marks stand in one and the same open space."""
+        return self.width > 0 and self.narrowest is None
+
 
 def find_opening(  # noqa: PLR0913, PLR0917  # what is drawn, the two sides, and one tolerance
     frame: Sequence[Point],

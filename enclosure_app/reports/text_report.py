@@ -15,6 +15,7 @@ from dataclasses import dataclass
 import click
 
 from enclosure_app.drawing.lengths import format_length
+from enclosure_app.drawing.unsure_words import why_unsure
 from enclosure_app.model.drawing import Drawing, Note, NoteLevel, Units
 from enclosure_app.model.finding import Finding, Severity, begun
 from enclosure_app.model.product import Control
@@ -162,8 +163,8 @@ def _verdict(layer: LayerResult, units: Units) -> str:
         )
         if layer.opening is not None:
             parts.append(f"widest way in {format_length(layer.opening, units)}")
-    if layer.why:
-        parts.append(layer.why)
+    if why := why_unsure(layer, units):
+        parts.append(why)
     return f"{parts[0]}: {'; '.join(parts[1:])}" if parts[1:] else parts[0]
 
 

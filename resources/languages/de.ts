@@ -7162,8 +7162,8 @@
   </message>
   <message>
    <location filename="../../enclosure_app/network/layer.py" />
-   <source>No piece of the {layer} comes between the inside and the outside mark: look at what the lines are, or move the marks to the two sides of the layer.</source>
-   <translation>Kein Stück der {layer} liegt zwischen der Innen- und der Außenmarke: nachsehen, was die Linien sind, oder die Marken auf die beiden Seiten der Schicht setzen.</translation>
+   <source>No piece of this layer comes between the inside and the outside mark: look at what the lines are, or move the marks to the two sides of the layer.</source>
+   <translation>Kein Stück dieser Schicht liegt zwischen der Innen- und der Außenmarke: nachsehen, was die Linien sind, oder die Marken auf die beiden Seiten der Schicht setzen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/drawing/ribbon/ribbon.py" />
@@ -8188,9 +8188,14 @@
    <translation>Die gelesenen Normen nennen keinen Schutz gegen Eisrückstau: den eigenen Wert des Projekts einsetzen.</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/checker.py" />
-   <source>The trace says that the widest gap is {bottleneck:.1f} mm and the opening says {opening:.1f} mm: one of them is wrong, so look at this layer yourself.</source>
-   <translation>Nach dem Verlauf ist die breiteste Lücke {bottleneck:.1f} mm breit, nach der Öffnung {opening:.1f} mm: Eines von beiden stimmt nicht, also diese Schicht bitte selbst ansehen.</translation>
+   <location filename="../../enclosure_app/drawing/unsure_words.py" />
+   <source>The trace says that the widest gap is {widest}, the opening that it is {apart} narrower: one of them is wrong, so look at this layer yourself.</source>
+   <translation>Nach dem Verlauf ist die breiteste Lücke {widest} breit, nach der Öffnung {apart} schmaler: Eines von beiden stimmt nicht, also diese Schicht bitte selbst ansehen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/drawing/unsure_words.py" />
+   <source>The trace says that the widest gap is {widest}, the opening that it is {apart} wider: one of them is wrong, so look at this layer yourself.</source>
+   <translation>Nach dem Verlauf ist die breiteste Lücke {widest} breit, nach der Öffnung {apart} breiter: Eines von beiden stimmt nicht, also diese Schicht bitte selbst ansehen.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/planning/tracing/tracing.py" />

@@ -26,6 +26,13 @@ def test_bare_lines_are_as_long_as_drawn() -> None:
     assert found.path[-1] == IN
 
 
+def test_marks_in_one_open_space_have_nothing_in_their_way() -> None:
+    sill = Line(((0, 40), (1000, 40)))
+    assert opening(sill, outside=(480, 500), inside=(520, 100)).unhindered
+    assert not opening(Line(((0, 300), (480, 300)))).unhindered
+    assert not opening(Line(((0, 300), (1000, 300)))).unhindered  # there is no way at all
+
+
 def test_the_drawn_thickness_of_a_sheet_narrows_the_way_beside_it_but_not_beyond_its_end() -> None:
     post = Area(((495, 0), (505, 0), (505, 250), (495, 250)))
     sheet = Line(((0, 300), (700, 300)), width=8)

@@ -20,6 +20,7 @@ from enclosure_app.drawing.ribbon.words import word_marks
 from enclosure_app.drawing.section.flags import FLAG_HEIGHT, FLAG_WIDTH, Site, flag_at, spaced
 from enclosure_app.drawing.theme import Pen, Theme
 from enclosure_app.drawing.typeface import shorten, text_width
+from enclosure_app.drawing.unsure_words import why_unsure
 from enclosure_app.language import say, say_count
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.report import Continuity, LayerResult, SectionResult
@@ -78,9 +79,8 @@ def continuity_line(layer: LayerResult, units: Units) -> str:
         case Continuity.CONTINUOUS:
             return say("continuous: can be followed from end to end without lifting the pen")
         case Continuity.UNSURE:
-            if layer.why:
-                return say("unsure: {why}", why=layer.why)
-            return say("unsure: judge this layer by eye")
+            why = why_unsure(layer, units)
+            return say("unsure: {why}", why=why) if why else say("unsure: judge this layer by eye")
     count = len(layer.lifts)
     widest = max((lift.width for lift in layer.lifts), default=0.0)
     words = say_count(

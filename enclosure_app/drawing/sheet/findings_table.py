@@ -16,6 +16,7 @@ from enclosure_app.drawing.section.glyphs import GLYPHS
 from enclosure_app.drawing.tags import Role, Tag, cell
 from enclosure_app.drawing.theme import Theme
 from enclosure_app.drawing.typeface import text_width, wrap
+from enclosure_app.drawing.unsure_words import why_unsure
 from enclosure_app.drawing.verdict_words import gone_line, verdict_line
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
@@ -251,20 +252,21 @@ def _verdict_marks(row: Row, left: float, y: float, theme: Theme) -> Iterator[Ma
         yield Label(line, at, size, theme.ink, bold=True, source=row.finding.key, tag=tag)
 
 
-def no_findings(result: SectionResult, box: Box, theme: Theme) -> Iterator[Mark]:
+def no_findings(result: SectionResult, box: Box, look: tuple[Units, Theme]) -> Iterator[Mark]:
     """Yield the words of an empty table: that nothing was found, or what could not be judged."""
+    units, theme = look
     yield from _heading(box, theme, Tag(Role.TITLE, _TABLE))
     y = box.top - HEAD - _PAD - theme.small
-    for text in _why_empty(result):
+    for text in _why_empty(result, units):
         for line in wrap(text, theme.small, box.width):
             tag = Tag(Role.WORDS, text)
             yield Label(line, (box.left, y), theme.small, theme.ink, tag=tag)
             y -= theme.small * LINE
 
 
-def _why_empty(result: SectionResult) -> Iterator[str]:
+def _why_empty(result: SectionResult, units: Units) -> Iterator[str]:
     for layer in result.unjudged:
-        why = layer.why or say("Look at this layer yourself.")
+        why = why_unsure(layer, units) or say("Look at this layer yourself.")
         told = say("The {layer} could not be judged.", layer=layer_words(layer.control))
         yield f"{told} {why}"
     if result.unjudged:

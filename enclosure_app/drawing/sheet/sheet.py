@@ -202,7 +202,7 @@ def _pages(
     made, placement = _arranged(sheet, findings)
     # In the order in which it is to be read: what reads a page aloud keeps to the painting order.
     marks = [*_paper(sheet), *heading_marks(sheet.result, sheet.areas.heading, theme)]
-    marks += head_marks(table, theme) if left else no_findings(sheet.result, table, theme)
+    marks += head_marks(table, theme) if left else no_findings(sheet.result, table, look)
     marks += filled.marks
     left = filled.left
     if left:

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from enclosure_app.drawing.unsure_words import why_unsure
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.report import SectionResult
 from enclosure_app.model.said.decision import State
@@ -167,7 +168,11 @@ class FindingsPanel(QWidget):
 
     def _what_is_unsure(self, result: SectionResult) -> str:
         told = self.tr("The {} layer could not be judged. {}")
-        lines = [told.format(control_within(r.control), r.why) for r in result.unjudged]
+        units = self._look.units
+        lines = [
+            told.format(control_within(each.control), why_unsure(each, units))
+            for each in result.unjudged
+        ]
         return "\n\n".join([*lines, self.tr("Nothing else was found.")])
 
     def decide(self, state: State) -> None:

@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QVBoxLayout, QWidget
 
 from enclosure_app.drawing.theme import Pen
+from enclosure_app.drawing.unsure_words import why_unsure
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.product import Control
@@ -122,7 +123,7 @@ class LayerStrip(QWidget):
                 row.say(_summary(result, None), None)
             else:
                 layer = result.layers.get(control)
-                why = layer.why if layer else ""
+                why = why_unsure(layer, look.units) if layer else ""
                 row.say(_words(result, control, look.units), look.theme.control(control), why)
 
     def choose(self, control: Control | None) -> None:

@@ -6,6 +6,7 @@ from PySide6.QtCore import QDate, QLocale, Qt, Signal
 from PySide6.QtWidgets import QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from enclosure_app.language import say
+from enclosure_app.model.drawing import Units
 from enclosure_app.model.said.moment import shown
 from enclosure_app.model.said.sign_off import SignOff
 from enclosure_app.model.standing.sign_offs import Signed
@@ -43,7 +44,12 @@ class SignPage(QWidget):
         self._lay_out()
 
     def show_round(
-        self, walked: Round, signed: Sequence[Signed], who: str, begun: Sequence[Stop] = ()
+        self,
+        walked: Round,
+        signed: Sequence[Signed],
+        who: str,
+        begun: Sequence[Stop] = (),
+        units: Units = Units.MM,
     ) -> None:
         """Show what is left of a walk, who signed, and where a note was `begun` and not put down."""
         self._open, self._empty = walked.left, not walked.stops
@@ -53,7 +59,7 @@ class SignPage(QWidget):
             not each.changed and each.sign_off.who.casefold() == who.casefold() for each in signed
         )
         self.state.setText(self._state_of(walked))
-        lines = summary(walked)
+        lines = summary(walked, units)
         if begun:
             lines = (self.tr("Typed, but not put down yet: {}.").format(named(begun)), *lines)
         self.told.setText("\n".join(lines))

@@ -2,8 +2,10 @@
 
 from collections.abc import Sequence
 
+from enclosure_app.drawing.unsure_words import why_unsure
 from enclosure_app.drawing.verdict_words import gone_line
 from enclosure_app.language import say
+from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import begun
 from enclosure_app.model.product import layer_words
 from enclosure_app.window.walk.stops import Round, Stop
@@ -11,7 +13,7 @@ from enclosure_app.window.walk.stops import Round, Stop
 _NAMED = 6  # stops are named as long as they are so few
 
 
-def summary(walked: Round) -> tuple[str, ...]:
+def summary(walked: Round, units: Units) -> tuple[str, ...]:
     """Return what a walk came to, a sentence a line; nothing where all is well."""
     told = []
     if walked.left:
@@ -20,7 +22,9 @@ def summary(walked: Round) -> tuple[str, ...]:
         told.append(say("To be mended: {places}.", places=named(walked.to_be_mended)))
     told += [
         say(
-            "The {layer} could not be judged: {why}", layer=layer_words(each.control), why=each.why
+            "The {layer} could not be judged: {why}",
+            layer=layer_words(each.control),
+            why=why_unsure(each, units),
         )
         for each in walked.result.unjudged
     ]

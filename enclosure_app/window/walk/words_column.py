@@ -138,7 +138,7 @@ class WordsColumn(QScrollArea):
         self.signing.next_section.setVisible(number < count)
         here = (shown.project, walked.result.section.name)
         begun = [each for each in walked.stops if (*here, each.key) in self.note.begun]
-        self.signing.show_round(walked, shown.signed, shown.who, begun)
+        self.signing.show_round(walked, shown.signed, shown.who, begun, units)
         if not shown.judged:
             self.signing.wait(stopped=shown.stopped)
         return self.signing

@@ -97,7 +97,7 @@ def test_an_empty_table_says_first_what_could_not_be_judged() -> None:
 
 
 def told(result: SectionResult) -> str:
-    marks = no_findings(result, Box(0, 0, 90, 60), THEME)
+    marks = no_findings(result, Box(0, 0, 90, 60), LOOK)
     return " ".join(mark.text for mark in marks if isinstance(mark, Label))
 
 
