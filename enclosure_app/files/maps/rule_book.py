@@ -48,6 +48,12 @@ def limit_units() -> Mapping[str, str]:
     return {name: figure.unit for name, figure in load_limits(FALLBACK).figures.items()}
 
 
+@cache
+def unused_figures() -> frozenset[str]:
+    """Return the figures that no rule asks for yet; to change one would change nothing."""
+    return frozenset(_tables()["unused"])
+
+
 def unknown_book(book: str) -> str:
     """Return the sentence that says that there is no such book, and names those there are."""
     close = get_close_matches(book.casefold(), books(), n=1)

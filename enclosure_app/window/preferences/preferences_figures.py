@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.maps.rule_book import books
+from enclosure_app.files.maps.rule_book import books, unused_figures
 from enclosure_app.language import say
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.limits import Limit, Limits
@@ -39,6 +39,7 @@ class FiguresPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._limits = Limits({})
+        self._names: tuple[str, ...] = ()  # of the figures, row by row
         self._own: Mapping[str, float] = {}
         self._units = Units.MM
         self.books, self.shown_units = QComboBox(self), QComboBox(self)
@@ -57,6 +58,7 @@ class FiguresPage(QWidget):
     ) -> None:
         """Show the figures in force; those in `own` are the project's."""
         self._limits, self._own, self._units = limits, own, units
+        self._names = tuple(name for name in limits.figures if name not in unused_figures())
         self.books.setCurrentIndex(self.books.findData(book or limits.book))
         self.shown_units.setCurrentIndex(self.shown_units.findData(units))
         self._fill()
@@ -124,9 +126,8 @@ class FiguresPage(QWidget):
 
     def _fill(self) -> None:
         blocker = QSignalBlocker(self.table)
-        names = list(self._limits.figures)
-        self.table.setRowCount(len(names))
-        for row, name in enumerate(names):
+        self.table.setRowCount(len(self._names))
+        for row, name in enumerate(self._names):
             self._fill_row(row, self._limits.figure(name))
         blocker.unblock()
         self._seek()
@@ -156,7 +157,7 @@ class FiguresPage(QWidget):
 
     def _seek(self) -> None:
         words = self.sought.text().casefold().split()
-        for row, name in enumerate(self._limits.figures):
+        for row, name in enumerate(self._names):
             text = figure_words(name).casefold()
             self.table.setRowHidden(row, not all(each in text for each in words))
 

@@ -1,11 +1,17 @@
 """The rule books: the figures, their sources, and the wrong figures that go round."""
 
+import ast
 from math import hypot, radians, tan
+from pathlib import Path
 
 import pytest
 
+import enclosure_app
 from enclosure_app.errors import EnclosureError
-from enclosure_app.files.maps.rule_book import books, limit_units, load_limits
+from enclosure_app.files.maps.rule_book import books, limit_units, load_limits, unused_figures
+
+ASKING = ("rules", "network", "planning", "model/limits.py")
+"""Where figures are asked for, by their names."""
 
 IN = 25.4
 NAMES = [
@@ -226,3 +232,28 @@ def test_the_figures_cannot_be_changed() -> None:
     figures = load_limits().figures
     with pytest.raises(TypeError):
         figures["upturn"] = figures["wall-lap"]
+
+
+def test_every_figure_is_asked_for_or_marked_as_unused() -> None:
+    """A figure that is offered and asked for by nobody would be a setting that does nothing."""
+    asked = set().union(*map(_texts_in, _asking_files()))
+    figures = {*limit_units()}
+    assert figures - asked == {*unused_figures()}
+
+
+def _asking_files() -> list[Path]:
+    package = Path(enclosure_app.__file__).parent
+    rooms = [package / each for each in ASKING]
+    return [
+        file
+        for room in rooms
+        for file in ([room] if room.is_file() else room.rglob("*.py"))
+        if "limits" in file.read_text(encoding="utf-8")
+    ]
+
+
+def _texts_in(file: Path) -> set[str]:
+    """Return the texts of a module's code, each as a whole: docstrings hold other words too."""
+    tree = ast.parse(file.read_text(encoding="utf-8"))
+    constants = (each for each in ast.walk(tree) if isinstance(each, ast.Constant))
+    return {each.value for each in constants if isinstance(each.value, str)}
