@@ -92,7 +92,8 @@ class Pictures:
         whole = next((s for s in known if fits(size, _PAPER, s)), known[-1])
         around = box_around([finding.at, *(p for run in finding.extent for p in run)])
         shown = max(around.width, around.height)
-        wanted = [*detail_scales(whole, self._units)[:1], whole]
+        smaller = [s for s in known if s.ratio > whole.ratio]
+        wanted = [*detail_scales(whole, self._units)[:1], whole, *smaller]
         return next((s for s in wanted if shown / s.ratio <= _ROOM), known[-1])
 
 

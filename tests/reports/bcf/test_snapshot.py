@@ -53,11 +53,14 @@ def test_its_flag_stands_in_the_corner_and_its_scale_below() -> None:
     assert apart(QColor(paper), QColor("#ffffff")) <= 1
 
 
-def test_a_fault_as_long_as_the_wall_is_shown_whole() -> None:
-    long = replace(eave.STOPS, extent=(((-1.5, 150), (-1.5, 1900)),), at=(-1.5, 1000))
-    short = replace(long, extent=())
-    one, other = (Pictures(eave.result(findings=(f,)), Units.MM).of(f, 1) for f in (long, short))
-    assert one != other
+@pytest.mark.parametrize("top", [1500.0, 1900.0, 2600.0])
+def test_a_fault_as_long_as_the_wall_is_shown_whole_and_as_large_as_may_be(top: float) -> None:
+    middle = (-1.5, (150 + top) / 2)
+    long = replace(eave.STOPS, extent=(((-1.5, 150), (-1.5, top)),), at=middle)
+    made = Pictures(eave.result(findings=(long,)), Units.MM).of(long, 1)
+    image, half = QImage.fromData(made, "PNG"), RIM + SIDE / 2
+    for off in (-18, 18):  # mm: drawn there, so that it takes a quarter of the square at least
+        assert len(colours(image, (half - 2, half + 2), (half + off - 1, half + off + 1))) > 2
 
 
 def test_what_is_drawn_once_for_all_is_as_if_it_were_drawn_for_each() -> None:
