@@ -10463,6 +10463,11 @@
    <translation>was sie zeichnet, ist in {units} so dick wie seine Produkte</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/files/units/judging.py" />
+   <source>what it draws with furniture (layer {layer}) would be {high:.3g} m high</source>
+   <translation>was mit Möbeln gezeichnet ist (Layer {layer}), wäre {high:.3g} m hoch</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/planning/site_list/joints.py" />
    <source>{bead} at {others}</source>
    <translation>{bead} an {others}</translation>

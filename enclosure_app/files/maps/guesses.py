@@ -98,6 +98,14 @@ def mark_of(text: str) -> Literal["inside", "outside"] | None:
     return "outside" if words in _mark_words("outside") else None
 
 
+@lru_cache(maxsize=1 << 12)
+def names_furniture(layer_name: str) -> bool:
+    """Whether the name of a layer says that furniture is drawn on it."""
+    exact, heads = _furniture_words()
+    words = _words(_HUMP.sub(" ", _ATTACHED.split(layer_name)[-1]))
+    return any(word in exact or word.startswith(heads) for word in words)
+
+
 @dataclass(slots=True)
 class _Lexicon:
     """The words by how they are compared: as they are, at the beginning, at the end of a word."""
@@ -198,6 +206,16 @@ def _lexicon() -> _Lexicon:
 
 def _phrases(table: Mapping[str, Iterable[str]]) -> Iterator[tuple[str, str]]:
     return ((key, phrase) for key, phrases in table.items() for phrase in phrases)
+
+
+@cache
+def _furniture_words() -> tuple[frozenset[str], tuple[str, ...]]:
+    """Return the words themselves, and those that longer words begin with."""
+    phrases = _read("layer_guesses.toml")["rooms"]["furniture"]
+    exact = [each for each in phrases if not each.endswith("*")]
+    heads = [each for each in phrases if each.endswith("*")]
+    spelt = ({w for each in some for w in _spellings(each)} for some in (exact, heads))
+    return frozenset(next(spelt)), tuple(next(spelt))
 
 
 @cache

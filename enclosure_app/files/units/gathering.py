@@ -5,10 +5,11 @@ from pathlib import Path
 
 from enclosure_app.files.dxf.document import Document
 from enclosure_app.files.dxf.raw import Raw, RawDimension, RawPath, RawText
+from enclosure_app.files.maps.guesses import names_furniture
 from enclosure_app.files.maps.meaning import Meaning
 from enclosure_app.files.units.evidence import Evidence
 from enclosure_app.geometry.outlines.outline import mean_thickness
-from enclosure_app.model.layer import Role
+from enclosure_app.model.layer import LayerRow, Role
 from enclosure_app.model.place import Point, Points
 from enclosure_app.model.product import Kind, Product
 
@@ -19,35 +20,54 @@ def evidence_of(
     path: Path, document: Document, items: Iterable[Raw], meaning: Meaning
 ) -> Evidence:
     """Return what a drawing shows of its units."""
-    dimensions: list[RawDimension] = []
-    heights: list[float] = []
-    thicknesses: list[tuple[float, float]] = []
-    box = _Extent()
+    found = _Gathered(meaning)
     for item in items:
-        if isinstance(item, RawDimension) and item.tag.kind == "DIMENSION":
-            dimensions.append(item)
-        elif isinstance(item, RawText) and item.height > 0:
-            heights.append(item.height)
-        elif isinstance(item, RawPath):
-            row = meaning.row(item.tag)
-            if row is not None and row.role == Role.IGNORE:
-                continue
-            framed = row is not None and row.role == "frame"
-            mapped = row is not None and row.product is not None
-            box.add(item.points, 2 if framed else int(mapped))
-            known = _board(meaning.products[row.product]) if row and row.product else None
-            if known and len(thicknesses) < MEASURED:
-                thicknesses += [(drawn, known) for drawn in _thickness(item)]
+        found.take(item)
     return Evidence(
         file=str(path),
         insunits=document.insunits,
         metric=None if document.measurement is None else document.measurement == 1,
-        dimensions=tuple(dimensions),
-        heights=tuple(heights),
-        thicknesses=tuple(thicknesses),
-        extent=max(box.sides),
-        high=box.sides[1],
+        dimensions=tuple(found.dimensions),
+        heights=tuple(found.heights),
+        thicknesses=tuple(found.thicknesses),
+        extent=max(found.box.sides),
+        high=found.box.sides[1],
+        furniture=found.furniture,
+        drawn_high=found.box.drawn_high,
     )
+
+
+class _Gathered:
+    """What was found in the items of a drawing so far."""
+
+    def __init__(self, meaning: Meaning) -> None:
+        self._meaning = meaning
+        self.dimensions: list[RawDimension] = []
+        self.heights: list[float] = []
+        self.thicknesses: list[tuple[float, float]] = []
+        self.box = _Extent()
+        self.furniture = ""
+
+    def take(self, item: Raw) -> None:
+        """Look at one item."""
+        if isinstance(item, RawDimension) and item.tag.kind == "DIMENSION":
+            self.dimensions.append(item)
+        elif isinstance(item, RawText) and item.height > 0:
+            self.heights.append(item.height)
+        elif isinstance(item, RawPath):
+            if not self.furniture and names_furniture(item.tag.layer):
+                self.furniture = item.tag.layer
+            self._take_path(item, self._meaning.row(item.tag))
+
+    def _take_path(self, path: RawPath, row: LayerRow | None) -> None:
+        if row is not None and row.role == Role.IGNORE:
+            return
+        product = row.product if row is not None else None
+        framed = row is not None and row.role == Role.FRAME
+        self.box.add(path.points, 2 if framed else int(product is not None))
+        known = _board(self._meaning.products[product]) if product else None
+        if known and len(self.thicknesses) < MEASURED:
+            self.thicknesses += [(drawn, known) for drawn in _thickness(path)]
 
 
 def _board(product: Product) -> float | None:
@@ -74,6 +94,12 @@ class _Extent:
         """How wide and how high."""
         found = (self._frame, _sides(self._points[1]), _sides(self._points[0]))
         return next((sides for sides in found if max(sides) > 0), (0.0, 0.0))
+
+    @property
+    def drawn_high(self) -> float:
+        """How high all is that is drawn, frames too."""
+        every = [*self._points[0], *self._points[1]]
+        return max(self._frame[1], _sides(every)[1])
 
 
 def _sides(points: Sequence[Point]) -> tuple[float, float]:

@@ -9,6 +9,7 @@ from enclosure_app.files.units.evidence import (
     Evidence,
     has_odd_letters,
     has_usual_extent,
+    is_too_small_a_room,
     is_usual,
 )
 from enclosure_app.files.units.shown import Shown, by_dimensions, by_elimination, by_thickness
@@ -141,8 +142,13 @@ def _oddities(evidence: Evidence, unit: Units) -> str:
 
 
 def _across(evidence: Evidence, unit: Units) -> str:
-    across = evidence.across(unit) / 1000
-    return say("the section would be {across:.4g} m across", across=across)
+    if is_too_small_a_room(evidence, unit):
+        return say(
+            "what it draws with furniture (layer {layer}) would be {high:.3g} m high",
+            layer=evidence.furniture,
+            high=evidence.drawn_high * unit.in_mm / 1000,
+        )
+    return say("the section would be {across:.4g} m across", across=evidence.across(unit) / 1000)
 
 
 def _disagrees(evidence: Evidence, header: Units, why: str, shown: Units | None = None) -> str:

@@ -9,7 +9,13 @@ from hypothesis import strategies as st
 
 from enclosure_app.files.dxf.raw import Tag
 from enclosure_app.files.maps.catalogue import load_products
-from enclosure_app.files.maps.guesses import Sureness, guess_of, guess_row, mark_of
+from enclosure_app.files.maps.guesses import (
+    Sureness,
+    guess_of,
+    guess_row,
+    mark_of,
+    names_furniture,
+)
 from enclosure_app.files.maps.layer_map import LayerMap, LayerRow
 from enclosure_app.resources import resource
 
@@ -317,3 +323,15 @@ def test_a_guess_says_which_words_it_is_made_by_and_how_sure_it_is(
 
 def test_a_name_that_says_nothing_gives_no_guess() -> None:
     assert guess_of("A-WALL", load_products()) is None
+
+
+@pytest.mark.parametrize(
+    "name", ["I-FURN", "Furniture", "plan|I-FURN-FREE", "Möbelierung", "MOEBEL", "02_mobilier"]
+)
+def test_layers_of_furniture_are_known(name: str) -> None:
+    assert names_furniture(name)
+
+
+@pytest.mark.parametrize("name", ["A-WALL", "furnace", "A-FURRING", "Moebius", ""])
+def test_other_layers_are_not_of_furniture(name: str) -> None:
+    assert not names_furniture(name)

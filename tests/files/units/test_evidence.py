@@ -6,6 +6,7 @@ from enclosure_app.files.units.evidence import (
     Evidence,
     has_odd_letters,
     has_usual_extent,
+    is_too_small_a_room,
     is_usual,
     lies_in,
 )
@@ -45,3 +46,15 @@ def test_both_bounds_are_still_usual() -> None:
     assert lies_in(300.0, (300.0, 500.0))
     assert lies_in(500.0, (300.0, 500.0))
     assert not lies_in(500.1, (300.0, 500.0))
+
+
+def test_a_room_with_furniture_is_high_enough_to_stand_in() -> None:
+    room = Evidence("a.dxf", extent=72.0, furniture="Furniture", drawn_high=50.0)
+    assert is_too_small_a_room(room, Units.IN)
+    assert not is_usual(room, Units.IN)
+    assert is_usual(room, Units.FT)
+    assert is_usual(Evidence("a.dxf", extent=72.0, drawn_high=50.0), Units.IN)  # a detail
+
+
+def test_a_detail_beside_a_room_on_one_sheet_is_usual() -> None:
+    assert is_usual(Evidence("a.dxf", extent=40.0, furniture="FURN", drawn_high=300.0), Units.IN)

@@ -68,3 +68,21 @@ def test_angles_are_no_lengths(tmp_path: Path) -> None:
         base=(5, 5), line1=((0, 0), (9, 0)), line2=((0, 0), (0, 9)), text="250"
     ).render()
     assert gathered(document, tmp_path).dimensions == ()
+
+
+def test_furniture_and_how_high_all_is_that_is_drawn_are_gathered(tmp_path: Path) -> None:
+    document = ezdxf.new("R2010")
+    space = document.modelspace()
+    space.add_text("bed", dxfattribs={"layer": "MOEBEL-TEXT"})
+    space.add_line((0, 0), (0, 20), dxfattribs={"layer": "SHEET"})
+    space.add_line((5, -10), (5, 30), dxfattribs={"layer": "BOARD"})
+    assert gathered(document, tmp_path).furniture == ""
+    path = tmp_path / "b.dxf"
+    space.add_line((0, -30), (9, 50), dxfattribs={"layer": "A-FURN"})
+    document.saveas(path)
+    opened = open_document(path)
+    rows = (*ROWS, LayerRow("A-FURN", role="note"))
+    meaning = Meaning(LayerMap(rows, load_products()), linework=True)
+    found = evidence_of(path, opened, content(opened, wanted=meaning.wanted).items, meaning)
+    assert found.furniture == "A-FURN"
+    assert (found.high, found.drawn_high) == (40, 80)

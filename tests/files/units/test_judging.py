@@ -182,3 +182,17 @@ def test_the_likeliest_units_come_first(evidence: Evidence, likely: Units) -> No
     ranked = likely_units(evidence)
     assert ranked[0] is likely
     assert sorted(ranked) == sorted(Units)
+
+
+def test_furniture_in_a_room_of_half_a_mans_height_is_asked_about() -> None:
+    """The header of a plan of a house says inches, as the program that wrote it always does."""
+    room = Evidence("a.dxf", insunits=1, extent=72, furniture="Chairs | FURN", drawn_high=50)
+    with pytest.raises(UnitsError, match=r"says inches, but what it draws with furniture \(layer"):
+        judge_units(room)
+    assert likely_units(room)[0] is Units.FT
+
+
+def test_dimensions_are_believed_before_furniture() -> None:
+    shown = (dimension(64, "5'-4\""),)
+    toy = Evidence("a.dxf", insunits=1, extent=72, furniture="F", drawn_high=50, dimensions=shown)
+    assert judge_units(toy) == (Units.IN, ())
