@@ -17,7 +17,7 @@ class Bringing:
 
     def __init__(self, fittings: Fittings, commands: Commands) -> None:
         self._fittings, self._commands = fittings, commands
-        self._under_next: list[Path] = []
+        self._under_next: tuple[list[Path], list[Path]] = ([], [])  # the drawings, what is under
 
     def open(self, paths: Sequence[Path]) -> None:
         """Open all of it; what is not saved is asked about before another drawing takes its place."""
@@ -26,16 +26,16 @@ class Bringing:
         if others and not under and self._commands.revising.offer(others):
             return
         if others:
-            self._under_next = under
+            self._under_next = others, under
             opens = partial(self._fittings.filing.open_all, others)
             self._commands.files.ask_to_save(opens)
         else:
             self._fittings.underlaying.open(under)
 
     def lay_under(self) -> None:
-        """Put under the drawing that is open by now what was brought with it."""
-        under, self._under_next = self._under_next, []
-        if under:
+        """Put under the drawing that is open by now what was brought with it, and with no other."""
+        (others, under), self._under_next = self._under_next, ([], [])
+        if under and self._fittings.filing.source in others:
             self._fittings.underlaying.open(under)
 
 

@@ -761,6 +761,11 @@
   <name>AnswerCommands</name>
   <message>
    <location filename="../../enclosure_app/window/commands/answering.py" />
+   <source>Another project was opened meanwhile: read the answers again for it.</source>
+   <translation>Inzwischen wurde ein anderes Projekt geöffnet: die Antworten dafür noch einmal lesen.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/commands/answering.py" />
    <source>Nothing was answered in it that is not here already.</source>
    <translation>Darin wurde nichts geantwortet, was nicht schon hier ist.</translation>
   </message>

@@ -43,6 +43,18 @@ def test_several_drawings_that_are_dropped_are_sections_of_one_project(
     assert [Path(path).name for path in window.settings.recent] == ["parapet.dxf", "ridge.dxf"]
 
 
+def test_what_was_brought_with_a_file_that_cannot_be_read_is_not_put_under_another(
+    window: MainWindow, tmp_path: Path
+) -> None:
+    (tmp_path / "torn.dxf").write_text("no drawing", encoding="utf-8")
+    Image.new("RGB", (60, 40), "white").save(tmp_path / "plan.png")
+    assert dropped(window, tmp_path / "torn.dxf", tmp_path / "plan.png")
+    assert "torn.dxf" in window.messages.words.text()
+    window.filing.open(sample("ridge.dxf"))
+    assert window.document.project.sections
+    assert window.document.project.underlays == ()
+
+
 def test_a_layer_map_that_is_dropped_is_for_the_drawing_that_is_open(window: MainWindow) -> None:
     assert dropped(window, sample("ridge.dxf"))
     guessed = window.document.project.sections[0].pieces

@@ -21,6 +21,7 @@ class AnswerCommands(QObject):
         super().__init__(fittings.window)
         self._fittings = fittings
         self.shown: Answers | None = None
+        self._opening = fittings.document.opening
 
     def read_answers(self) -> None:
         """Ask for a PDF, and read what was answered in it."""
@@ -32,6 +33,7 @@ class AnswerCommands(QObject):
     def read_answers_from(self, path: Path) -> None:
         """Read what was answered in a PDF."""
         messages = self._fittings.messages
+        self._opening = self._fittings.document.opening
         messages.hide()
         self._fittings.working.begin(
             Job(
@@ -45,6 +47,8 @@ class AnswerCommands(QObject):
 
     def _show(self, read: tuple[Proposal, ...]) -> None:
         fittings = self._fittings
+        if not self._is_still_open():
+            return
         results = tuple(fittings.checking.results)
         found = [finding for result in results for finding in result.findings]
         proposals = answers_for(fittings.document.project, found, read)
@@ -70,6 +74,9 @@ class AnswerCommands(QObject):
     def _take(self, ticked: tuple[Proposal, ...]) -> None:
         """Put down what was ticked as one step, which can be undone as one."""
         document = self._fittings.document
+        if not self._is_still_open():
+            self._dialog().close()
+            return
         try:
             after = taken_over(document.project, ticked)
         except EnclosureError as error:
@@ -77,6 +84,14 @@ class AnswerCommands(QObject):
             return
         document.apply(self.tr("Take over answers"), after)
         self._dialog().close()
+
+    def _is_still_open(self) -> bool:
+        """Whether the project is open that the answers were read for; if not, say so."""
+        same = self._opening == self._fittings.document.opening
+        if not same:
+            told = self.tr("Another project was opened meanwhile: read the answers again for it.")
+            self._fittings.messages.say(told)
+        return same
 
     def _go(self, proposal: Proposal) -> None:
         """Go to the finding that an answer is about."""

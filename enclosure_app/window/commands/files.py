@@ -28,6 +28,7 @@ class FileCommands(QObject):
         self.leaving = False
         self.sheets: SheetForm | None = None
         self.again = False  # whether the window is to open anew once it is closed
+        fittings.filing.opened.connect(self._show_setup)
 
     def new_sheet(self) -> None:
         """Begin with an empty sheet."""
@@ -51,14 +52,19 @@ class FileCommands(QObject):
 
     def set_up_sheets(self) -> None:
         """Set up paper, scale and title block of the sheets, beside the drawing."""
-        project = self._fittings.document.project
         if self.sheets is None:
             self.sheets = SheetForm(self._fittings.window)
             self.sheets.changed.connect(self._keep_sheets)
             self.sheets.wanted.connect(lambda name: getattr(self, name)())
-        self.sheets.show_setup(self._setup(project), project.units)
+        self._show_setup()
         self.sheets.show()
         self.sheets.activateWindow()
+
+    def _show_setup(self) -> None:
+        """Show how the sheets of what is open are set up: what is typed next is about these."""
+        project = self._fittings.document.project
+        if self.sheets:
+            self.sheets.show_setup(self._setup(project), project.units)
 
     def _keep_sheets(self, setup: SheetSetup) -> None:
         self._fittings.settings.keep_sheets(self._fittings.document.project.id, setup)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.project.file import SUFFIX, load_project
+from enclosure_app.model.project import Project
 from enclosure_app.model.said import moment
 from enclosure_app.model.states import remembering
 from enclosure_app.progress import Progress
@@ -45,7 +46,6 @@ class MergeCommands(QObject):
         """Read another copy, and show what the two come to."""
         fittings = self._fittings
         ours, kept = fittings.document.project, fittings.document.kept
-        self._ours = ours
         fittings.messages.hide()
         self._path = path
 
@@ -59,13 +59,14 @@ class MergeCommands(QObject):
                 Lane.READING,
                 self.tr("Reading {}").format(path.name),
                 work,
-                partial(self._show, path),
+                partial(self._show, path, ours),
                 refused=lambda error: fittings.messages.say(str(error)),
             )
         )
 
-    def _show(self, path: Path, of: Joined) -> None:
+    def _show(self, path: Path, ours: Project, of: Joined) -> None:
         fittings = self._fittings
+        self._ours = ours
         if of.nothing_new:
             told = self.tr("{} holds nothing that is not here already.")
             fittings.messages.say(told.format(path.name))

@@ -128,12 +128,12 @@ class RevisionCommands(QObject):
 
     def _compare_with(self, file: str) -> None:
         """Let it take the place of another drawing of the project."""
-        if (dialog := self._dialog()) and (laid := dialog.laid):
+        if laid := self._dialog().laid:
             self._compare(lambda _: laid_over(laid.before, laid.revised, file))
 
     def _let_stay(self) -> None:
         """Let the sections stay that were not found again: they are of other drawings."""
-        if (dialog := self._dialog()) and (laid := dialog.laid):
+        if laid := self._dialog().laid:
             file = laid.place.file if laid.place else None
             stay = laid.kept | {*laid.missing}
             self._compare(lambda _: laid_over(laid.before, laid.revised, file, stay))

@@ -182,11 +182,13 @@ class Filing(QObject):
             return project
 
         def show(project: Project) -> None:
-            opens = partial(self._show, order, project)
-            # what was drawn while the files were read is not thrown away unasked
-            unchanged = self._document.project is before
+            def opens() -> None:
+                """Open it; what was drawn since it was wanted is not thrown away unasked."""
+                shows = partial(self._show, order, project)
+                shows() if self._document.project is before else self.guard(shows)
+
             if asked or not self.offer_read(order.paths, project, opens):
-                opens() if unchanged else self.guard(opens)
+                opens()
 
         self._working.begin(
             Job(

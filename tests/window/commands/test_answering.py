@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.said.decision import State
 from enclosure_app.model.standing.verdicts import verdicts_in
+from enclosure_app.resources import sample
 from enclosure_app.window.main_window import MainWindow
 from tests.files.pdf_reviewer import Reviewer
 
@@ -69,6 +70,21 @@ def test_an_answer_becomes_a_verdict_and_is_undone_as_one_step(
     assert shown.document.undo_stack.undoText() == "Take over answers"
     shown.document.undo_stack.undo()
     assert shown.document.project == before
+
+
+def test_answers_are_not_taken_over_into_a_project_that_was_opened_meanwhile(
+    shown: MainWindow, tmp_path: Path, qtbot: QtBot
+) -> None:
+    shown.commands.answering.read_answers_from(answered(shown, tmp_path))
+    answers = shown.commands.answering.shown
+    assert answers is not None
+    shown.filing.open(sample("ridge.dxf"), asked=True)
+    other = shown.document.project
+    assert other.source.endswith("ridge.dxf")
+    qtbot.mouseClick(answers.take, _LEFT)
+    assert shown.document.project is other
+    assert not answers.isVisible()
+    assert shown.messages.words.text().startswith("Another project was opened meanwhile")
 
 
 def test_a_pdf_is_not_read_twice(shown: MainWindow, tmp_path: Path, qtbot: QtBot) -> None:

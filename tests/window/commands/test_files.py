@@ -134,3 +134,17 @@ def test_a_sheet_that_was_written_can_be_opened_at_once(
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
     assert seen == [str(tmp_path / "a sheet.pdf")]
     assert not window.messages.isVisible()
+
+
+def test_the_form_of_the_sheets_is_about_what_is_open_now(opened: Opened, qtbot: QtBot) -> None:
+    window = opened()
+    window.do("set_up_sheets")
+    form = window.commands.files.sheets
+    assert form is not None
+    qtbot.keyClicks(form.revision, "B")
+    first = window.document.project.id
+    assert window.settings.sheets(first).revision == "B"
+    window.filing.open_sample("ridge.dxf", "layers-second-office.toml")
+    assert form.revision.text() == ""
+    qtbot.keyClicks(form.who, "Ida")
+    assert window.settings.sheets(window.document.project.id).revision == ""

@@ -113,6 +113,21 @@ def test_what_changed_meanwhile_is_compared_again(
     assert len(shown.document.project.decisions) == 4
 
 
+def test_a_click_while_it_is_compared_again_loses_nothing(
+    shown: MainWindow, jons: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shown.commands.merging.merge_from(jons)
+    dialog = shown.commands.merging.shown
+    assert dialog is not None
+    edited = said(shown, State.ACCEPTED, "Ida", 2)
+    shown.document.apply("said", edited)
+    with monkeypatch.context() as slow:
+        slow.setattr(shown.working, "begin", lambda _: None)  # it takes its time
+        qtbot.mouseClick(dialog.bar.take, LEFT)
+        qtbot.mouseClick(dialog.bar.take, LEFT)
+    assert shown.document.project is edited
+
+
 def test_a_copy_with_nothing_new_says_so(shown: MainWindow, tmp_path: Path) -> None:
     path = kept(tmp_path / "same.enclosure.json", shown.document.project)
     shown.commands.merging.merge_from(path)

@@ -121,6 +121,20 @@ def test_a_revision_under_any_name_is_known_by_what_is_drawn_and_asked_about(
     assert shown.document.project.decisions == ()
 
 
+def test_opening_it_by_itself_does_not_throw_away_what_was_drawn_since(
+    shown: MainWindow, tmp_path: Path, qtbot: QtBot
+) -> None:
+    shown.filing.open_all([Path(copy(sample("eave-flush-faulty.dxf"), tmp_path / "2604-17.dxf"))])
+    own = next(b for b in shown.messages.findChildren(QPushButton) if "by itself" in b.text())
+    project = shown.document.project
+    name = project.sections[0].pieces[0].name
+    drawn = edits.remove_pieces(project, 0, [name])
+    shown.document.apply("Delete", drawn)
+    qtbot.mouseClick(own, LEFT)
+    assert shown.document.project is drawn
+    assert shown.messages.words.text().startswith("What you changed since the last save")
+
+
 def test_a_drawing_that_shares_some_details_is_asked_about_as_doubtful(
     opened: Opened, qtbot: QtBot
 ) -> None:
