@@ -35,7 +35,7 @@ class _Run:
 
     def serves(self, project: Project, limits: Limits, opening: int) -> bool:
         """Whether what it finds will help to check a project: if no more than a few pieces moved."""
-        from enclosure_app.network.again import moved_between  # noqa: PLC0415  as below
+        from enclosure_app.network.again import moved_between  # noqa: PLC0415  after the window is seen
 
         if self.opening != opening or self.limits is not limits:
             return False
@@ -55,8 +55,8 @@ class Checking(QObject):
     """Keeps the results of a document up to date.
 
     `checked` says that there are new ones; `failed` says in a sentence why there are none;
-    `working` says whether a slow check is under way, `stopped` that a person stopped it. With `apart` off, what was just opened is
-    checked at once, however much it is.
+    `working` says whether a slow check is under way, `stopped` that a person stopped it. With
+    `apart` off, what was just opened is checked at once, however much it is.
     """
 
     checked = Signal()

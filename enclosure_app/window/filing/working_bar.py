@@ -1,7 +1,5 @@
 """A quiet bar that says in words what takes long and how far it is, and can end it."""
 
-from typing import cast
-
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
@@ -44,9 +42,8 @@ class WorkingBar(QWidget):
         self._escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self.window())
         self._escape.setContext(Qt.ShortcutContext.WindowShortcut)
         self._escape.activated.connect(working.stop)
-        self._escape.activatedAmbiguously.connect(
-            working.stop
-        )  # the walk has an Escape of its own
+        # the walk has an Escape of its own: what takes long goes first
+        self._escape.activatedAmbiguously.connect(working.stop)
         self.window().installEventFilter(self)
         self._soon, self._look = _timer(self, SOON), _timer(self, _LOOK)
         self._soon.setSingleShot(True)
@@ -62,11 +59,11 @@ class WorkingBar(QWidget):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Stop checking by Escape that nothing else wants: a tool in hand gives up first."""
-        pressed = event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent)
-        escape = pressed and cast("QKeyEvent", event).key() == Qt.Key.Key_Escape
-        if escape and self._checking and not self.isHidden():
-            self._stop()
-            return True
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            escape = event.key() == Qt.Key.Key_Escape
+            if escape and self._checking and not self.isHidden():
+                self._stop()
+                return True
         return super().eventFilter(watched, event)
 
     @property

@@ -22,7 +22,7 @@ class RowFilters(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.fates: dict[Fate, QPushButton] = {}
-        self.spoken = self._button(self.tr("Only what something was said of"), on=False)
+        self.spoken = self._button(self.tr("Only what something was said of"))
         self._row = FlowLayout()
         self._row.setContentsMargins(0, 0, 0, 0)
         self.setLayout(self._row)
@@ -36,12 +36,13 @@ class RowFilters(QWidget):
         self._row.removeWidget(self.spoken)
         counts = Counter(row.match.fate for row in rows)
         self.fates = {
-            fate: self._button(fate_count(fate, counts[fate]), on=bool(counts[fate]))
+            fate: self._button(fate_count(fate, counts[fate]), count=counts[fate])
             for fate in ORDER
         }
         for button in (*self.fates.values(), self.spoken):
             self._row.addWidget(button)
             button.show()
+        self.spoken.setChecked(False)  # hidden it could not be let go of
         self.spoken.setVisible(any(row.said for row in rows))
 
     def lets_in(self, row: Row) -> bool:
@@ -50,11 +51,12 @@ class RowFilters(QWidget):
             bool(row.said) or not self.spoken.isChecked()
         )
 
-    def _button(self, words: str, *, on: bool) -> QPushButton:
+    def _button(self, words: str, *, count: int | None = None) -> QPushButton:
+        """Return a button; one that says how many there are lets them in, if there are any."""
         button = QPushButton(words, self)
         button.setCheckable(True)
-        button.setChecked(on)
-        button.setEnabled(on or words == self.tr("Only what something was said of"))
+        button.setChecked(bool(count))
+        button.setEnabled(count != 0)
         button.toggled.connect(lambda _: self.changed.emit())
         return button
 

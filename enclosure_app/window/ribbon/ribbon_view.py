@@ -99,9 +99,8 @@ class RibbonView(QWidget):
         """Show the layers of a section, or the one that is shown alone."""
         self._result, self._look = result, look
         self._begin()
-        self.setMinimumHeight(
-            self.sizeHint().height()
-        )  # and all that the strip has, if it is more
+        # and all that the strip has, if it is more
+        self.setMinimumHeight(self.sizeHint().height())
         self.update()
 
     def show_place(self, at: Point, control: Control | None) -> None:

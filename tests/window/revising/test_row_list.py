@@ -33,6 +33,18 @@ def test_only_what_something_was_said_of(shown: tuple[RowFilters, RowList], qtbo
     assert listed.item(0).text().startswith("Not sure, please look · Wall · To be mended · Ida\n")
 
 
+def test_what_is_left_out_for_lack_of_words_comes_back_with_other_rows(
+    shown: tuple[RowFilters, RowList], qtbot: QtBot
+) -> None:
+    filters, listed = shown
+    qtbot.keyClick(filters.spoken, Qt.Key.Key_Space)
+    wordless = tuple(row for row in ROWS if not row.said)
+    filters.show_rows(wordless)
+    listed.fill(wordless, filters, {})
+    assert not filters.spoken.isVisible()
+    assert listed.count() == len(wordless) > 0
+
+
 def test_each_fate_is_left_out_by_its_button(
     shown: tuple[RowFilters, RowList], qtbot: QtBot
 ) -> None:
