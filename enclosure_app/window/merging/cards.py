@@ -1,6 +1,6 @@
 """What two copies differ in, each on a card: both sides beside each other, to be chosen in place."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import Signal
@@ -25,12 +25,16 @@ V = TypeVar("V")
 
 
 class Card(QFrame, Generic[V]):
-    """A question with its answers beside each other. `changed`: one of them was chosen."""
+    """A question with its answers beside each other. `changed`: one of them was chosen.
+
+    Two cards ask the same where their `asked` are equal.
+    """
 
     changed = Signal()
 
-    def __init__(self, title: str, parent: QWidget | None = None) -> None:
+    def __init__(self, title: str, asked: object, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.asked = asked
         self.setObjectName("card")
         self.title = QLabel(title, self)
         self.title.setObjectName("panel-title")
@@ -52,6 +56,12 @@ class Card(QFrame, Generic[V]):
         which = self._group.checkedId()
         return None if which < 0 else self._values[which]
 
+    def remember(self, earlier: "Iterable[Card[V]]") -> None:
+        """Choose what was chosen on an earlier card, if one asked the same."""
+        for each in earlier:
+            if each.asked == self.asked and each.value in self._values:
+                self.choices[self._values.index(each.value)].button.setChecked(True)
+
     def offer(self, text: str, told: str, value: V, *, stretch: int = 1) -> Choice:
         """Add one answer."""
         choice = Choice(text, told, self)
@@ -68,7 +78,8 @@ class DifferenceCard(Card[Side]):
     def __init__(
         self, difference: Difference, of: Joined, look: Look, parent: QWidget | None = None
     ) -> None:
-        super().__init__(title_of(difference), parent)
+        versions = difference.ours, difference.theirs
+        super().__init__(title_of(difference), (difference.key, versions), parent)
         self.difference = difference
         self.pictures: list[PlaceView] = []
         held = difference.ours is not None and difference.theirs is not None
@@ -108,7 +119,7 @@ class ContestCard(Card[Decision | None]):
     ) -> None:
         section, key = place
         about = next((each.about for each in sides if each.about), key)
-        super().__init__(f"{section} · {about}", parent)
+        super().__init__(f"{section} · {about}", (place, tuple(sides)), parent)
         self.place = place
         self.picture: PlaceView | None = None
         for each in sides:

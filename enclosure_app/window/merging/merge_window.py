@@ -31,14 +31,22 @@ class MergeWindow(CardWindow):
         self.bar.taken.connect(lambda: self.taken.emit(self.chosen, self.settled, self.bar.name))
 
     def show_joined(self, of: Joined, name: str, look: Look, who: str) -> None:
-        """Show what two copies come to; `name` is the other one's."""
+        """Show what two copies come to; `name` is the other one's.
+
+        Where the same copy was shown before, what was chosen then and is asked again stays chosen.
+        """
+        again = self.joined is not None and self.joined.theirs == of.theirs
+        before = (self.differences, self.contests) if again else ([], [])
         self.joined = of
         self.differences = [DifferenceCard(d, of, look, self) for d in of.merged.differences]
         self.contests = [
             ContestCard(place, sides, self) for place, sides in of.merged.contested.items()
         ]
+        for difference in self.differences:
+            difference.remember(before[0])
         for contest in self.contests:
             contest.show_place(of, look)
+            contest.remember(before[1])
         cards: list[DifferenceCard | ContestCard] = [*self.differences, *self.contests]
         for card in cards:
             card.changed.connect(self.look_over)

@@ -5,12 +5,16 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.model.said.decision import State
 from enclosure_app.planning.merging import Part, Side
 from enclosure_app.window.canvas.ink.look import Look
+from enclosure_app.window.merging.joining import joined
 from enclosure_app.window.merging.merge_window import MergeWindow
-from tests.window.merging.copies_joined import PLACE, contested, drawn
+from tests.planning.revision.walls import line, project, wall
+from tests.window.merging.copies_joined import BEAD, PLACE, TAPE, contested, drawn, said
 
 LEFT = Qt.MouseButton.LeftButton
+COPIES = ((TAPE, State.MENDED, "Ida"), (BEAD, State.NO_FAULT, "Jon"))
 
 
 @pytest.fixture
@@ -59,3 +63,38 @@ def test_another_copy_takes_the_place_of_this_one(shown: MergeWindow) -> None:
     shown.show_joined(contested(), "kim.json", Look(), "")
     assert shown.differences == []
     assert len(shown.contests) == 1
+
+
+def test_what_was_chosen_is_remembered_when_the_copies_are_compared_again(
+    shown: MergeWindow, qtbot: QtBot
+) -> None:
+    ours, theirs = (said(project(wall(each)), state, who) for each, state, who in COPIES)
+    shown.show_joined(joined(ours, theirs), "jon.json", Look(), "Ida")
+    for card in (shown.differences[0], shown.contests[0]):
+        qtbot.keyClick(card.choices[1].button, Qt.Key.Key_Space)
+    chosen, settled = shown.chosen, shown.settled
+    assert chosen == {(Part.SECTION, "Wall"): Side.THEIRS}
+    assert [*settled] == [PLACE]
+    more = said(ours, State.ACCEPTED, "Ida", "another")
+    shown.show_joined(joined(more, project(wall(BEAD))), "kim.json", Look(), "Ida")
+    assert shown.chosen == {}  # it is another copy
+    shown.show_joined(joined(ours, theirs), "jon.json", Look(), "Ida")
+    for card in (shown.differences[0], shown.contests[0]):
+        qtbot.keyClick(card.choices[1].button, Qt.Key.Key_Space)
+    shown.show_joined(joined(more, theirs), "jon.json", Look(), "Ida")
+    assert (shown.chosen, shown.settled) == (chosen, settled)
+    assert shown.bar.take.isEnabled()
+
+
+def test_what_is_asked_otherwise_than_before_is_chosen_anew(
+    shown: MergeWindow, qtbot: QtBot
+) -> None:
+    ours, theirs = (said(project(wall(each)), state, who) for each, state, who in COPIES)
+    shown.show_joined(joined(ours, theirs), "jon.json", Look(), "Ida")
+    for card in (shown.differences[0], shown.contests[0]):
+        qtbot.keyClick(card.choices[1].button, Qt.Key.Key_Space)
+    longer = line("drawn-1", (-1.0, 700.0), (-1.0, 850.0), product="seam-tape")
+    other = said(said(project(wall(longer)), State.MENDED, "Ida"), State.ACCEPTED, "Ida")
+    shown.show_joined(joined(other, theirs), "jon.json", Look(), "Ida")
+    assert (shown.chosen, shown.settled) == ({}, {})
+    assert not shown.bar.take.isEnabled()
