@@ -33,7 +33,8 @@ class MergeWindow(CardWindow):
     def show_joined(self, of: Joined, name: str, look: Look, who: str) -> None:
         """Show what two copies come to; `name` is the other one's.
 
-        Where the same copy was shown before, what was chosen then and is asked again stays chosen.
+        Where the same copy was shown before, what was chosen then and is asked again stays chosen,
+        and the name that was typed stays.
         """
         again = self.joined is not None and self.joined.theirs == of.theirs
         before = (self.differences, self.contests) if again else ([], [])
@@ -53,7 +54,7 @@ class MergeWindow(CardWindow):
         united = say("{} adds without a question: {}.").format(name, counts_words(of.counts))
         self.told.setText(f"{united} {self._asked()}")
         news = [_told(text, self) for text in new_words(of.ours, of.merged.project)]
-        self.show_cards([*cards, *news], who)
+        self.show_cards([*cards, *news], (again and self.bar.name) or who)
 
     @property
     def chosen(self) -> dict[tuple[Part, str], Side]:

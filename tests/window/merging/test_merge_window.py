@@ -75,13 +75,17 @@ def test_what_was_chosen_is_remembered_when_the_copies_are_compared_again(
     chosen, settled = shown.chosen, shown.settled
     assert chosen == {(Part.SECTION, "Wall"): Side.THEIRS}
     assert [*settled] == [PLACE]
+    qtbot.keyClicks(shown.bar.who, " L.")
     more = said(ours, State.ACCEPTED, "Ida", "another")
     shown.show_joined(joined(more, project(wall(BEAD))), "kim.json", Look(), "Ida")
     assert shown.chosen == {}  # it is another copy
+    assert shown.bar.name == "Ida"
     shown.show_joined(joined(ours, theirs), "jon.json", Look(), "Ida")
     for card in (shown.differences[0], shown.contests[0]):
         qtbot.keyClick(card.choices[1].button, Qt.Key.Key_Space)
+    qtbot.keyClicks(shown.bar.who, " L.")
     shown.show_joined(joined(more, theirs), "jon.json", Look(), "Ida")
+    assert shown.bar.name == "Ida L."
     assert (shown.chosen, shown.settled) == (chosen, settled)
     assert shown.bar.take.isEnabled()
 
