@@ -35,7 +35,7 @@ class WorkingBar(QWidget):
         self.cancel = QPushButton(self.tr("Cancel"), self)
         self.cancel.clicked.connect(self._stop)
         line = QHBoxLayout(self)
-        line.setContentsMargins(14, 5, 10, 5)
+        line.setContentsMargins(14, 1, 10, 1)  # what it is laid over gives it more room
         line.addWidget(self.words, 3)
         line.addWidget(self.share, 2)
         line.addWidget(self.cancel)

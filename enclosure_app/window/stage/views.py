@@ -21,6 +21,7 @@ from enclosure_app.window.findings.findings_panel import FindingsPanel
 from enclosure_app.window.lines.lines_panel import LinesPanel
 from enclosure_app.window.parts.sizes_form import SizesForm
 from enclosure_app.window.ribbon.ribbon_view import RibbonStrip
+from enclosure_app.window.stage.laid_over import LaidOver
 from enclosure_app.window.stage.one_page import OnePage
 from enclosure_app.window.surround.bars import MessageBar, StepBar
 from enclosure_app.window.surround.docks import made_dock
@@ -61,8 +62,10 @@ class Views:
         self.pages.addWidget(_column(window, *work))
         self.walk = WalkPage(window)
         self.pages.addWidget(self.walk)
-        above = (self.messages, self.working, self.which_page)
-        window.setCentralWidget(_column(window, *above, self.pages))
+        whole = _column(window, self.messages, self.which_page, self.pages)
+        window.setCentralWidget(whole)
+        self.working.setParent(whole)
+        LaidOver(self.working, (self.steps, self.walk.head.overview, self.start), self.pages)
         self.docks = self._made_docks(window)
         self._lay_out_status(window)
 

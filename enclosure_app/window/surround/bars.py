@@ -25,6 +25,9 @@ class StepBar(QWidget):
         self.words.setWordWrap(True)
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.button = QPushButton(self)
+        kept = self.button.sizePolicy()
+        kept.setRetainSizeWhenHidden(True)  # the drawing below does not jump where there is none
+        self.button.setSizePolicy(kept)
         self._action = ""
         self.button.clicked.connect(lambda: self.taken.emit(self._action))
         line = QHBoxLayout(self)
