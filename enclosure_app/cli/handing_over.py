@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Unpack
 
 import click
 
-from enclosure_app.cli.judging import checker, keep_inputs
+from enclosure_app.cli.judging import checker, keep_inputs, must_end
 from enclosure_app.cli.options import FILE, Asked, reading_options
 from enclosure_app.cli.projects import judged
 from enclosure_app.cli.statuses import status
@@ -21,8 +21,6 @@ from enclosure_app.reports.terminal import say, with_progress
 if TYPE_CHECKING:
     from enclosure_app.model.report import DrawingResult
     from enclosure_app.reports.handed_over import HandedOver
-
-_TABLES = (".csv", ".xlsx")
 
 
 class MarkAsked(Asked):
@@ -113,11 +111,12 @@ def _written(marking: _Marking, path: Path, link: str) -> tuple[str, ...]:
 
 
 def _outputs(output: Path, sources: Sequence[Path]) -> tuple[Path, ...]:
-    """Return where each marked drawing goes: into a folder where there are several."""
+    """Return where each marked drawing goes: into a folder where there are several, or one is named."""
     from enclosure_app.files.atomic import made_folder
     from enclosure_app.reports.dxf.source import marked_names
 
-    if len(sources) == 1 and not output.is_dir():
+    if len(sources) == 1 and output.suffix and not output.is_dir():
+        must_end(output, ".dxf")
         return (output,)
     if output.suffix.casefold() == ".dxf":
         raise EnclosureError(
@@ -148,21 +147,19 @@ def table(files: tuple[Path, ...], output: Path, **asked: Unpack[TableAsked]) ->
     from enclosure_app.reports.tables.csv_file import write_csv
     from enclosure_app.reports.tables.xlsx_file import write_xlsx
 
-    ending = output.suffix.casefold()
-    if ending not in _TABLES:
-        raise EnclosureError(f"{output}: name a file that ends in .csv or .xlsx.")
-    handed = _handed(files, output, asked)
+    handed = _handed(files, output, asked, ".csv", ".xlsx")
     with own_faults_in_words(str(output)):
         made = tables_of(handed, datetime.now(UTC))
-        chosen = made.site if asked["site"] else made.findings
-        if ending == ".xlsx":
-            write_xlsx(output, (made.findings, made.site), made.about)
+        if output.suffix.casefold() == ".xlsx":
+            written = [made.findings, made.site]
+            write_xlsx(output, written, made.about)
         else:
-            write_csv(output, chosen)
+            written = [made.site if asked["site"] else made.findings]
+            write_csv(output, written[0])
         if asked["photographs"]:
             write_photographs(asked["photographs"], made.photographs)
-    found, seen = len(made.findings.rows), len(made.site.rows)
-    say(f"{output} is written: {found} rows of findings, {seen} of the site list.", sys.stdout)
+    told = ", ".join(f"{each.name.lower()}: {len(each.rows)}" for each in written)
+    say(f"{output} is written ({told}).", sys.stdout)
     return status(each.result for each in handed)
 
 
@@ -177,7 +174,7 @@ def exchange(files: tuple[Path, ...], output: Path, **asked: Unpack[Asked]) -> i
     from enclosure_app.reports.handed_over import bcf_of
     from enclosure_app.reports.text_report import summary
 
-    handed = _handed(files, output, asked)
+    handed = _handed(files, output, asked, ".bcf", ".bcfzip")
     results = tuple(each.result for each in handed)
     with own_faults_in_words(str(output)):
         write_bcf(output, *bcf_of(handed, datetime.now(UTC)))
@@ -185,9 +182,13 @@ def exchange(files: tuple[Path, ...], output: Path, **asked: Unpack[Asked]) -> i
     return status(results)
 
 
-def _handed(files: Sequence[Path], output: Path, asked: Asked) -> list["HandedOver"]:
+def _handed(
+    files: Sequence[Path], output: Path, asked: Asked, *endings: str
+) -> list["HandedOver"]:
     """Return what is handed over of each file, read and checked as asked for."""
     keep_inputs(output, (*files, asked["layers"]))
+    if endings:
+        must_end(output, *endings)
     made = []
     for file in with_progress(files, "Checking"):
         with own_faults_in_words(str(file)):

@@ -108,3 +108,16 @@ def keep_inputs(output: Path | None, inputs: Iterable[Path | None]) -> None:
         raise EnclosureError(
             f"{output} is a file to be read; name another one to write to, so that it is kept."
         )
+
+
+def must_end(output: Path, *endings: str) -> None:
+    """Refuse to write to a folder, or to a file whose ending says that it holds something else.
+
+    Raises:
+        EnclosureError: `output` has none of the endings, which are written as in ``.pdf``.
+    """
+    wanted = f"name a file that ends in {' or '.join(endings)}."
+    if output.is_dir():
+        raise EnclosureError(f"{output} is a folder: {wanted}")
+    if output.suffix.casefold() not in endings:
+        raise EnclosureError(f"{output}: {wanted}")

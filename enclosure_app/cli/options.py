@@ -1,7 +1,7 @@
 """What several commands let a person type: how drawings are read, and what goes onto a sheet."""
 
 from collections.abc import Callable
-from datetime import datetime
+from datetime import date
 from math import isfinite
 from pathlib import Path
 from typing import TypedDict, TypeVar
@@ -36,8 +36,16 @@ class SheetAsked(Asked):
     project: str
     revision: str
     who: str
-    day: datetime | None
+    day: date | None
     cover: bool | None
+
+
+def day(_context: click.Context, _option: click.Parameter, typed: str | None) -> date | None:
+    """Read a day typed as YYYY-MM-DD."""
+    try:
+        return date.fromisoformat(typed) if typed else None
+    except ValueError as error:
+        raise click.BadParameter(f"{typed} is no day; type it as in 2026-03-24.") from error
 
 
 def _points(

@@ -10,6 +10,8 @@ from enclosure_app.cli.judging import keep_inputs
 from enclosure_app.cli.options import FILE
 from enclosure_app.cli.projects import judged
 from enclosure_app.cli.statuses import NOTHING_WRONG, status
+from enclosure_app.errors import EnclosureError
+from enclosure_app.files.project.named import is_project
 from enclosure_app.reports.complaints import own_faults_in_words
 from enclosure_app.reports.terminal import say, text_width
 
@@ -65,6 +67,10 @@ def _held(read: tuple["Proposal", ...], against: Path | None) -> tuple[_Told, in
         return (read, None), NOTHING_WRONG
     from enclosure_app.files.replies.answers import held_against
 
+    if not is_project(against):
+        raise EnclosureError(
+            f"{against} is no project: name the file that was saved, NAME.enclosure.json."
+        )
     with own_faults_in_words(str(against)):
         now = judged(against)
     found = [finding for section in now.result.sections for finding in section.findings]

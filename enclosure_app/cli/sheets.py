@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, Unpack
 
 import click
 
-from enclosure_app.cli.judging import checker, keep_inputs
-from enclosure_app.cli.options import FILE, SheetAsked, reading_options
+from enclosure_app.cli.judging import checker, keep_inputs, must_end
+from enclosure_app.cli.options import FILE, SheetAsked, day, reading_options
 from enclosure_app.cli.projects import judged
 from enclosure_app.cli.statuses import status
 from enclosure_app.errors import EnclosureError
@@ -37,7 +37,7 @@ _Order = tuple[tuple["DrawingResult", ...], "SheetJob"]
 @click.option("--revision", default="", help="Revision, for the title block.")
 @click.option("--who", default="", help="Who issues the sheet, for the title block.")
 @click.option(
-    "--date", "day", type=click.DateTime(["%Y-%m-%d"]), help="Date of issue; else today."
+    "--date", "day", callback=day, metavar="YYYY-MM-DD", help="Date of issue; else today."
 )
 @click.option(
     "--cover/--no-cover",
@@ -55,6 +55,7 @@ def sheet(files: tuple[Path, ...], output: Path, **asked: Unpack[SheetAsked]) ->
     from enclosure_app.reports.text_report import summary
 
     keep_inputs(output, (*files, asked["layers"]))
+    must_end(output, ".pdf")
     projects = [file for file in files if is_project(file)]
     if projects and len(files) > 1:
         raise EnclosureError(f"{projects[0]}: a project is issued alone; name no other file.")
@@ -108,4 +109,4 @@ def _of_project(file: Path, asked: SheetAsked) -> _Order:
 
 
 def _date(asked: SheetAsked) -> str:
-    return f"{asked['day'] or datetime.now().astimezone():%Y-%m-%d}"
+    return f"{asked['day'] or datetime.now().astimezone().date()}"

@@ -4,8 +4,14 @@ import json
 from pathlib import Path
 
 import pytest
+from jsonschema import Draft202012Validator
 
-from enclosure_app.cli import FAULTS, UNUSABLE, main
+from enclosure_app.cli import FAULTS, NOTHING_WRONG, UNUSABLE, main
+from enclosure_app.files.project.file import save_project
+from enclosure_app.files.projects import new_project
+from enclosure_app.model.drawing import Units
+from enclosure_app.resources import resource, sample
+from enclosure_app.window.apart.orders import Order, read_order
 from tests.cli.stand_ins import Road
 
 
@@ -49,3 +55,27 @@ def test_a_fault_of_the_program_is_owned_up_to_and_stops_no_other_file(
     said = capsys.readouterr()
     assert said.err.startswith("bug.dxf: the program itself failed (KeyError: '2F')")
     assert "doubt.dxf\n" in said.out
+
+
+def test_a_project_is_checked_as_it_was_drawn_and_set_up(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    drawings = (sample("wall-base-faulty.dxf"), sample("window.dxf"))
+    path = tmp_path / "House, south.enclosure.json"
+    save_project(read_order(Order(drawings, layers=sample("layers.toml"))), path)
+    assert main(["check", str(path), "--json", "-"]) == FAULTS
+    report = json.loads(capsys.readouterr().out)
+    schema = json.loads(resource("report.schema.json").read_text(encoding="utf-8"))
+    Draft202012Validator(schema).validate(report)
+    names = [Path(drawing["file"]).name for drawing in report["drawings"]]
+    assert names == ["wall-base-faulty.dxf", "window.dxf"]
+    assert [f["key"].partition(":")[0] for f in report["findings"]] == ["stops-short", "short-lap"]
+
+
+def test_a_project_that_was_sketched_is_told_by_its_own_name(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "sketch.enclosure.json"
+    save_project(new_project(Units.MM, "Sketch"), path)
+    assert main(["check", str(path)]) == NOTHING_WRONG
+    assert capsys.readouterr().out.startswith(str(path))

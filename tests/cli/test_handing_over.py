@@ -143,6 +143,11 @@ def test_drawings_of_a_project_that_have_moved_are_known_by_their_names(
     assert len(list(Path("out").iterdir())) == 2
 
 
+def test_one_drawing_goes_into_a_folder_that_is_named(here: Path) -> None:
+    main(["mark", WALL, "-o", "for site", *LAYERS])
+    assert [path.name for path in (here / "for site").iterdir()] == ["wall-base-faulty-marked.dxf"]
+
+
 def test_several_drawings_are_marked_in_one_go(here: Path) -> None:
     assert main(["mark", WALL, SOUND, "-o", "out", *LAYERS]) == FAULTS
     assert flags(Path("out/wall-base-faulty-marked.dxf")) == ["1", "2"]
@@ -175,11 +180,14 @@ def test_findings_of_several_drawings_are_one_table(here: Path) -> None:
     assert KEY in {row["Key"] for row in found}
 
 
-def test_the_site_list_is_a_table_of_its_own(here: Path) -> None:
+def test_the_site_list_is_a_table_of_its_own(
+    here: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
     assert main(["table", SOUND, "-o", "site.csv", "--site", *LAYERS]) == NOTHING_WRONG
     listed = rows(here / "site.csv")
     assert len(listed) > 10
     assert {row["Seen"] for row in listed} == {"not looked at"}
+    assert capsys.readouterr().out == f"site.csv is written (site list: {len(listed)}).\n"
 
 
 def test_a_project_gives_a_workbook_with_verdicts_and_its_photographs(project: Path) -> None:
@@ -235,6 +243,18 @@ def test_findings_of_a_set_say_which_drawing_they_are_of(house: Path) -> None:
         (["table", WALL, "-o", "out.ods"], "out.ods: name a file that ends in .csv or .xlsx."),
         (["table", "none.dxf", "-o", "out.csv"], "There is no file “none.dxf”"),
         (["exchange", "none.json", "-o", "out.bcf"], "none.json"),
+        (
+            ["exchange", WALL, "-o", "out.zip"],
+            "out.zip: name a file that ends in .bcf or .bcfzip.",
+        ),
+        (
+            ["exchange", WALL, "-o", "."],
+            ". is a folder: name a file that ends in .bcf or .bcfzip.",
+        ),
+        (["mark", WALL, "-o", "out.txt"], "out.txt: name a file that ends in .dxf."),
+        (["sheet", WALL, "-o", "."], ". is a folder: name a file that ends in .pdf."),
+        (["sheet", WALL, "-o", "out.pdf", "--date", "24.3.2026"], "24.3.2026 is no day; type it"),
+        (["sheet", WALL, "-o", "out"], "out: name a file that ends in .pdf."),
         (["mark", WALL, "-o", "nowhere/out.dxf"], "cannot be written"),
         (["table", WALL, "-o", "out.csv", "--photographs", WALL], "cannot be made"),
     ],

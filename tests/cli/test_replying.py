@@ -124,3 +124,11 @@ def test_a_project_that_cannot_be_used_is_refused_in_one_sentence(
     error = capsys.readouterr().err
     assert "none.json" in error
     assert error.count("\n") == 1
+
+
+@pytest.mark.parametrize("name", [".", "wall.dxf"])
+def test_what_is_no_project_is_not_taken_for_one(
+    back: Path, name: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["replies", str(back), "--against", name]) == UNUSABLE
+    assert capsys.readouterr().err.startswith(f"{name} is no project: name the file")

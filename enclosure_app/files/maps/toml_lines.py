@@ -79,7 +79,7 @@ def locate(text: str) -> TomlLines:
 
 
 def _text(path: Path) -> str:
-    no_file = say("{file}: this is not a file; name a file in TOML.", file=path.name)
+    no_file = say("{file}: this is not a file; name a file in TOML.", file=path.name or path)
     try:
         return content_of(path, no_file).decode("utf-8-sig")
     except UnicodeDecodeError as error:

@@ -50,7 +50,7 @@ def load_project(path: Path) -> Project:
             format.
         ListedError: several places of it are wrong; one sentence for each.
     """
-    no_file = say("{file}: this is not a file; name a project file.", file=path.name)
+    no_file = say("{file}: this is not a file; name a project file.", file=path.name or path)
     return project_of(content_of(path, no_file), path.name)
 
 
