@@ -650,6 +650,11 @@
   </message>
   <message>
    <location filename="../../enclosure_app/window/menus/action_table.py" />
+   <source>The section in its frame with what is round it; once more: all that is drawn</source>
+   <translation>Der Schnitt in seinem Rahmen mit dem, was ringsum ist; noch einmal: alles Gezeichnete</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/window/menus/action_table.py" />
    <source>Trace</source>
    <translation>Nachziehen</translation>
   </message>

@@ -34,6 +34,8 @@ from enclosure_app.window.canvas.underlay.layer import (
 from enclosure_app.window.canvas.workplace import Workplace
 
 _REACH = 10.0  # dots within which something is caught
+_SURROUND = 0.1  # of a frame's longer side, that is seen round it
+_CLOSER = 1.25  # times: so much nearer than all a frame has to be, to be worth a look of its own
 
 
 class Canvas(PictureView):
@@ -89,6 +91,17 @@ class Canvas(PictureView):
         box = self.content()
         if box:
             self.look_from(self.camera.fitted(box))
+
+    def fit_in_turn(self) -> None:
+        """Show the frame with what is round it; where that is seen, or is nearly all, show all."""
+        section, box = self.place.section, self.content()
+        if section is None or box is None:
+            return
+        whole = self.camera.fitted(box)
+        around = box_around(section.frame) if section.frame else box
+        near = self.camera.fitted(around.inset(-_SURROUND * max(around.width, around.height)))
+        closer = near.zoom > _CLOSER * whole.zoom
+        self.look_from(near if closer and self.camera != near else whole)
 
     def content(self) -> Box | None:
         """Return the box around all that the section holds."""

@@ -18,8 +18,8 @@ class LookCommands(QObject):
         fittings.window.installEventFilter(self)
 
     def fit(self) -> None:
-        """Show all."""
-        self._fittings.canvas.fit()
+        """Show the section in its frame; once more: all that is drawn."""
+        self._fittings.canvas.fit_in_turn()
 
     def closer(self) -> None:
         """Look closer."""

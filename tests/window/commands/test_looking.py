@@ -6,6 +6,8 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.drawing.placement import box_around
+from enclosure_app.model.edits import set_frame
 from enclosure_app.window.main_window import MainWindow
 
 Opened = Callable[..., MainWindow]
@@ -27,6 +29,28 @@ def test_all_is_shown_again(opened: Opened) -> None:
     window.canvas.go_to((0.0, 0.0), 50.0)
     window.do("fit")
     assert window.canvas.camera == whole
+
+
+def test_a_small_frame_is_shown_with_its_surround_and_then_all_that_is_drawn(
+    opened: Opened,
+) -> None:
+    window = opened()
+    canvas, project = window.canvas, window.document.project
+    x, y = box_around(project.sections[0].frame).centre
+    small = tuple((x + dx, y + dy) for dx, dy in ((0, 0), (300, 0), (300, 200), (0, 200)))
+    window.document.apply("Frame", set_frame(project, 0, small))
+    window.do("fit")
+    assert canvas.camera.centre == pytest.approx((x + 150, y + 100))
+    seen = canvas.camera.window
+    assert seen.left < x - 29
+    assert seen.right > x + 329
+    window.do("fit")
+    content = canvas.content()
+    assert content is not None
+    assert content.width > 1000.0
+    assert canvas.camera == canvas.camera.fitted(content)
+    window.do("fit")
+    assert canvas.camera.centre == pytest.approx((x + 150, y + 100))
 
 
 def test_dark_and_light_dress_the_window_and_the_paper(opened: Opened) -> None:
