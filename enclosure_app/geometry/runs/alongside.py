@@ -131,10 +131,10 @@ def when_between(
     """Return the interval of t on which ``least <= at + rate * t <= most``."""
     flat = np.abs(rate) < 1e-12
     safe = np.where(flat, 1.0, rate)
-    ends = np.sort([(least - at) / safe, (most - at) / safe], axis=0)
+    one, other = (least - at) / safe, (most - at) / safe
     always = flat & (least <= at) & (at <= most)
-    low = np.where(flat, np.where(always, -np.inf, np.inf), ends[0])
-    return low, np.where(flat, np.inf, ends[1])
+    low = np.where(flat, np.where(always, -np.inf, np.inf), np.minimum(one, other))
+    return low, np.where(flat, np.inf, np.maximum(one, other))
 
 
 def _directions(rims: Rims) -> tuple[Floats, Floats]:

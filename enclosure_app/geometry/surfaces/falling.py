@@ -77,7 +77,11 @@ class Surfaces:
         """Return the edges of other owners that run beside `edges` within `reach`."""
         faces = self.faces
         band = reach + 2 * float(faces.half.max(initial=0.0))
-        near = self.index.within(segments(faces.a[edges], faces.b[edges]), band)
+        ends = faces.a[edges], faces.b[edges]
+        low, high = np.minimum(*ends) - band, np.maximum(*ends) + band
+        near = self.index.query(
+            shapely.box(*low.T, *high.T)
+        )  # the overlap tells how near they are
         e, f = edges[near[0]], near[1]
         lean = np.abs(np.sum(faces.along[f] * faces.normal[e], axis=1))
         keep = (faces.owner[e] != faces.owner[f]) & (lean < PARALLEL)

@@ -14,8 +14,8 @@ from enclosure_app.geometry.runs.alongside import when_between
 from enclosure_app.geometry.surfaces.faces import Bools, Floats, Ints
 from enclosure_app.geometry.surfaces.falling import Surfaces
 
-_FIRST_LOOK = 100.0  # mm up; then four times as far each time, for what still sees some sky
-_WIDER = 4.0
+_FIRST_LOOK = 50.0  # mm up; then twice as far each time, for what still sees some sky
+_FURTHER = 2.0
 _LEAST = 1e-6  # radians: what is narrower is where two edges meet
 _APART = 20.0  # more than any two angles differ by
 
@@ -82,7 +82,7 @@ def sees_sky(surfaces: Sequence[Surfaces], lookout: Lookout) -> Bools:
         slots = slots.take(~done[slots.of])
         known = [_still_asked(_joined(known), slots)]
         left, free = left[slots.of], slots.numbered(np.arange(len(slots.of)))
-        bottom, top = top, top * _WIDER
+        bottom, top = top, top * _FURTHER
     return sees
 
 
@@ -119,9 +119,9 @@ def _hidden(surfaces: Surfaces, lookout: Lookout, window: tuple[float, float]) -
     left = x + np.minimum(ways[0] * (foot - y), ways[0] * (head - y))
     right = x + np.maximum(ways[1] * (foot - y), ways[1] * (head - y))
     of, edge = surfaces.index.query(shapely.box(left, foot, right, np.maximum(head, foot)))
-    start, end, kept = _clipped(surfaces.faces.a[edge], surfaces.faces.b[edge], lookout, of)
+    ends, kept = _clipped(surfaces.faces.a[edge], surfaces.faces.b[edge], lookout, of)
     of = of[kept]
-    away = np.stack([start, end]) - lookout.points[of]
+    away = ends - lookout.points[of]
     angle, distance = np.arctan2(away[..., 0], away[..., 1]), np.hypot(away[..., 0], away[..., 1])
     first = np.argmin(angle, axis=0)
     every = np.arange(len(of))
@@ -130,20 +130,25 @@ def _hidden(surfaces: Surfaces, lookout: Lookout, window: tuple[float, float]) -
     return spans.take((high > lookout.low[of]) & (low < lookout.high[of]))
 
 
-def _clipped(
-    start: Floats, end: Floats, lookout: Lookout, place: Ints
-) -> tuple[Floats, Floats, Ints]:
-    """Return edges cut to what lies above each place, up to its ceiling and in the box; and which are left."""
-    way, box = end - start, lookout.box[:, 0]
-    above = (lookout.points[place, 1], lookout.ceiling[place])
+def _clipped(start: Floats, end: Floats, lookout: Lookout, place: Ints) -> tuple[Floats, Bools]:
+    """Return the ends (2, k, 2) of edges, cut to where they count for each place; and which do.
+
+    That is above the place, up to its ceiling and in the box, where nearly all of them lie whole.
+    """
+    floor, ceiling, box = lookout.points[place, 1], lookout.ceiling[place], lookout.box[:, 0]
+    (left, low), (right, high) = np.minimum(start, end).T, np.maximum(start, end).T
+    kept = (low >= floor) & (high <= ceiling) & (left >= box[0]) & (right <= box[1])
+    cut = np.flatnonzero(~kept)
+    way = end[cut] - start[cut]
     (low, high), (first, last) = (
-        when_between(start[:, 1], way[:, 1], *above),
-        when_between(start[:, 0], way[:, 0], *box.tolist()),
+        when_between(start[cut, 1], way[:, 1], floor[cut], ceiling[cut]),
+        when_between(start[cut, 0], way[:, 0], *box.tolist()),
     )
     low, high = np.maximum(np.maximum(low, first), 0.0), np.minimum(np.minimum(high, last), 1.0)
-    kept = np.flatnonzero(high >= low)
-    start, way = start[kept], way[kept]
-    return start + way * low[kept, None], start + way * high[kept, None], kept
+    kept[cut] = high >= low
+    ends = np.stack([start, end])
+    ends[:, cut] = start[cut] + way * np.stack([low, high])[..., None]
+    return ends[:, kept], kept
 
 
 def _between(spans: _Spans, slop: float) -> _Spans:
