@@ -79,9 +79,8 @@ def read_photograph(data: bytes, name: str) -> Photograph:
     image = _opened(data, name)
     try:
         taken = _taken(image)
-        image.draft(
-            "RGB", _fitted(image.size)
-        )  # a JPEG is read at half its size in a tenth of the time
+        # a JPEG is read at half its size in a tenth of the time
+        image.draft("RGB", _fitted(image.size))
         small = _upright(image)
     except _UNSOUND:
         raise EnclosureError(

@@ -1,4 +1,4 @@
-"""The project: everything that a person has made of one drawing, as one immutable value."""
+"""The project: all that people have made of drawings, as one immutable value."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
@@ -23,17 +23,18 @@ from enclosure_app.model.underlay import Underlay
 class Project:
     """One project. Every edit is a pure function from project to project.
 
-    `source` names the drawing it was read from, "" for one sketched from nothing. `figures` and
-    `severities` are the project's own over the rule book `book`. `layouts` are those of the
-    source. `layers` says what the layers of the source are; the first row that holds for a line
-    wins.
+    `source` names the drawing it was read from, "" for one sketched from nothing; a section that is
+    of another one says so (`Section.file`). `figures` and `severities` are the project's own over
+    the rule book `book`. `layouts` are those of the source. `layers` says what the layers are; the
+    first row that holds for a line wins.
 
     What people said is only ever added to: `decisions`, `remarks`, `site_checks`, `sign_offs`, in
-    the order they were made, and the `photographs` that they name, by key (`model.standing.verdicts`).
-    `revision` tells the drawing from those that it took the place of, and `carried` which of
-    their findings are found here, `questions` of which nobody knows (`model.standing.questions`). `past` are the states that its parts were
-    in when it was kept (`model.states`). `id` is the same in all copies of one project; two
-    projects that hold the same are equal all the same, whatever they were.
+    the order they were made, and the `photographs` that they name, by key
+    (`model.standing.verdicts`). `revision` tells the drawing from those that it took the place of,
+    and `carried` which of their findings are found here, `questions` of which nobody knows
+    (`model.standing.questions`). `past` are the states that its parts were in when it was kept
+    (`model.states`). `id` is the same in all copies of one project; two projects that hold the
+    same are equal all the same, whatever they were.
     """
 
     title: str

@@ -49,7 +49,7 @@ def remembering(project: Project, kept: Iterable[Project]) -> Project:
 def drawn_as(section: Section) -> str:
     """Return a sum over all that is drawn and judged, with its names and where it lies.
 
-    `fingerprint` is the same for a section that was only numbered anew or moved; this is not.
+    `drawn_sum` is the same for a section that was only numbered anew or moved; this is not.
     """
     known = {piece.product for piece in section.pieces} <= section.products.keys()
     parts = (

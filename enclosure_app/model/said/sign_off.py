@@ -42,9 +42,8 @@ class SignOff:
 def fingerprint(section: Section) -> str:
     """Return a sum over everything in a section that is judged, with the names of its pieces.
 
-    The section's own name, and the order of what is in it, do not matter.
-
-    Linework and notes are left out: they are shown, but nothing is concluded from them.
+    The section's own name, and the order of what is in it, do not matter. Linework and notes are
+    left out: they are shown, but nothing is concluded from them.
     """
     products = {key: section.products[key] for key in {p.product for p in section.pieces}}
     judged = {
@@ -67,7 +66,8 @@ def drawn_sum(section: Section) -> str:
     another order, lines may be drawn from their other end and rings from another corner, points
     may be put on straight lines, and the section as a whole may lie elsewhere on the sheet.
     """
-    grid = _Grid((min(x for x, _ in section.frame), min(y for _, y in section.frame)))
+    xs, ys = zip(*section.frame or ((0.0, 0.0),), strict=True)
+    grid = _Grid((min(xs), min(ys)))
     made = {key: _product(section.products[key]) for key in {p.product for p in section.pieces}}
     pieces = {p.name: json.dumps([made[p.product], grid.shape(p.shape)]) for p in section.pieces}
     judged = {

@@ -87,7 +87,7 @@ class Weighing:
     pasts: tuple[frozenset[str], frozenset[str]] = (frozenset(), frozenset())
 
     def has_been(self, side: Side, part: Part, name: str, value: Any) -> bool:  # noqa: ANN401
-        """Whether a copy was once in a state; where it is that there is none, whether there was."""
+        """Whether a copy was once in a state; that there is none of a name is no state."""
         past = self.pasts[side is Side.THEIRS]
         if value is _ABSENT:
             return False

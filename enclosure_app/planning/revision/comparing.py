@@ -70,7 +70,7 @@ def compared(
         after: The same project with the revised drawing (`brought_over`).
         anew: What a check with the same limits finds in that.
     """
-    old, new = _sheets(before, found), _sheets(after, anew)
+    old, new = _rows(before, found), _rows(after, anew)
     same = [(a, b) for a in old for b in new if is_untouched(a[0].section, b[0].section)]
     old = [row for row in old if all(row is not a for a, _ in same)]
     new = [row for row in new if all(row is not b for _, b in same)]
@@ -102,7 +102,7 @@ def _carried_on(before: Project, after: Project, sections: Sequence[SectionRevis
     return replace(after, carried=(*after.carried, *added), questions=tuple(questions.values()))
 
 
-def _sheets(project: Project, found: Sequence[SectionResult]) -> list[Row]:
+def _rows(project: Project, found: Sequence[SectionResult]) -> list[Row]:
     return [
         (outlined(section), result.findings)
         for section, result in zip(project.sections, found, strict=True)

@@ -165,3 +165,9 @@ def test_a_line_that_turns_back_on_itself_keeps_its_point() -> None:
     assert drawn_sum(back) != drawn_sum(there)
     closed = with_wall(shape=Line(((10.0, 0.0), (10.0, 2400.0), (10.0, 0.0))))
     assert drawn_sum(closed) != drawn_sum(with_wall(shape=Line(((10.0, 0.0), (10.0, 0.0)))))
+
+
+def test_a_section_without_a_frame_has_a_sum_too() -> None:
+    bare = replace(EAVE, frame=())
+    assert drawn_sum(bare) != drawn_sum(EAVE)
+    assert drawn_sum(bare) == drawn_sum(replace(bare, name="Ridge"))
