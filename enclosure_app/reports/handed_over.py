@@ -12,6 +12,7 @@ from enclosure_app.model.limits import Limits
 from enclosure_app.model.project import Project
 from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.standing.site_checks import seen_in
 from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.standing.verdicts import history_of
@@ -53,6 +54,11 @@ class HandedOver:
             for result in self.results
             for each in result.sections
         )
+
+    def remarks(self, key: str, section: str) -> tuple[Remark, ...]:
+        """Return what was said of a finding without deciding, earliest first."""
+        said = history_of(self.project, key, section)
+        return tuple(each for each in said if isinstance(each, Remark))
 
     @property
     def found(self) -> tuple[Found, ...]:
@@ -111,6 +117,7 @@ class Tables:
 def tables_of(handed: Sequence[HandedOver], when: datetime) -> Tables:
     """Return the tables of everything that is handed over, made at a moment."""
     results = [result for each in handed for result in each.results]
+    remarks = [each.remarks for each in handed for _ in each.results]
     photographs = _photographs(handed)
     units = units_of(results)
     lists = [listed for each in handed for listed in each.site_lists]
@@ -122,7 +129,7 @@ def tables_of(handed: Sequence[HandedOver], when: datetime) -> Tables:
         limits_of_the_list(),
     )
     return Tables(
-        findings_table(results, photographs),
+        findings_table(results, photographs, remarks),
         site_table(lists, units, photographs),
         about,
         photographs,

@@ -5269,6 +5269,11 @@
    <translation>An dieser waagerechten Kante liegt {upper} unter {lower}: Wasser läuft über dem Blech hinein.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/reports/tables/findings.py" />
+   <source>Also said</source>
+   <translation>Außerdem gesagt</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/model/edits/pieces.py" />
    <source>An area needs three corners or more, and its outline must not cross itself: move or add a point.</source>
    <translation>Eine Fläche braucht drei oder mehr Ecken, und ihr Umriss darf sich nicht kreuzen: einen Punkt verschieben oder einfügen.</translation>

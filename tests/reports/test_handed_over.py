@@ -6,10 +6,11 @@ from datetime import UTC, datetime
 from enclosure_app.files.maps.rule_book import load_limits
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.said.site_check import Seen, SiteCheck
 from enclosure_app.reports.handed_over import HandedOver, bcf_of, by_drawing, tables_of
 from tests.drawing import eave
-from tests.reports.decided import GONE, MENDED, PHOTOGRAPHS, result
+from tests.reports.decided import GONE, MENDED, PHOTOGRAPHS, SILL, result
 
 NOW = datetime(2026, 3, 5, 9, 30, tzinfo=UTC)
 PROJECT = Project(
@@ -26,6 +27,22 @@ def test_tables_hold_the_findings_the_site_list_and_what_to_beware_of() -> None:
     assert made.about[:2] == ("Drawings: boathouse.dxf", "Written: 2026-03-05 09:30 UTC")
     assert made.about[2].startswith("This sheet is an aid to judgement.")
     assert made.photographs == PHOTOGRAPHS
+
+
+def test_what_was_said_without_deciding_is_in_the_table_with_its_photographs() -> None:
+    name, key = eave.section().name, eave.SHORT.key
+    said = (
+        Remark(key, "Per", "2026-03-02T10:15:00+02:00", "Ask the roofer.", name),
+        Remark(key, "Ida", "2026-03-03T08:00:00+02:00", "", name, photographs=(SILL.key,)),
+        Remark(key, "Per", "2026-03-02T10:15:00+02:00", "Elsewhere.", "another section"),
+    )
+    handed = replace(HANDED, project=replace(PROJECT, remarks=said, photographs={SILL.key: SILL}))
+    made = tables_of([handed], NOW).findings
+    heads = [column.head for column in made.columns]
+    column, by_key = heads.index("Also said"), heads.index("Key")
+    told = {row[by_key]: row[column] for row in made.rows}
+    assert told.pop(key) == "Per, 2026-03-02: Ask the roofer.\nIda, 2026-03-03: (IMG_0042.jpg)"
+    assert set(told.values()) == {None}
 
 
 def test_what_was_seen_on_site_is_in_the_site_list() -> None:

@@ -1,6 +1,8 @@
 """The findings as a table: one row each, with what was decided, by whom, when and why."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import chain, repeat
 from pathlib import PurePath
 from types import MappingProxyType
 
@@ -11,8 +13,9 @@ from enclosure_app.model.finding import Finding, begun
 from enclosure_app.model.report import DrawingResult, SectionResult
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.model.said.photograph import Photograph
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.reports.photograph_names import file_names
-from enclosure_app.reports.tables.sayings import said_cells, said_columns
+from enclosure_app.reports.tables.sayings import remarks_cell, said_cells, said_columns
 from enclosure_app.reports.tables.table import (
     Column,
     Table,
@@ -25,23 +28,38 @@ from enclosure_app.reports.tables.table import (
 
 Photographs = Mapping[str, Photograph]
 _NONE: Photographs = MappingProxyType({})
+Remarks = Callable[[str, str], Sequence[Remark]]
+"""What was said of a finding without deciding, by its key and its section, earliest first."""
 
 
-def findings_table(results: Sequence[DrawingResult], photographs: Photographs = _NONE) -> Table:
-    """Return the findings of all drawings in walking order, then verdicts of what is found no more.
+def _no_remarks(_key: str, _section: str) -> Sequence[Remark]:
+    return ()
 
-    Lengths are in the drawings' units, in mm where these differ. The names of photographs are those
-    under which they are handed over.
+
+def findings_table(
+    results: Sequence[DrawingResult],
+    photographs: Photographs = _NONE,
+    remarks: Sequence[Remarks] = (),
+) -> Table:
+    """Return the findings of all drawings in walking order, with what was said of them.
+
+    After those of a section stand its verdicts whose finding is no longer found. Lengths are in the
+    drawings' units, in mm where these differ. The names of photographs are those under which they
+    are handed over. `remarks` has one for each of `results`.
     """
     units = units_of(results)
     names = file_names(photographs)
     rows = [
         row
-        for result in results
+        for result, said in zip(results, chain(remarks, repeat(_no_remarks)), strict=False)
         for section in result.sections
-        for row in _section(result, section, units, names)
+        for row in _Rows(_file(result), section, units, names, said).all()
     ]
     return Table(say("Findings"), _columns(units), tuple(rows))
+
+
+def _file(result: DrawingResult) -> str:
+    return PurePath(result.drawing.file).name
 
 
 def units_of(results: Sequence[DrawingResult]) -> Units:
@@ -63,24 +81,37 @@ def _columns(units: Units) -> tuple[Column, ...]:
         Column(say("What to do"), 60),
         Column(say("Figure from"), 30),
         *said_columns(say("Verdict")),
+        Column(say("Also said"), 40),
         *place_columns(units),
         Column(say("Drawing"), 24),
         Column(say("Key"), 40),
     )
 
 
-def _section(
-    result: DrawingResult, section: SectionResult, units: Units, names: Mapping[str, str]
-) -> Iterator[tuple[Value, ...]]:
-    file = PurePath(result.drawing.file).name
-    for number, finding in enumerate(section.findings, 1):
-        decided = _decided(section.decisions.get(finding.key), names)
-        where = (*place_cells(finding.at, units), file, finding.key)
-        yield (number, section.section.name, *_found(finding, units), *decided, *where)
-    for decision in section.no_longer_found:
-        told = (say("no longer found"), None, None, gone_line(decision), None, None, None, None)
-        where = (None, None, file, decision.key)
-        yield (None, section.section.name, *told, *_decided(decision, names), *where)
+@dataclass(frozen=True, slots=True)
+class _Rows:
+    """The rows of one section."""
+
+    file: str
+    section: SectionResult
+    units: Units
+    names: Mapping[str, str]
+    remarks: Remarks
+
+    def all(self) -> Iterator[tuple[Value, ...]]:
+        name = self.section.section.name
+        for number, finding in enumerate(self.section.findings, 1):
+            said = self._said(finding.key, self.section.decisions.get(finding.key))
+            where = (*place_cells(finding.at, self.units), self.file, finding.key)
+            yield (number, name, *_found(finding, self.units), *said, *where)
+        for decision in self.section.no_longer_found:
+            told = (say("no longer found"), None, None, gone_line(decision), *[None] * 4)
+            where = (None, None, self.file, decision.key)
+            yield (None, name, *told, *self._said(decision.key, decision), *where)
+
+    def _said(self, key: str, decision: Decision | None) -> tuple[Value, ...]:
+        remarks = remarks_cell(self.remarks(key, self.section.section.name), self.names)
+        return (*_decided(decision, self.names), remarks)
 
 
 def _found(finding: Finding, units: Units) -> tuple[Value, ...]:

@@ -1,9 +1,10 @@
 """What somebody said of a finding or saw on site, as the cells of a row: who, when, why, pictures."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 
 from enclosure_app.language import say
 from enclosure_app.model.said.decision import Decision
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.said.site_check import SiteCheck
 from enclosure_app.reports.tables.table import Column, Value, moment_value
 
@@ -25,5 +26,21 @@ def said_cells(
     """Return the cells for these columns; `names` are those of photographs, by their keys."""
     if said is None:
         return word, None, None, None, None
-    shown = ", ".join(names.get(key, key) for key in said.photographs)
+    shown = _shown(said.photographs, names)
     return word, said.who or None, moment_value(said.when), said.remark or None, shown or None
+
+
+def remarks_cell(remarks: Iterable[Remark], names: Mapping[str, str]) -> Value:
+    """Return what was said without deciding, a line for each: who, which day, words, photographs."""
+    return "\n".join(_line(each, names) for each in remarks) or None
+
+
+def _line(remark: Remark, names: Mapping[str, str]) -> str:
+    shown = _shown(remark.photographs, names)
+    whose = ", ".join(filter(None, (remark.who, remark.when[:10])))
+    words = " ".join(filter(None, (remark.remark, f"({shown})" if shown else "")))
+    return ": ".join(filter(None, (whose, words)))
+
+
+def _shown(photographs: Iterable[str], names: Mapping[str, str]) -> str:
+    return ", ".join(names.get(key, key) for key in photographs)

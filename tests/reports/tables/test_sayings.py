@@ -3,8 +3,9 @@
 from dataclasses import replace
 from datetime import UTC, datetime
 
+from enclosure_app.model.said.remark import Remark
 from enclosure_app.model.said.site_check import Seen, SiteCheck
-from enclosure_app.reports.tables.sayings import said_cells, said_columns
+from enclosure_app.reports.tables.sayings import remarks_cell, said_cells, said_columns
 from tests.reports.decided import MENDED, SILL
 
 NAMES = {SILL.key: "IMG_0042.jpg"}
@@ -25,3 +26,17 @@ def test_what_nobody_said_is_empty() -> None:
     assert said_cells("in order", bare, NAMES) == ("in order", None, None, None, None)
     vague = replace(bare, when="in March")
     assert said_cells("in order", vague, NAMES)[2] == "in March"
+
+
+def test_remarks_are_lines_with_what_is_known_of_each() -> None:
+    said = (
+        Remark("gap:1", "Per", "2026-03-02T10:15:00+02:00", "Ask first.", photographs=(SILL.key,)),
+        Remark("gap:1", remark="Nobody knows whose."),
+        Remark("gap:1", "Ida", photographs=(SILL.key, "unknown")),
+    )
+    assert remarks_cell(said, NAMES) == (
+        "Per, 2026-03-02: Ask first. (IMG_0042.jpg)\n"
+        "Nobody knows whose.\n"
+        "Ida: (IMG_0042.jpg, unknown)"
+    )
+    assert remarks_cell((), NAMES) is None

@@ -67,7 +67,7 @@ def test_the_head_stays_in_view_and_filters() -> None:
         "A2",
         "frozen",
     )
-    assert next(sheet.iter(f"{MAIN}autoFilter")).get("ref") == f"A1:S{len(TABLE.rows) + 1}"
+    assert next(sheet.iter(f"{MAIN}autoFilter")).get("ref") == f"A1:T{len(TABLE.rows) + 1}"
     widths = [float(each.attrib["width"]) for each in sheet.iter(f"{MAIN}col")]
     assert len(widths) == len(TABLE.columns)
     assert max(widths) == 60
