@@ -78,10 +78,8 @@ class Surfaces:
         faces = self.faces
         band = reach + 2 * float(faces.half.max(initial=0.0))
         ends = faces.a[edges], faces.b[edges]
-        low, high = np.minimum(*ends) - band, np.maximum(*ends) + band
-        near = self.index.query(
-            shapely.box(*low.T, *high.T)
-        )  # the overlap tells how near they are
+        (left, low), (right, high) = (np.minimum(*ends) - band).T, (np.maximum(*ends) + band).T
+        near = self.index.query(shapely.box(left, low, right, high))  # `_overlaps` measures
         e, f = edges[near[0]], near[1]
         lean = np.abs(np.sum(faces.along[f] * faces.normal[e], axis=1))
         keep = (faces.owner[e] != faces.owner[f]) & (lean < PARALLEL)
