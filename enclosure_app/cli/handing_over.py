@@ -68,6 +68,7 @@ def mark(files: tuple[Path, ...], output: Path, **asked: Unpack[MarkAsked]) -> i
     from enclosure_app.reports.text_report import summary
 
     markings = _markings(_handed(files, output, asked), files, asked["drawing"])
+    _must_be_used(asked["drawing"], markings)
     outputs = _outputs(output, [each.source for each in markings])
     for marking, path in zip(markings, outputs, strict=True):
         keep_inputs(path, [each.source for each in markings])
@@ -99,6 +100,16 @@ def _markings(
         for file, each in zip(files, handed, strict=True)
         for result in each.results
     ]
+
+
+def _must_be_used(moved: Sequence[Path], markings: Sequence[_Marking]) -> None:
+    """Refuse a drawing that was named for a project and takes no drawing's place there."""
+    for path in moved:
+        if all(each.source != path for each in markings):
+            raise EnclosureError(
+                f"{path}: no project that is to be marked has a drawing of this name; give the "
+                "moved drawing the name that it had, or leave --drawing out."
+            )
 
 
 def _written(marking: _Marking, path: Path, link: str) -> tuple[str, ...]:

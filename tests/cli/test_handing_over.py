@@ -143,6 +143,16 @@ def test_drawings_of_a_project_that_have_moved_are_known_by_their_names(
     assert len(list(Path("out").iterdir())) == 2
 
 
+def test_a_moved_drawing_that_takes_no_place_is_refused(
+    here: Path, house: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    for files in ([str(house)], [WALL]):
+        assert main(["mark", *files, "-o", "out", "--drawing", SOUND]) == UNUSABLE
+        said = capsys.readouterr().err
+        assert f"{SOUND}: no project that is to be marked has a drawing of this name" in said
+        assert not (here / "out").exists()
+
+
 def test_one_drawing_goes_into_a_folder_that_is_named(here: Path) -> None:
     main(["mark", WALL, "-o", "for site", *LAYERS])
     assert [path.name for path in (here / "for site").iterdir()] == ["wall-base-faulty-marked.dxf"]
