@@ -6304,7 +6304,7 @@
    <translation>IBC 1507.10.1 bis 1507.15.1</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/section/section_marks.py" />
+   <location filename="../../enclosure_app/drawing/section/side_words.py" />
    <source>INSIDE</source>
    <translation>INNEN</translation>
   </message>
@@ -7267,7 +7267,7 @@
    <translation>OBC 9.27.2.4</translation>
   </message>
   <message>
-   <location filename="../../enclosure_app/drawing/section/section_marks.py" />
+   <location filename="../../enclosure_app/drawing/section/side_words.py" />
    <source>OUTSIDE</source>
    <translation>AUSSEN</translation>
   </message>
@@ -10832,6 +10832,11 @@
    <location filename="../../enclosure_app/reports/dxf/marks.py" />
    <source>{file} is the drawing itself: write the marked one under another name.</source>
    <translation>{file} ist die Zeichnung selbst: die markierte unter einem anderen Namen schreiben.</translation>
+  </message>
+  <message>
+   <location filename="../../enclosure_app/files/units/judging.py" />
+   <source>{file} says {header}, but {why}: say which it is with --units mm, cm, m, in or ft.</source>
+   <translation>{file} sagt {header}, aber {why}: bitte angeben, was gilt, mit --units mm, cm, m, in oder ft.</translation>
   </message>
   <message>
    <location filename="../../enclosure_app/files/units/judging.py" />

@@ -152,15 +152,19 @@ def _across(evidence: Evidence, unit: Units) -> str:
 
 
 def _disagrees(evidence: Evidence, header: Units, why: str, shown: Units | None = None) -> str:
-    other = shown or next(
-        (u for u in Units if u is not header and has_usual_extent(evidence, u)),
-        Units.MM,
-    )
+    """Return the question; where nothing shows other units, any may be the right ones."""
+    if shown is None:
+        return say(
+            "{file} says {header}, but {why}: say which it is with --units mm, cm, m, in or ft.",
+            file=evidence.file,
+            header=called(header),
+            why=why,
+        )
     return say(
         "{file} says {header}, but {why}: say which with --units {other} or --units {units}.",
         file=evidence.file,
         header=called(header),
         why=why,
-        other=other.value,
+        other=shown.value,
         units=header.value,
     )

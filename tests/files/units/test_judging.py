@@ -83,10 +83,13 @@ def test_a_header_and_dimensions_that_disagree_are_put_to_the_person() -> None:
 
 
 def test_a_default_header_on_a_drawing_of_thousands_is_put_to_the_person() -> None:
-    with pytest.raises(
-        EnclosureError, match="says metres, but the section would be 3000 m across"
-    ):
+    """Nothing shows which others they are, so none is named before the others."""
+    with pytest.raises(EnclosureError) as caught:
         judge_units(Evidence("a.dxf", insunits=6, extent=3000))
+    assert str(caught.value) == (
+        "a.dxf says metres, but the section would be 3000 m across: say which it is with --units "
+        "mm, cm, m, in or ft."
+    )
 
 
 def test_letters_as_high_as_a_door_contradict_the_header() -> None:
