@@ -8,7 +8,7 @@ from typing import TypedDict, TypeVar
 
 import click
 
-FILE = click.Path(path_type=Path)
+FILE = click.Path(path_type=Path, readable=False)  # whoever reads it says why it cannot be
 _LEVELS = ("fault", "doubt", "remark", "off")
 Point = tuple[float, float]
 _Command = TypeVar("_Command", bound=Callable[..., object])

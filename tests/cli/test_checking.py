@@ -1,6 +1,9 @@
 """Checking drawings: what is reported, as text and as JSON, and what is refused."""
 
 import json
+import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -79,3 +82,24 @@ def test_a_project_that_was_sketched_is_told_by_its_own_name(
     save_project(new_project(Units.MM, "Sketch"), path)
     assert main(["check", str(path)]) == NOTHING_WRONG
     assert capsys.readouterr().out.startswith(str(path))
+
+
+def test_where_there_is_no_home_nothing_is_said_of_it() -> None:
+    typed = ["check", str(sample("wall-base.dxf")), "--layers", str(sample("layers.toml"))]
+    away = {**os.environ, "HOME": os.devnull, "XDG_CACHE_HOME": f"{os.devnull}/cache"}
+    run = [sys.executable, "-m", "enclosure_app", *typed]
+    done = subprocess.run(run, env=away, capture_output=True, text=True, check=False)
+    assert done.returncode == NOTHING_WRONG
+    assert done.stderr == ""
+
+
+def test_a_drawing_that_may_not_be_read_stops_no_other(
+    road: Road, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Whether a file may be read is for whoever reads it to say: it is asked for one by one."""
+    Path("broken.dxf").touch()
+    monkeypatch.setattr(os, "access", lambda *_: False)
+    assert main(["check", "fault.dxf", "broken.dxf"]) == UNUSABLE
+    said = capsys.readouterr()
+    assert said.err == "broken.dxf is not a DXF drawing; export it again.\n"
+    assert "1 fault" in said.out
