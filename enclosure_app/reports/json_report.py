@@ -6,13 +6,13 @@ made-up zero. The same report always gives the same text.
 """
 
 import json
-import os
 from math import isfinite
 from pathlib import Path
 from typing import Any
 
 from enclosure_app import __version__
 from enclosure_app.errors import EnclosureError
+from enclosure_app.files.atomic import write_atomically
 from enclosure_app.model.drawing import Note
 from enclosure_app.model.finding import Finding
 from enclosure_app.model.place import Point
@@ -44,31 +44,21 @@ def json_text(report: Report) -> str:
 
 
 def write_json(path: Path, text: str) -> None:
-    """Write a report's text to `path`, whole or not at all.
+    """Write a report's text to `path`, whole or not at all where that is a file.
 
     Raises:
         EnclosureError: `path` cannot be written.
     """
+    if path.is_file() or not path.exists():
+        write_atomically(path, text.encode("utf-8"))
+        return
     try:
-        if path.exists() and not path.is_file():
-            path.write_text(text, encoding="utf-8")  # a pipe or a device cannot be replaced
-        else:
-            _replace(path.resolve(), text)
+        path.write_text(text, encoding="utf-8")  # a pipe or a device cannot be replaced
     except OSError as error:
         reason = error.strerror or str(error)
         raise EnclosureError(
-            f"{path}: the JSON report cannot be written ({reason}); name a file in a folder that "
-            "exists and that you may write to."
+            f"{path}: the JSON report cannot be written there ({reason}); name a file."
         ) from error
-
-
-def _replace(path: Path, text: str) -> None:
-    part = path.with_name(f".{path.name}.{os.getpid()}.part")
-    try:
-        part.write_text(text, encoding="utf-8")
-        part.replace(path)
-    finally:
-        part.unlink(missing_ok=True)
 
 
 def _drawing(result: DrawingResult) -> dict[str, Any]:

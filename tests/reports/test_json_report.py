@@ -220,7 +220,7 @@ def test_a_report_that_cannot_be_made_leaves_the_older_one(tmp_path: Path) -> No
 def test_a_place_that_cannot_be_written_is_said_in_one_sentence(
     tmp_path: Path, where: str
 ) -> None:
-    with pytest.raises(EnclosureError, match="the JSON report cannot be written") as caught:
+    with pytest.raises(EnclosureError, match="cannot be written") as caught:
         write_json(tmp_path / where, json_text(one_drawing()))
     assert str(tmp_path / where) in str(caught.value)
     assert list(tmp_path.iterdir()) == []
