@@ -160,7 +160,7 @@ class MainWindow(QMainWindow):
         self.setWindowIcon(QIcon(str(resource("icons/enclosure-app.svg"))))
         self.lines.lately = self.settings.lately
         self.lines.show_section(None)
-        self.views.hint.setText(self.canvas.tool.hint)
+        self.views.hint.tell(self.canvas.tool.hint)
         self.ticks.begin()
         self.show_ground(self.settings.ground)
         self.arrangement.restore_size()

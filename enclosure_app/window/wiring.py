@@ -75,7 +75,7 @@ def _open_lately(fittings: Fittings, views: Views, path: Path) -> None:
 
 def wire_hand(fittings: Fittings, views: Views, showing: Showing, ticks: Ticks) -> None:
     """Connect the tool in hand and the control in view to what tells of them."""
-    fittings.toolbox.hinted.connect(views.hint.setText)
+    fittings.toolbox.hinted.connect(views.hint.tell)
     fittings.toolbox.taken.connect(ticks.show_tool)
     showing.shown.connect(ticks.show_control)
     fittings.walking.ended.connect(views.canvas.setFocus)

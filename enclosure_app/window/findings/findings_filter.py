@@ -7,6 +7,7 @@ from enclosure_app.drawing.verdict_words import state_word
 from enclosure_app.model.finding import Severity
 from enclosure_app.model.said.decision import State
 from enclosure_app.window.findings.findings_model import FindingsModel
+from enclosure_app.window.surround.flow_layout import FlowLayout
 from enclosure_app.window.words.labels import rule_name, severity_count
 
 _SHOWN = (Severity.FAULT, Severity.DOUBT, Severity.REMARK)
@@ -48,14 +49,13 @@ class FindingsFilter(QWidget):
         choice.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
-        choice.setMinimumContentsLength(10)
+        choice.setMinimumContentsLength(8)
         return choice
 
     def _lay_out(self) -> None:
-        buttons, choices = QHBoxLayout(), QHBoxLayout()
+        buttons, choices = FlowLayout(), QHBoxLayout()
         for button in self.severities.values():
             buttons.addWidget(button)
-        buttons.addStretch(1)
         for choice in (self.rules, self.verdicts):
             choices.addWidget(choice, 1)
         column = QVBoxLayout(self)

@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Collection, Sequence
 
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QObject, QPoint, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
@@ -29,6 +29,8 @@ from enclosure_app.window.rows.marks import controls_of
 from enclosure_app.window.rows.searched import made_list, made_search
 
 _FEW = 8  # layers that are seen at once, and need no search
+_ROWS = 3  # that are seen on the lowest screen
+_LOW = 220  # dots of height below which rows are worth more than a sentence of help
 
 
 class LayerTable(QWidget):
@@ -81,6 +83,9 @@ class LayerTable(QWidget):
         self.model.show(project)
         self._choose({told.row for told in before})
         self.search.setVisible(self.model.total > _FEW)
+        rows = min(self.model.total, _ROWS)
+        high = rows * max(self.list.sizeHintForRow(0), 0)
+        self.list.setMinimumHeight(high + 2 * self.list.frameWidth())
         if self.told != before:
             self._light()
 
@@ -160,6 +165,7 @@ class LayerTable(QWidget):
     def _show_chosen(self) -> None:
         told, product = self.told, self._product
         self.why.setText(chosen_words(told, self._picked, self.model.products))
+        self._show_why()
         self.make.setVisible(bool(told))
         self.other.setVisible(bool(told))
         if product:
@@ -237,6 +243,15 @@ class LayerTable(QWidget):
         column.addWidget(self.list, 1)
         column.addWidget(self.why)
         column.addLayout(buttons)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the rows the room of the help where there is little."""
+        super().resizeEvent(event)
+        self._show_why()
+
+    def _show_why(self) -> None:
+        says_more = bool(self.told or self._picked)
+        self.why.setVisible(says_more or self.height() >= _LOW)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Open the menu by Enter or F2 on the list; fit the button's words to its width."""

@@ -4,7 +4,6 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QListView,
     QPushButton,
     QVBoxLayout,
@@ -20,6 +19,7 @@ from enclosure_app.window.products.product_words import figures_told, source_wor
 from enclosure_app.window.products.products_model import PRODUCT, ProductsModel, is_own
 from enclosure_app.window.rows.searched import made_list, made_search
 from enclosure_app.window.surround.elided_label import ElidedLabel
+from enclosure_app.window.surround.flow_layout import FlowLayout
 
 
 class ProductList(QWidget):
@@ -136,11 +136,9 @@ class ProductList(QWidget):
         return view
 
     def _lay_out(self) -> None:
-        own = QHBoxLayout()
-        own.setSpacing(14)
+        own = FlowLayout(14)
         for button in (self.add, self.change, self.remove):
             own.addWidget(button)
-        own.addStretch(1)
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 8, 10, 10)
         column.setSpacing(5)

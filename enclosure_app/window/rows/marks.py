@@ -40,8 +40,14 @@ def control_icon(control: Control, palette: QPalette) -> QIcon:
 def paint_controls(
     painter: QPainter, room: QRect, controls: list[Control], palette: QPalette, *, words: bool
 ) -> int:
-    """Paint the marks of controls from the left of a room; return where what follows may begin."""
+    """Paint the marks of controls from the left of a room; return where what follows may begin.
+
+    They have their `words` beside them only where there is room for all of these.
+    """
     theme, x = screen_theme(dark=is_dark(palette)), room.left()
+    advance = painter.fontMetrics().horizontalAdvance
+    needed = sum(SWATCH + _GAP + advance(control_word(each)) + _AFTER for each in controls)
+    words = words and needed - _AFTER <= room.width()
     for control in controls:
         middle = room.center().y() + 0.5
         painter.setPen(line_pen(theme.control(control), _THICK))
@@ -52,7 +58,7 @@ def paint_controls(
             box = QRect(x, room.top(), room.right() - x, room.height())
             painter.setPen(palette.color(QPalette.ColorRole.Text))
             painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, text)
-            x += painter.fontMetrics().horizontalAdvance(text) + _AFTER
+            x += advance(text) + _AFTER
     return x
 
 

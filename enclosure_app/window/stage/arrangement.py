@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QMainWindow, QToolBar
 from enclosure_app.window.settings import Settings
 from enclosure_app.window.stage.views import Views
 
+_SIDES = ((0.27, 300), (0.33, 350))  # of the width, dots at most: lines, findings
 _STATE = 2  # of the layout that is kept; another number forgets an older one
 
 
@@ -38,8 +39,12 @@ class Arrangement:
             part.show()
         if kept := self._settings.layout():
             self._window.restoreState(kept[1], _STATE)
-        elif height := self._ribbon.wished_height(self._window.height()):
+            return
+        if height := self._ribbon.wished_height(self._window.height()):
             self._window.resizeDocks([self._docks[2]], [height], Qt.Orientation.Vertical)
+        wide = self._window.width()
+        widths = [min(most, int(share * wide)) for share, most in _SIDES]
+        self._window.resizeDocks(list(self._docks[:2]), widths, Qt.Orientation.Horizontal)
 
     def keep(self) -> None:
         """Keep how the panels stand, or stood when a drawing was last open."""

@@ -25,6 +25,7 @@ from enclosure_app.window.stage.laid_over import LaidOver
 from enclosure_app.window.stage.one_page import OnePage
 from enclosure_app.window.surround.bars import MessageBar, StepBar
 from enclosure_app.window.surround.docks import made_dock
+from enclosure_app.window.surround.elided_label import ElidedLabel
 from enclosure_app.window.surround.name_strip import NameStrip
 from enclosure_app.window.surround.section_row import SectionRow
 from enclosure_app.window.surround.start_page import StartPage
@@ -52,7 +53,7 @@ class Views:
         self.start = StartPage(filing.parts, window)
         self.section_row = SectionRow(window)
         self.sections = self.section_row.tabs
-        self.hint, self.where = QLabel(window), _coordinates(window)
+        self.hint, self.where = ElidedLabel(window), _coordinates(window)
         self.pages = OnePage(window)
         self.pages.addWidget(self.start)
         self.underlay, self.which_page = UnderlayStrip(place, window), PageChooser(window)
@@ -76,7 +77,6 @@ class Views:
             made_dock(window, say("The layers unrolled"), self.ribbon, _FOOT),
         )
         window.setCorner(Qt.Corner.BottomRightCorner, _RIGHT)
-        window.resizeDocks(list(docks[:2]), [300, 350], Qt.Orientation.Horizontal)
         window.resizeDocks([docks[2]], [150], Qt.Orientation.Vertical)
         return docks
 

@@ -35,8 +35,9 @@ class _Scrolled(QScrollArea):
         return super().eventFilter(watched, event)
 
     def minimumSizeHint(self) -> QSize:
-        """Return the width that the panel needs, and a height at which it scrolls."""
-        return QSize(self._panel.minimumSizeHint().width(), _LEAST)
+        """Return the width that the panel needs beside its bar, and a height at which it scrolls."""
+        bar = self.verticalScrollBar().sizeHint().width()
+        return QSize(self._panel.minimumSizeHint().width() + bar, _LEAST)
 
     def sizeHint(self) -> QSize:
         """Return what the panel would like."""

@@ -169,3 +169,16 @@ def test_rows_of_the_map_that_are_narrower_are_told(
     table.show_project(Project("", PROJECT.units, PROJECT.sections, layers=rows))
     click("Hatching")
     assert "The map says otherwise of some of its lines" in table.why.text()
+
+
+def test_on_a_low_screen_the_help_goes_and_three_rows_are_seen(
+    table: LayerTable, click: Click, qtbot: QtBot
+) -> None:
+    assert table.why.isVisible()
+    table.resize(300, 60)  # as low as it can be
+    assert not table.why.isVisible()
+    third = table.list.visualRect(table.model.index(2))
+    assert table.list.viewport().rect().contains(third)
+    name = table.model.rows[0].name
+    click(name)
+    assert table.why.isVisible()  # what is said of a layer is no mere help

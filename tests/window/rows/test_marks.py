@@ -63,3 +63,16 @@ def test_controls_come_in_the_usual_order() -> None:
 def test_an_icon_shows_the_mark(qtbot: QtBot) -> None:
     image = control_icon(Control.WATER, palette("#ffffff")).pixmap(SWATCH, SWATCH).toImage()
     assert QColor(load_theme().control(Control.WATER).colour).name() in colours(image)
+
+
+def test_where_not_all_words_have_room_there_are_none_rather_than_half_of_one(
+    qtbot: QtBot,
+) -> None:
+    image = QImage(400, 24, QImage.Format.Format_RGB32)
+    painter = QPainter(image)
+    three = [Control.WATER, Control.AIR, Control.VAPOUR]
+    wide = paint_controls(painter, QRect(0, 0, 400, 24), three, palette("#ffffff"), words=True)
+    bare = paint_controls(painter, QRect(0, 0, 400, 24), three, palette("#ffffff"), words=False)
+    tight = QRect(0, 0, wide - 40, 24)
+    assert paint_controls(painter, tight, three, palette("#ffffff"), words=True) == bare < wide
+    painter.end()
