@@ -11,7 +11,6 @@ from enclosure_app.model.edits.lines import Beside, End, extend, join, offset, s
 from enclosure_app.model.edits.looking_up import (
     Which,
     index_of,
-    new_name,
     new_names,
     piece_of,
     section_of,
@@ -71,7 +70,6 @@ from enclosure_app.model.edits.underlays import (
 )
 from enclosure_app.model.edits.verdicts import (
     add_remark,
-    keep_photographs,
     say_where,
     set_decision,
 )
@@ -99,7 +97,6 @@ __all__ = [
     "index_of",
     "insert_point",
     "join",
-    "keep_photographs",
     "lay_drawn_too",
     "lay_underlay",
     "lengthen",
@@ -109,7 +106,6 @@ __all__ = [
     "move_point",
     "move_underlay",
     "nearest_end",
-    "new_name",
     "new_names",
     "offset",
     "piece_of",

@@ -95,13 +95,8 @@ def with_pieces(project: Project, which: Which, changed: Mapping[str, Sequence[P
     return with_section(project, which, replace(section, pieces=tuple(pieces)))
 
 
-def new_name(section: Section, stem: str = "drawn") -> str:
-    """Return a name that no piece of the section has: ``drawn-1``, ``drawn-2``."""
-    return new_names(section, [stem])[0]
-
-
 def new_names(section: Section, stems: Iterable[str]) -> list[str]:
-    """Return a name that no piece has for each of the stems."""
+    """Return a name that no piece of the section has for each stem: ``drawn-1``, ``drawn-2``."""
     taken = set(section.by_name)
     names = []
     for stem in stems:

@@ -15,11 +15,6 @@ from enclosure_app.model.standing.standing import new_id, standing
 from enclosure_app.model.standing.whereabouts import Trail, subject_of
 
 
-def keep_photographs(project: Project, photographs: Iterable[Photograph]) -> Project:
-    """Keep photographs in the project, each once, before anything is said of them."""
-    return with_photographs(project, photographs)
-
-
 def set_decision(
     project: Project, decision: Decision, photographs: Iterable[Photograph] = ()
 ) -> Project:

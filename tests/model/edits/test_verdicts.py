@@ -6,6 +6,7 @@ import pytest
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
+from enclosure_app.model.edits.said import with_photographs
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import Subject
@@ -63,7 +64,7 @@ def test_a_photograph_is_kept_once_however_often_it_is_shown() -> None:
     project = edits.add_remark(project, Remark("gap:a", "Ida"), [again])
     assert dict(project.photographs) == {PICTURE.key: PICTURE}
     assert project.decisions[0].photographs == project.remarks[0].photographs == (PICTURE.key,)
-    assert edits.keep_photographs(project, [again]) is project
+    assert with_photographs(project, [again]) is project
 
 
 def test_a_photograph_that_nobody_took_in_is_refused() -> None:
