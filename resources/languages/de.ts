@@ -5088,6 +5088,11 @@
    <translation>Eine Membran, Unterdeckung oder Fassadenbahn: kommt in Rollen und wird in Lagen verlegt.</translation>
   </message>
   <message>
+   <location filename="../../enclosure_app/model/said/photograph.py" />
+   <source>A photograph is not in the project: take it in again.</source>
+   <translation>Ein Foto ist nicht im Projekt: noch einmal aufnehmen.</translation>
+  </message>
+  <message>
    <location filename="../../enclosure_app/reports/bcf/topics.py" />
    <source>A photograph.</source>
    <translation>Ein Foto.</translation>

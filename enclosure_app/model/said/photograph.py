@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from hashlib import sha256
 
 from enclosure_app.errors import EnclosureError
-from enclosure_app.language import say
+from enclosure_app.language import say_count
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,5 +29,9 @@ class Photograph:
 def missing(names: tuple[str, ...]) -> EnclosureError:
     """Return the refusal of photographs that nobody took in."""
     return EnclosureError(
-        say("{count} photographs are not in the project: take them in again.", count=len(names))
+        say_count(
+            len(names),
+            "A photograph is not in the project: take it in again.",
+            "{count} photographs are not in the project: take them in again.",
+        )
     )

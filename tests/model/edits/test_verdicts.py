@@ -6,8 +6,8 @@ import pytest
 
 from enclosure_app.errors import EnclosureError
 from enclosure_app.model import edits
-from enclosure_app.model.edits.said import with_photographs
 from enclosure_app.model.drawing import Units
+from enclosure_app.model.edits.said import with_photographs
 from enclosure_app.model.project import Project
 from enclosure_app.model.said.carried import Subject
 from enclosure_app.model.said.decision import Decision, State
@@ -68,7 +68,7 @@ def test_a_photograph_is_kept_once_however_often_it_is_shown() -> None:
 
 
 def test_a_photograph_that_nobody_took_in_is_refused() -> None:
-    with pytest.raises(EnclosureError, match="1 photographs are not in the project"):
+    with pytest.raises(EnclosureError, match="A photograph is not in the project: take it"):
         edits.set_decision(PROJECT, replace(FIRST, photographs=("abc",)))
 
 
