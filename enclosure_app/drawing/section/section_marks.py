@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from enclosure_app.drawing.clipping import clipped
 from enclosure_app.drawing.lengths import format_length
 from enclosure_app.drawing.marks import (
-    Anchor,
     Label,
     Mark,
     Overlay,
@@ -26,12 +25,12 @@ from enclosure_app.drawing.section.layer_marks import (
 )
 from enclosure_app.drawing.section.rain_marks import STREAMS, all_stream_marks, rain_marks
 from enclosure_app.drawing.section.sealed_marks import sealed_marks
+from enclosure_app.drawing.section.side_words import side_words
 from enclosure_app.drawing.section.sides import Sides, sides_of
 from enclosure_app.drawing.section.trace_marks import trace_marks
 from enclosure_app.drawing.shapes import circle
 from enclosure_app.drawing.theme import Theme
-from enclosure_app.drawing.typeface import shorten, text_width
-from enclosure_app.language import say
+from enclosure_app.drawing.typeface import shorten
 from enclosure_app.model.drawing import Units
 from enclosure_app.model.finding import Finding, Severity
 from enclosure_app.model.place import Point, Points
@@ -73,7 +72,7 @@ def section_marks(result: SectionResult, view: View) -> tuple[Mark, ...]:
 def marks_in_turn(result: SectionResult, view: View) -> Iterator[Mark | None]:
     """Yield the same marks as they are made, for whoever has something else to do meanwhile.
 
-    None says that there is no mark yet: the laps of a sheet have been spread.
+    None says that there is no mark yet: the laps of a sheet have been spread, or a glyph is made.
     """
     sides = sides_of(result, view.placement)
     shown = yield from sheets_in_turn(result, view.placement, sides)
@@ -130,9 +129,16 @@ def _office_texts(result: SectionResult, view: View) -> Iterator[Mark]:
 
 def _loud(
     result: SectionResult, view: View, sides: Sides, shown: Mapping[str, Points]
-) -> Iterator[Mark]:
+) -> Iterator[Mark | None]:
+    glyphs: list[Mark] = []
+    for finding in result.findings:
+        if finding.key not in view.elsewhere:
+            glyphs += glyph_marks(finding, view, sides, shown)
+            yield None
     if not view.detail:
-        yield from _side_words(result, view)
+        frame = frame_box(result, view.placement)
+        labels = (mark for mark in glyphs if isinstance(mark, Label))
+        yield from side_words(frame, sides, view.theme, labels)
     for layer in result.layers.values():
         for lift in layer.lifts:
             yield from on(overlays_of(layer.control), _caps(lift, layer, view))
@@ -141,9 +147,7 @@ def _loud(
     for finding in result.findings:
         if not view.detail:
             yield from on((Overlay.FINDINGS,), _ring(finding, radius, view))
-    for finding in result.findings:
-        if finding.key not in view.elsewhere:
-            yield from glyph_marks(finding, view, sides, shown)
+    yield from glyphs
 
 
 def glyph_marks(
@@ -152,21 +156,6 @@ def glyph_marks(
     """Yield the glyph of a finding; `shown` are the sheets with their laps spread."""
     spot, facts = _seen(finding, view, sides, shown)
     yield from on((Overlay.FINDINGS,), glyph(finding.rule, spot, facts, view.theme))
-
-
-def _side_words(result: SectionResult, view: View) -> Iterator[Mark]:
-    theme = view.theme
-    frame = frame_box(result, view.placement)
-    size = next((s for s in (theme.large, theme.medium) if frame.width > 22 * s), theme.small)
-    for word, marks in (
-        (say("INSIDE"), result.section.inside),
-        (say("OUTSIDE"), result.section.outside),
-    ):
-        half = text_width(word, size, bold=True) / 2
-        for mark in marks:
-            x, y = frame.inset(half + 2.5, size + 1.0).clamp(view.placement.point(mark))
-            at = (x, y - size / 2)
-            yield Label(word, at, size, theme.quiet, Anchor.MIDDLE, bold=True, halo=theme.paper)
 
 
 def _caps(lift: Lift, layer: LayerResult, view: View) -> Iterator[Mark]:

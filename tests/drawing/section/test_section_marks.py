@@ -11,6 +11,7 @@ from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.polylines import foot
 from enclosure_app.drawing.section.glyphs import GLYPHS
 from enclosure_app.drawing.section.section_marks import View, frame_box, section_marks
+from enclosure_app.drawing.section.side_words import label_box
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
 from enclosure_app.model.drawing import Units
@@ -108,6 +109,20 @@ def test_both_sides_are_named_where_their_marks_are() -> None:
     }
     assert words["INSIDE"][0] < AT_TEN.point((0, 0))[0] < words["OUTSIDE"][0]
     assert labels(marks()).count("INSIDE") == 1  # the office's own text is not repeated
+
+
+def test_the_words_of_a_finding_do_not_lie_over_those_for_the_sides() -> None:
+    """The width of the gap at the sill stands just where somebody put the inside mark."""
+    (width,) = [m for m in marks() if isinstance(m, Label) and m.text == "30 mm"]
+    spot = AT_TEN.back(label_box(width).centre)
+    result = eave.result()
+    result = replace(result, section=replace(result.section, inside=(spot,)))
+    found = [m for m in marks(result) if isinstance(m, Label)]
+    (word,) = [m for m in found if m.text == "INSIDE" and m.bold]
+    (still,) = [m for m in found if m.text == "30 mm"]
+    (inner, outer) = label_box(word), label_box(still)
+    assert inner.bottom >= outer.top or inner.top <= outer.bottom or inner.right <= outer.left
+    assert dist(inner.centre, outer.centre) < 12.0
 
 
 def test_the_way_in_is_drawn_for_a_broken_layer_only() -> None:
