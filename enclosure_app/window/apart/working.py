@@ -24,6 +24,7 @@ class Lane(StrEnum):
     KEEPING = "keeping"
     ISSUING = "issuing"
     SAYING = "saying"
+    LOOKING_UP = "looking up"
     TAKING_IN = "taking in"
 
 

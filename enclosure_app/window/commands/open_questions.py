@@ -35,7 +35,7 @@ class OpenQuestionCommands(QObject):
         fittings.messages.hide()
         fittings.working.begin(
             Job(
-                Lane.SAYING,
+                Lane.LOOKING_UP,
                 self.tr("Looking for the places"),
                 lambda _: _looked_up(project),
                 self._show,

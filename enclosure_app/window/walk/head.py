@@ -65,10 +65,10 @@ class Head(QWidget):
         for each, button in self.filters.items():
             button.setText(f"{self._words(each)} ({len(walked.shown(each))})")
 
-    def wait(self, *, stopped: bool) -> None:
-        """Say that what there is to look at is not known yet; where a person stopped it, offer it."""
+    def wait(self, *, stopped: bool, offers: bool) -> None:
+        """Say that what there is to look at is not known yet, and `offers` to check what was stopped."""
         self.still.setText(self.tr("not checked") if stopped else self.tr("being checked"))
-        self.check.setVisible(stopped)
+        self.check.setVisible(stopped and offers)
 
     def choose(self, which: Which) -> None:
         """Show which stops are walked."""

@@ -189,7 +189,7 @@ class WalkPage(QWidget):
         self.head.name_section(walked.result.section.name, shown.section, shown.signed)
         self.head.show_round(walked, self.which, (self.here, self._number(), len(self.stops)))
         if not shown.judged:
-            self.head.wait(stopped=shown.stopped)
+            self.head.wait(stopped=shown.stopped, offers=stop is not None)  # else the words do
         self.foot.show_where(
             first=not self.stops or self.here == self.stops[0].key,
             last=stop is None,

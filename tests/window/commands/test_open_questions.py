@@ -1,9 +1,11 @@
 """What a revision left open is answered another day, as one step."""
 
+import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from enclosure_app.model.standing.questions import open_questions
+from enclosure_app.window.apart.working import Job, Lane
 from enclosure_app.window.main_window import MainWindow
 from tests.window.revising.walls_laid import laid
 
@@ -27,6 +29,17 @@ def test_an_answer_is_put_down_and_undone(window: MainWindow, qtbot: QtBot) -> N
     assert window.settings.who == "Jon"
     window.document.undo_stack.undo()
     assert window.document.project is before
+
+
+def test_looking_the_places_up_drops_nothing_that_waits_to_be_said(
+    window: MainWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window.filing.begin(laid().revision.project)
+    begun: list[Job] = []
+    monkeypatch.setattr(window.working, "begin", begun.append)
+    window.do("answer_open")
+    (job,) = begun
+    assert job.lane is Lane.LOOKING_UP  # a newer wish drops the older ones of its own lane
 
 
 def test_where_nothing_is_open_it_says_so(window: MainWindow) -> None:
