@@ -12,7 +12,7 @@ from enclosure_app.model.said.decision import Decision
 from enclosure_app.model.said.sign_off import fingerprint
 from enclosure_app.model.standing.standing import new_id
 from enclosure_app.model.standing.verdicts import contested_in
-from enclosure_app.model.states import drawn_as, past_of, states
+from enclosure_app.model.states import drawn_as, past_of
 from enclosure_app.planning.merging.differences import (
     Chosen,
     Difference,
@@ -55,16 +55,15 @@ class Merged:
         )
 
 
-def merged(
-    ours: Project, theirs: Project, base: Project | None = None, chosen: Chosen = _NOTHING
-) -> Merged:
+def merged(ours: Project, theirs: Project, chosen: Chosen = _NOTHING) -> Merged:
     """Return one project of two copies of it.
+
+    A copy that was kept by an older version of the program knows no past (`model.states`): all that
+    differs in it is asked about.
 
     Args:
         ours: Our copy.
         theirs: The other one.
-        base: The copy that both began from, of use only where that was kept by an older version of
-            the program, so that the two do not know it.
         chosen: What a person chose, by the key of a difference; ours, where nobody chose.
 
     Raises:
@@ -79,8 +78,7 @@ def merged(
                 theirs=theirs.title,
             )
         )
-    common = states(base) if base else frozenset[str]()
-    pasts = past_of(ours) | common, past_of(theirs) | common
+    pasts = past_of(ours), past_of(theirs)
     weighing = Weighing(chosen, [], pasts)
     copies = named_alike(Copies(ours, theirs), weighing)
     settings = settings_weighed(weighing, copies.ours, copies.theirs)

@@ -16,16 +16,25 @@ from enclosure_app.model.standing.sign_offs import signed
 from enclosure_app.model.standing.standing import standing
 from enclosure_app.model.standing.verdicts import verdicts_in
 from enclosure_app.model.standing.whereabouts import homeless
-from enclosure_app.planning.merging import Part, Side, merged
+from enclosure_app.model.states import remembering
+from enclosure_app.planning.merging import Merged, Part, Side, merged
 from enclosure_app.planning.parts import part
 from tests.planning.merging.histories import copies
 from tests.planning.revision.walls import GAP, WALL, laid_over, line, project, wall
 
+NOTHING: Mapping[tuple[Part, str], Side] = {}
 WHEN = "2026-03-02T10:15:00+02:00"
 TAPE = line("drawn-1", (-1.0, 780.0), (-1.0, 850.0), product="seam-tape")
 BEAD = line("drawn-1", (-2.0, 1690.0), (-2.0, 1770.0), product="seam-tape")
 BASE = project(WALL)
 NEW = "lap:air:drawn-1.low+10.face"
+
+
+def began_from(
+    base: Project, ours: Project, theirs: Project, chosen: Mapping[tuple[Part, str], Side] = NOTHING
+) -> Merged:
+    """Return what comes of two copies that know the one which both began from."""
+    return merged(*(remembering(each, [base]) for each in (ours, theirs)), chosen=chosen)
 
 
 def said(before: Project, state: State, key: str = GAP, who: str = "Ida") -> Project:
@@ -80,7 +89,7 @@ def test_with_the_common_copy_only_what_both_changed_is_asked() -> None:
         BASE, title="Ours", figures={"wall-lap": 90.0}, severities={"gap": Severity.DOUBT}
     )
     theirs = replace(BASE, title="Theirs", book="irc-2021", figures={"wall-lap": 80.0})
-    done = merged(ours, theirs, BASE)
+    done = began_from(BASE, ours, theirs)
     assert [(each.key, each.ours, each.theirs) for each in done.asked] == [
         ((Part.TITLE, ""), "Ours", "Theirs"),
         ((Part.FIGURE, "wall-lap"), 90.0, 80.0),
@@ -88,21 +97,21 @@ def test_with_the_common_copy_only_what_both_changed_is_asked() -> None:
     assert (done.project.title, done.project.book) == ("Ours", "irc-2021")
     assert done.project.severities == {"gap": Severity.DOUBT}
     chosen = {(Part.TITLE, ""): Side.THEIRS, (Part.FIGURE, "wall-lap"): Side.OURS}
-    final = merged(ours, theirs, BASE, chosen)
+    final = began_from(BASE, ours, theirs, chosen)
     assert final.asked == ()
     assert (final.project.title, final.project.figures) == ("Theirs", {"wall-lap": 90.0})
 
 
 def test_a_section_that_one_person_drew_on_is_taken_and_one_that_both_did_is_chosen() -> None:
     taped, beaded = project(wall(TAPE)), project(wall(BEAD))
-    assert merged(BASE, taped, BASE).project.sections == taped.sections
-    assert merged(taped, BASE, BASE).differences == ()
-    (difference,) = merged(taped, beaded, BASE).differences
+    assert began_from(BASE, BASE, taped).project.sections == taped.sections
+    assert began_from(BASE, taped, BASE).differences == ()
+    (difference,) = began_from(BASE, taped, beaded).differences
     assert (difference.key, difference.taken) == ((Part.SECTION, "Wall"), Side.OURS)
     assert (difference.ours.section, difference.theirs.section) == (wall(TAPE), wall(BEAD))
-    theirs = merged(taped, beaded, BASE, {difference.key: Side.THEIRS})
+    theirs = began_from(BASE, taped, beaded, {difference.key: Side.THEIRS})
     assert theirs.project.sections == beaded.sections
-    both = merged(taped, beaded, BASE, {difference.key: Side.BOTH}).project
+    both = began_from(BASE, taped, beaded, {difference.key: Side.BOTH}).project
     assert [each.name for each in both.sections] == ["Wall", "Wall-2"]
     assert both.sections[1].pieces == wall(BEAD).pieces
 
@@ -111,8 +120,8 @@ def test_a_section_that_is_new_in_either_is_kept_and_one_taken_away_goes() -> No
     eave = part("eave", WALL.products)
     more = project(WALL, eave)
     assert {*sections_of(merged(BASE, more).project)} == {"Wall", eave.name}
-    assert {*sections_of(merged(more, BASE, BASE).project)} == {"Wall", eave.name}
-    assert {*sections_of(merged(BASE, more, more).project)} == {"Wall"}
+    assert {*sections_of(began_from(BASE, more, BASE).project)} == {"Wall", eave.name}
+    assert {*sections_of(began_from(more, BASE, more).project)} == {"Wall"}
 
 
 def test_a_verdict_about_one_persons_drawing_is_not_given_to_the_others() -> None:
@@ -144,7 +153,10 @@ def test_a_section_renamed_in_one_copy_is_one_section() -> None:
     signed_first = edits.sign(said(BASE, State.MENDED), "Wall", "Ida", WHEN)
     renamed = edits.rename_section(signed_first, "Wall", "North wall")
     spoken = said(signed_first, State.ACCEPTED, who="Jon")
-    for done in (merged(renamed, spoken, signed_first), merged(spoken, renamed, signed_first)):
+    for done in (
+        began_from(signed_first, renamed, spoken),
+        began_from(signed_first, spoken, renamed),
+    ):
         (section,) = done.project.sections
         assert section.name == "North wall"
         assert verdicts_in(done.project, "North wall")[GAP].state is State.ACCEPTED
@@ -160,7 +172,7 @@ def test_a_revised_drawing_of_one_copy_is_taken_with_what_the_other_said_of_the_
     )
     later = replace(BASE, sections=(replace(WALL, pieces=pieces),), revision="B")
     revised = laid_over(BASE, later).project
-    for done in (merged(spoken, revised, BASE), merged(revised, spoken, BASE)):
+    for done in (began_from(BASE, spoken, revised), began_from(BASE, revised, spoken)):
         assert done.differences == ()
         assert done.project.revision == "B"
         assert verdicts_in(done.project, "Wall")["gap:air:A0.high+A1.low"].state is State.MENDED

@@ -114,9 +114,9 @@ def test_what_was_chosen_once_is_not_asked_again(
     assert again.project.figures == done.figures
 
 
-def test_a_copy_of_an_older_version_knows_no_past_and_is_told_by_the_common_one() -> None:
+def test_of_a_copy_of_an_older_version_that_knows_no_past_all_that_differs_is_asked() -> None:
     ours, theirs = replace(BASE, title="Ours"), replace(BASE, book="")
     assert {each.part for each in merged(ours, theirs).asked} == {Part.TITLE, Part.BOOK}
-    done = merged(ours, theirs, BASE)
+    done = merged(*(remembering(each, [BASE]) for each in (ours, theirs)))
     assert done.differences == ()
     assert (done.project.title, done.project.book) == ("Ours", "")
