@@ -34,10 +34,11 @@ def framed(section: Section, reach: float, last: tuple[Section, Section] | None 
 
 
 def _come_within(pieces: Sequence[Piece], section: Section, reach: float) -> NDArray[np.bool_]:
-    """Return which pieces come within the frame; few of them have to be looked at closely."""
+    """Return which pieces come within the frame; in an upright one few have to be looked at closely."""
     found = inside_of(boxes_of([_run(piece) for piece in pieces]), section.frame)
-    for number in np.flatnonzero(~found).tolist():
-        found[number] = reaching([solid_of(pieces[number].shape)], section.frame, reach)[0]
+    close = np.flatnonzero(~found)
+    solids = [solid_of(pieces[number].shape) for number in close.tolist()]
+    found[close] = reaching(solids, section.frame, reach)
     return found
 
 
