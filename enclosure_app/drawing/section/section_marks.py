@@ -25,7 +25,7 @@ from enclosure_app.drawing.section.layer_marks import (
 )
 from enclosure_app.drawing.section.rain_marks import STREAMS, all_stream_marks, rain_marks
 from enclosure_app.drawing.section.sealed_marks import sealed_marks
-from enclosure_app.drawing.section.side_words import side_words
+from enclosure_app.drawing.section.side_words import label_box, side_words
 from enclosure_app.drawing.section.sides import Sides, sides_of
 from enclosure_app.drawing.section.trace_marks import trace_marks
 from enclosure_app.drawing.shapes import circle
@@ -135,15 +135,16 @@ def _loud(
         if finding.key not in view.elsewhere:
             glyphs += glyph_marks(finding, view, sides, shown)
             yield None
+    radius = ring_radius(result.findings)
     if not view.detail:
-        frame = frame_box(result, view.placement)
-        labels = (mark for mark in glyphs if isinstance(mark, Label))
-        yield from side_words(frame, sides, view.theme, labels)
+        taken = [label_box(mark) for mark in glyphs if isinstance(mark, Label)]
+        around = (view.placement.point(finding.at) for finding in result.findings)
+        taken += [Box(x, y, x, y).inset(-radius) for x, y in around]
+        yield from side_words(frame_box(result, view.placement), sides, view.theme, taken)
     for layer in result.layers.values():
         for lift in layer.lifts:
             yield from on(overlays_of(layer.control), _caps(lift, layer, view))
     yield from sealed_marks(result, view.placement, view.theme)
-    radius = ring_radius(result.findings)
     for finding in result.findings:
         if not view.detail:
             yield from on((Overlay.FINDINGS,), _ring(finding, radius, view))

@@ -1,4 +1,4 @@
-"""The words INSIDE and OUTSIDE at their marks, moved aside where the words of findings stand."""
+"""The words INSIDE and OUTSIDE at their marks, moved aside where findings have words or rings."""
 
 from collections.abc import Iterable, Iterator
 from itertools import product
@@ -13,25 +13,26 @@ from enclosure_app.language import say
 from enclosure_app.model.place import Point
 
 _AIR = 0.5  # mm between two texts
-_STEP, _FURTHEST = 0.75, 12.0  # mm by which a word is moved aside, and at most
+_STEP, _STEPS = 0.75, 16  # mm by which a word is moved aside, and how often at most
 _WAYS = (90.0, -90.0, 0.0, 180.0, 45.0, 135.0, -45.0, -135.0)  # degrees, the most wished for first
 _SHARES = {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}
 
 
-def side_words(frame: Box, sides: Sides, theme: Theme, labels: Iterable[Label]) -> Iterator[Label]:
-    """Yield the words for the two sides within `frame`, clear of upright `labels` and one another.
+def side_words(frame: Box, sides: Sides, theme: Theme, taken: Iterable[Box]) -> Iterator[Label]:
+    """Yield the words for the two sides within `frame`, clear of what is `taken` and of one another.
 
     A word never leaves its side of a layer: where that leaves no free place it stays at its mark.
     """
-    taken = [label_box(label) for label in labels]
+    taken = list(taken)
     size = next((s for s in (theme.large, theme.medium) if frame.width > 22 * s), theme.small)
     for word, marks in ((say("INSIDE"), sides.inside), (say("OUTSIDE"), sides.outside)):
         half = text_width(word, size, bold=True) / 2
         room = frame.inset(half + 2.5, size + 1.0)
         for mark in marks:
-            wishes = _places(room, mark, _reach(room.clamp(mark), sides))
-            labelled = [_label(word, at, size, theme) for at in wishes]
-            label = next((each for each in labelled if _is_free(each, taken)), labelled[0])
+            at = room.clamp(mark)
+            wishes = (_label(word, place, size, theme) for place in _places(room, at, sides))
+            label = next((each for each in wishes if _is_free(each, taken)), None)
+            label = label or _label(word, at, size, theme)
             taken.append(label_box(label))
             yield label
 
@@ -48,20 +49,19 @@ def _label(word: str, at: Point, size: float, theme: Theme) -> Label:
     return Label(word, base, size, theme.quiet, Anchor.MIDDLE, bold=True, halo=theme.paper)
 
 
-def _reach(place: Point, sides: Sides) -> float:
-    """Return how far a word may be moved: not as far as to the nearest layer."""
-    return min([_FURTHEST, *(walk.way.foot(place).off for walk in sides.walks.values())])
+def _places(room: Box, at: Point, sides: Sides) -> Iterator[Point]:
+    """Yield the places for a word on its side of every layer, the most wished for first."""
+    yield at
+    lefts = _lefts(at, sides)
+    for step, way in product(range(1, _STEPS + 1), _WAYS):
+        by, angle = step * _STEP, radians(way)
+        place = room.clamp((at[0] + by * cos(angle), at[1] + by * sin(angle)))
+        if _lefts(place, sides) == lefts:
+            yield place
 
 
-def _places(room: Box, mark: Point, reach: float) -> list[Point]:
-    """Return the places for a word in the order in which they are wished for."""
-    x, y = room.clamp(mark)
-    steps = [_STEP * k for k in range(1, int(reach / _STEP) + 1)]
-    moved = [
-        room.clamp((x + by * cos(radians(way)), y + by * sin(radians(way))))
-        for by, way in product(steps, _WAYS)
-    ]
-    return [(x, y), *moved]
+def _lefts(place: Point, sides: Sides) -> list[bool]:
+    return [walk.way.foot(place).left for walk in sides.walks.values()]
 
 
 def _is_free(label: Label, taken: list[Box]) -> bool:

@@ -10,7 +10,7 @@ from enclosure_app.drawing.marks import Fill, Label, Mark, Stroke, points_of
 from enclosure_app.drawing.placement import Placement
 from enclosure_app.drawing.polylines import foot
 from enclosure_app.drawing.section.glyphs import GLYPHS
-from enclosure_app.drawing.section.section_marks import View, frame_box, section_marks
+from enclosure_app.drawing.section.section_marks import RING, View, frame_box, section_marks
 from enclosure_app.drawing.section.side_words import label_box
 from enclosure_app.drawing.theme import load_theme
 from enclosure_app.drawing.typeface import text_width
@@ -123,6 +123,16 @@ def test_the_words_of_a_finding_do_not_lie_over_those_for_the_sides() -> None:
     (inner, outer) = label_box(word), label_box(still)
     assert inner.bottom >= outer.top or inner.top <= outer.bottom or inner.right <= outer.left
     assert dist(inner.centre, outer.centre) < 12.0
+
+
+def test_the_ring_of_a_finding_does_not_lie_over_the_words_for_the_sides() -> None:
+    result = eave.result()
+    near = (result.findings[0].at[0] + 45.0, result.findings[0].at[1])
+    result = replace(result, section=replace(result.section, outside=(near,)))
+    (word,) = [m for m in marks(result) if isinstance(m, Label) and m.text == "OUTSIDE" and m.bold]
+    box, centre = label_box(word), AT_TEN.point(result.findings[0].at)
+    assert dist(box.clamp(centre), centre) >= RING
+    assert box.centre[0] > centre[0]
 
 
 def test_the_way_in_is_drawn_for_a_broken_layer_only() -> None:

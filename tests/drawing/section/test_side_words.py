@@ -22,7 +22,7 @@ SIDES = Sides({Control.WATER: WALL}, ((90.0, 50.0),), ((30.0, 50.0),), (0.0, 1.0
 
 
 def words(*labels: Label, sides: Sides = SIDES) -> dict[str, Label]:
-    return {label.text: label for label in side_words(FRAME, sides, THEME, labels)}
+    return {label.text: label for label in side_words(FRAME, sides, THEME, map(label_box, labels))}
 
 
 def text(at: Point, anchor: Anchor = Anchor.MIDDLE, words: str = "30 mm") -> Label:
@@ -58,7 +58,10 @@ def test_what_is_beside_a_word_does_not_move_it() -> None:
 
 
 def test_a_word_never_leaves_its_side_of_a_layer() -> None:
-    """So much is written on its side that no place is free: it stays at its mark."""
+    """So much is written on its side that no place is free: it stays at its mark.
+
+    Beyond the layer there would be room.
+    """
     close = replace(SIDES, outside=((57.0, 50.0),))
     crowd = [
         text((x, y), words="reversed lap") for x in range(30, 52, 4) for y in range(30, 70, 2)
