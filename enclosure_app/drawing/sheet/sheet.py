@@ -157,7 +157,8 @@ class _Sheet:
     def titles(self) -> Titles:
         drawing = self.drawing.drawing
         file = PurePath(self.result.section.file or drawing.file).name
-        name = f"{drawing.title} ({file})" if drawing.title and file else drawing.title or file
+        known = drawing.title in ("", self.job.project, PurePath(file).stem)
+        name = f"{drawing.title} ({file})" if file and not known else file or drawing.title
         section = self.result.section.name
         units = say("feet and inches") if self.units.imperial else self.units.value
         signed = signatures(signed_of(self.job, section))

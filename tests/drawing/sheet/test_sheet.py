@@ -155,6 +155,23 @@ def test_the_title_block_says_what_it_was_told() -> None:
         assert text in found
 
 
+@pytest.mark.parametrize(
+    ("title", "file", "shown"),
+    [
+        ("North wall", "boathouse.dxf", "North wall (boathouse.dxf)"),
+        ("boathouse", "boathouse.dxf", "boathouse.dxf"),
+        ("Boathouse", "drawing-7.dxf", "drawing-7.dxf"),  # as the project is called
+        ("North wall", "", "North wall"),
+    ],
+)
+def test_the_drawing_is_named_without_saying_a_name_twice(
+    title: str, file: str, shown: str
+) -> None:
+    result = eave.drawing(file=file)
+    titled = replace(result, drawing=replace(result.drawing, title=title))
+    assert {page.titles.drawing for page in pages(titled)} == {shown}
+
+
 def test_the_caution_is_on_every_page() -> None:
     for page in crowd():
         whole = " ".join(texts(page))
