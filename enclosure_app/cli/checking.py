@@ -8,14 +8,14 @@ from typing import TYPE_CHECKING, Unpack
 
 import click
 
+from enclosure_app.cli.complaints import complain, own_faults_in_words
 from enclosure_app.cli.judging import checker, keep_inputs
 from enclosure_app.cli.options import FILE, Asked, reading_options
 from enclosure_app.cli.projects import judged
 from enclosure_app.cli.statuses import UNUSABLE, status
+from enclosure_app.cli.terminal import say, takes_colour, text_width, with_progress
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.project.named import is_project
-from enclosure_app.reports.complaints import complain, own_faults_in_words
-from enclosure_app.reports.terminal import say, takes_colour, text_width, with_progress
 
 if TYPE_CHECKING:
     from enclosure_app.model.report import DrawingResult

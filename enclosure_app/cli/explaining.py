@@ -6,7 +6,7 @@ import click
 
 from enclosure_app.cli.judging import must_be_rule
 from enclosure_app.cli.statuses import NOTHING_WRONG
-from enclosure_app.reports.terminal import reflowed, say, text_width
+from enclosure_app.cli.terminal import reflowed, say, text_width
 
 
 @click.command("explain")

@@ -13,6 +13,7 @@ import click
 
 from enclosure_app import __version__
 from enclosure_app.cli.checking import check
+from enclosure_app.cli.complaints import complain, own_faults_in_words, usage_sentence
 from enclosure_app.cli.explaining import explain
 from enclosure_app.cli.handing_over import exchange, mark, table
 from enclosure_app.cli.judging import rule_names
@@ -20,9 +21,8 @@ from enclosure_app.cli.options import FILE
 from enclosure_app.cli.replying import replies
 from enclosure_app.cli.sheets import sheet
 from enclosure_app.cli.statuses import NOTHING_WRONG, STOPPED, UNUSABLE
+from enclosure_app.cli.terminal import say
 from enclosure_app.errors import EnclosureError
-from enclosure_app.reports.complaints import complain, own_faults_in_words, usage_sentence
-from enclosure_app.reports.terminal import say
 
 _PROGRAM = "enclosure-app"
 

@@ -6,14 +6,14 @@ from typing import TYPE_CHECKING
 
 import click
 
+from enclosure_app.cli.complaints import own_faults_in_words
 from enclosure_app.cli.judging import keep_inputs
 from enclosure_app.cli.options import FILE
 from enclosure_app.cli.projects import judged
 from enclosure_app.cli.statuses import NOTHING_WRONG, status
+from enclosure_app.cli.terminal import say, text_width
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.project.named import is_project
-from enclosure_app.reports.complaints import own_faults_in_words
-from enclosure_app.reports.terminal import say, text_width
 
 if TYPE_CHECKING:
     from enclosure_app.files.replies.answers import Outcome

@@ -8,14 +8,14 @@ from typing import TYPE_CHECKING, Unpack
 
 import click
 
+from enclosure_app.cli.complaints import own_faults_in_words
 from enclosure_app.cli.judging import checker, keep_inputs, must_end
 from enclosure_app.cli.options import FILE, SheetAsked, day, reading_options
 from enclosure_app.cli.projects import judged
 from enclosure_app.cli.statuses import status
+from enclosure_app.cli.terminal import say, with_progress
 from enclosure_app.errors import EnclosureError
 from enclosure_app.files.project.named import is_project
-from enclosure_app.reports.complaints import own_faults_in_words
-from enclosure_app.reports.terminal import say, with_progress
 
 if TYPE_CHECKING:
     from enclosure_app.drawing.sheet.job import SheetJob

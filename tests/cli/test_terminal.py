@@ -5,8 +5,7 @@ import sys
 
 import pytest
 
-from enclosure_app.errors import EnclosureError
-from enclosure_app.reports.terminal import (
+from enclosure_app.cli.terminal import (
     fit_encoding,
     reflowed,
     say,
@@ -14,6 +13,7 @@ from enclosure_app.reports.terminal import (
     text_width,
     with_progress,
 )
+from enclosure_app.errors import EnclosureError
 
 
 class Terminal(io.StringIO):

@@ -5,8 +5,8 @@ from pathlib import Path
 import click
 import pytest
 
+from enclosure_app.cli.complaints import complain, own_faults_in_words, usage_sentence
 from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.reports.complaints import complain, own_faults_in_words, usage_sentence
 
 
 @pytest.mark.parametrize(

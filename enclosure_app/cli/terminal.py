@@ -82,8 +82,8 @@ def with_progress(items: Sequence[_Item], what: str) -> Iterable[_Item]:
     """Yield the items; for several of them and on a terminal, show how far they have come."""
     if len(items) == 1 or not (_is_terminal(sys.stdout) and _is_terminal(sys.stderr)):
         return items
-    from rich.console import Console  # noqa: PLC0415  loaded only where it is needed
-    from rich.progress import track  # noqa: PLC0415  as above
+    from rich.console import Console
+    from rich.progress import track
 
     return track(items, what, console=Console(stderr=True), transient=True)
 

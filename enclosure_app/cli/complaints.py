@@ -8,8 +8,8 @@ from pathlib import Path
 
 import click
 
+from enclosure_app.cli.terminal import say
 from enclosure_app.errors import EnclosureError, ListedError
-from enclosure_app.reports.terminal import say
 
 
 def complain(error: EnclosureError, file: Path | None = None) -> None:
