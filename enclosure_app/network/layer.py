@@ -119,10 +119,11 @@ class Layer:
         Raises:
             ValueError: the layer has no trace.
         """
-        if not self.airs:
+        airs = self.airs
+        if not airs:
             raise ValueError("A layer without a trace has no sides.")
         held = np.zeros(len(points), dtype=bool)
-        for air in self.airs:
+        for air in airs:
             held |= air.holds(points)
         return held
 

@@ -144,9 +144,7 @@ def _shifted(sheet: Points, shifts: list[Shift]) -> Points:
         if before > done:
             points.extend(stretch(sheet, done, before))
         points.extend(offset(stretch(sheet, start, end), shift.by))
-        done = end if whole - end <= _AT_END else min(end + _RAMP, whole)
-        if whole - end <= _AT_END:
-            done = whole
+        done = whole if whole - end <= _AT_END else min(end + _RAMP, whole)
     if done < whole:
         points.extend(stretch(sheet, done, whole))
     return distinct(tuple(points))

@@ -51,7 +51,8 @@ def outer_parts(ground: Ground, runs: Ints) -> dict[int, tuple[Part, ...]]:
     low, high = np.array([(part.low, part.high) for part in parts]).T
     open_out = _opens(ground, run, (low + high) / 2)
     hidden = np.flatnonzero(~open_out)  # in the middle: in a corner it may be open further down
-    open_out[hidden] = _opens(ground, run[hidden], high[hidden] - _CLEAR)
+    foot = np.maximum(high[hidden] - _CLEAR, low[hidden])
+    open_out[hidden] = _opens(ground, run[hidden], foot)
     outer: defaultdict[int, list[Part]] = defaultdict(list)
     for number in np.flatnonzero(open_out).tolist():
         outer[parts[number].run].append(parts[number])
