@@ -1,5 +1,7 @@
 """One photograph, large: looked at closer with the fingers, the wheel or the keys."""
 
+from dataclasses import replace
+
 from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPixmap, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
@@ -30,8 +32,11 @@ class PhotoView(ByHand):
         self.come_back()
 
     def pan(self, by: QPointF) -> None:
-        """Move the picture by so many dots."""
-        self._look_from(self.camera.panned(by), whole=False)
+        """Move the picture by so many dots, where it is not whole; never out of sight."""
+        if not self._whole:
+            moved = self.camera.panned(by)
+            kept = replace(moved, centre=self._box.clamp(moved.centre))
+            self._look_from(kept, whole=False)
 
     def zoom(self, factor: float, about: QPointF | None = None) -> None:
         """Look closer or wider; never so wide that the picture is smaller than the view."""
@@ -55,11 +60,15 @@ class PhotoView(ByHand):
             self.camera.seen((float(size.width()), 0.0)),
         )
 
-    def _fitted(self) -> Camera:
+    @property
+    def _box(self) -> Box:
         size = self.picture.size()
-        wide, high = max(size.width(), 1), max(size.height(), 1)
-        zoom = min(self.width() / wide, self.height() / high)
-        return Camera(Box(0, 0, wide, high).centre, max(zoom, 1e-3), QSizeF(self.size()))
+        return Box(0.0, 0.0, max(size.width(), 1), max(size.height(), 1))
+
+    def _fitted(self) -> Camera:
+        box = self._box
+        zoom = min(self.width() / box.width, self.height() / box.height)
+        return Camera(box.centre, max(zoom, 1e-3), QSizeF(self.size()))
 
     def _look_from(self, camera: Camera, *, whole: bool) -> None:
         self.camera, self._whole = camera, whole

@@ -55,6 +55,16 @@ def test_it_is_looked_at_closer_about_a_place_and_moved(view: PhotoView, qtbot: 
     assert view.filled.left() < corner.x() - 300
 
 
+def test_it_is_never_moved_out_of_sight(view: PhotoView, qtbot: QtBot) -> None:
+    whole = view.filled
+    view.pan(QPointF(300.0, 200.0))
+    assert view.filled == whole  # there is nothing else to see
+    view.zoom(2.0)
+    view.pan(QPointF(5000.0, 5000.0))
+    assert view.filled.topLeft() == QPointF(300.0, 200.0)
+    assert colour(view, 310, 210) == "#0000ff"
+
+
 def test_wider_than_whole_it_is_never_shown(view: PhotoView, qtbot: QtBot) -> None:
     whole = view.filled
     view.zoom(3.0)
