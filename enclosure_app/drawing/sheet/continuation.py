@@ -21,18 +21,22 @@ class Filled:
 
 
 def fill_column(
-    left: tuple[TableRow, ...], box: Box, theme: Theme, *, parting: bool = False
+    left: tuple[TableRow, ...], box: Box, theme: Theme, *, whole: bool = False
 ) -> Filled:
     """Put as many of the rows as fit into `box`, below the table's head.
 
-    With `parting`, one that is higher than the whole box is parted, so that none is left for ever.
+    The first is parted where it is too high and its beginning fits. A `whole` column, than which
+    none is higher, takes that beginning in any case, so that no row is left for ever.
     """
-    if parting and left:
-        left = (*parted(left[0], box.height - HEAD, theme), *left[1:])
+    if left:
+        room = box.height - HEAD
+        begun, *rest = parted(left[0], room, theme)
+        if whole or begun.height <= room + _SLACK:
+            left = (begun, *rest, *left[1:])
     marks: list[Mark] = []
     top, count = box.top - HEAD, 0
     for row in left:
-        if top - row.height < box.bottom - _SLACK and not (parting and count == 0):
+        if top - row.height < box.bottom - _SLACK and not (whole and count == 0):
             break
         marks.extend(row_marks(row, box.left, box.right, top, theme))
         top -= row.height

@@ -319,7 +319,7 @@ def _continued(
     foot, table = _column(sheet)
     marks = [*_paper(sheet), *heading_marks(sheet.result, sheet.areas.heading, theme)]
     for box in (*table_columns(sheet.areas, column.width), table):
-        filled = fill_column(left, box, theme, parting=box is not table)
+        filled = fill_column(left, box, theme, whole=box is not table)
         if not filled.marks:
             break
         marks += (*head_marks(box, theme), *filled.marks)

@@ -42,13 +42,24 @@ def test_a_row_that_is_higher_than_a_column_goes_on_in_the_next_and_loses_no_wor
     left = rows((first,), NUMBERS, 90.0, (Units.MM, THEME), {first.key: said})
     box, shown = Box(0, 0, 90, 70), []
     for _ in range(20):
-        filled = fill_column(left, box, THEME, parting=True)
+        filled = fill_column(left, box, THEME, whole=True)
         shown += filled.marks
         left = filled.left
         assert all(box.holds(p, 1.0) for m in filled.marks for p in points_of(m))
     assert not left
     told = " ".join(m.text for m in shown if isinstance(m, Label))
     assert [word for word in told.split() if word.startswith("word")] == words
+
+
+def test_a_column_begins_a_long_row_only_where_its_own_words_fit() -> None:
+    first = RESULT.findings[0]
+    said = Decision(first.key, State.ACCEPTED, "Ida", "2026-01-02", "A long story. " * 200)
+    left = rows((first,), NUMBERS, 90.0, (Units.MM, THEME), {first.key: said})
+    own = ROWS[0].height
+    assert fill_column(left, Box(0, 0, 90, HEAD + own - 1), THEME).left == left
+    filled = fill_column(left, Box(0, 0, 90, HEAD + own + 20), THEME)
+    assert filled.marks
+    assert 0 < filled.left[0].height < left[0].height
 
 
 def test_columns_of_a_continued_table_are_at_least_as_wide_and_apart() -> None:
