@@ -3174,6 +3174,11 @@
    <source>You say: it is gone</source>
    <translation>Sie sagen: weg</translation>
   </message>
+  <message>
+   <location filename="../../enclosure_app/window/revising/row_list.py" />
+   <source>You say: it is to be looked at again</source>
+   <translation>Sie sagen: noch einmal ansehen</translation>
+  </message>
  </context>
  <context>
   <name>RulePage</name>

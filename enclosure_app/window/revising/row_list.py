@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QPushButton, QWidget
 
-from enclosure_app.planning.revision import Fate
+from enclosure_app.planning.revision import Fate, LookMatch
 from enclosure_app.window.revising.row_delegate import RowDelegate
 from enclosure_app.window.revising.rows import ORDER, Answer, Row, fate_count, fate_words
 from enclosure_app.window.surround.flow_layout import FlowLayout
@@ -98,10 +98,16 @@ class RowList(QListWidget):
 
     def words(self, row: Row, answer: Answer) -> str:
         """Return what is told of a row: a head, then its sentence."""
-        said = ""
-        if isinstance(answer, str):
-            said = self.tr("You say: it is gone")
-        elif answer is not None:
-            said = self.tr("You say: it is found again")
+        said = self._answered(row, answer)
         head = " · ".join(filter(None, (fate_words(row.match.fate), row.name, row.said, said)))
         return f"{head}\n{row.message}"
+
+    def _answered(self, row: Row, answer: Answer) -> str:
+        """Return what the person said, in the words that were offered, "" while it is open."""
+        if answer is None:
+            return ""
+        if not isinstance(answer, str):
+            return self.tr("You say: it is found again")
+        if isinstance(row.match, LookMatch):
+            return self.tr("You say: it is to be looked at again")
+        return self.tr("You say: it is gone")

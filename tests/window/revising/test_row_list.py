@@ -1,10 +1,12 @@
 """The list is as long as the filters let it be."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from enclosure_app.planning.revision import Fate
+from enclosure_app.planning.revision import Fate, LookedAt, LookMatch
 from enclosure_app.window.revising.row_list import RowFilters, RowList
 from enclosure_app.window.revising.rows import rows_of
 from tests.window.revising.walls_laid import laid
@@ -58,3 +60,6 @@ def test_what_the_person_answered_is_told(shown: tuple[RowFilters, RowList]) -> 
     assert "You say: it is gone" in listed.words(ROWS[0], "")
     assert "You say: it is found again" in listed.words(ROWS[0], ROWS[0].match.asked[0])
     assert "You say" not in listed.words(ROWS[0], None)
+    place = LookedAt("lap:1", "Wall", (0.0, 0.0), "Sheet over sheet", (), ("lap:1:wide",))
+    look = replace(ROWS[0], match=LookMatch(Fate.NOT_SURE, place, None))
+    assert "You say: it is to be looked at again" in listed.words(look, "")
