@@ -134,7 +134,7 @@ def laid_over(
     Raises:
         EnclosureError: there is no such rule book.
     """
-    limits, drawing, files = limits_of(before), drawing_of(revised), files_of(before)
+    drawing, files = drawing_of(revised), files_of(before)
     places = taken_place(before, drawing)
     if file is not None:
         places = dict.fromkeys(places, TakenPlace(file, sure=True))
@@ -142,13 +142,21 @@ def laid_over(
     after = replace(
         brought_over(before, drawing, kept), layers=_rows(before, revised, others=bool(kept))
     )
-    found, anew = (judge(each, limits).results for each in (before, after))
-    revision = compared(before, found, after, anew)
-    old, new = ([site_list(each, limits) for each in results] for results in (found, anew))
-    revision = looks_carried(revision, before, old, new)
+    found, anew, revision = _compared(before, after)
     several = len(files) > 1 and len(places) == 1
     place = next(iter(places.values())) if several else None
     return Laid(before, revised, found, revision, anew, kept, files if several else (), place)
+
+
+def _compared(
+    before: Project, after: Project
+) -> tuple[tuple[SectionResult, ...], tuple[SectionResult, ...], Revision]:
+    """Return what is found before and after, and what became of it and of the site lists."""
+    limits = limits_of(before)
+    found, anew = (judge(each, limits).results for each in (before, after))
+    old, new = ([site_list(each, limits) for each in results] for results in (found, anew))
+    revision = looks_carried(compared(before, found, after, anew), before, old, new)
+    return found, anew, revision
 
 
 def _rows(before: Project, revised: Project, *, others: bool) -> tuple[LayerRow, ...]:

@@ -40,18 +40,13 @@ def flags_of(
     What was decided about it is told by its badge and, below it, by its word. `written` are the
     texts that are there already.
     """
-    findings = result.findings
-    radius = ring_radius(findings)
-    decided = len(result.undecided) < len(findings)
+    radius = ring_radius(result.findings)
+    decided = len(result.undecided) < len(result.findings)
     tall = FLAG_HEIGHT + (_WORDS if decided else 0.0)
-    flags, words = _Taken(), _Taken()
-    for finding in findings:
-        flags.add(_around(placement.point(finding.at), tall))
-    for label in written:
-        if not label.angle:
-            words.add(box_of(label))
-    for finding in findings:
-        at = placement.point(finding.at)
+    places = [placement.point(finding.at) for finding in result.findings]
+    flags = _Taken(_around(place, tall) for place in places)
+    words = _Taken(box_of(label) for label in written if not label.angle)
+    for finding, at in zip(result.findings, places, strict=True):
         centre = _free_place(at, radius, tall, (flags, words))
         flags.add(_around(centre, tall))
         state = result.state(finding)
@@ -73,8 +68,10 @@ def box_of(label: Label) -> Box:
 class _Taken:
     """Room that is taken, looked up by squares of the sheet."""
 
-    def __init__(self) -> None:
+    def __init__(self, boxes: Iterable[Box] = ()) -> None:
         self._squares: dict[tuple[int, int], list[Box]] = defaultdict(list)
+        for box in boxes:
+            self.add(box)
 
     def add(self, box: Box) -> None:
         for square in _squares(box):
