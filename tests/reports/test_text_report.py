@@ -216,3 +216,13 @@ def test_a_name_cannot_play_with_the_terminal() -> None:
     told = dataclasses.replace(GAP, message="Layer \x1b[2JMEMB\x07 stops.")
     text = write_text(report(findings=(told,)), width=80, colour=False)
     assert "Layer [2JMEMB stops." in text
+
+
+def test_by_how_much_the_two_proofs_differ_is_said_in_the_units_of_the_drawing() -> None:
+    air = LayerResult(Control.AIR, Continuity.UNSURE, bottleneck=25.4, opening=57.15)
+    text = write_text(reported([air], ()), width=500, colour=False)
+    assert (
+        'unsure: The trace says that the widest gap is 1", the opening that it is 1 1/4" wider:'
+        in text
+    )
+    assert " mm" not in text

@@ -4,6 +4,9 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from pytestqt.qtbot import QtBot
 
+from enclosure_app.model.drawing import Units
+from enclosure_app.model.product import Control
+from enclosure_app.model.report import Continuity, LayerResult
 from enclosure_app.model.said.decision import Decision, State
 from enclosure_app.window.canvas.ink.look import Look
 from enclosure_app.window.findings.findings_panel import FindingsPanel
@@ -23,6 +26,15 @@ def test_an_empty_list_says_that_nothing_is_wrong(panel: FindingsPanel) -> None:
     panel.show_result(eave.result(findings=()), Look())
     assert panel.nothing.isVisible()
     assert panel.nothing.text().startswith("Nothing is wrong here")
+
+
+def test_by_how_much_the_two_proofs_differ_is_said_in_the_units_of_the_drawing(
+    panel: FindingsPanel,
+) -> None:
+    air = LayerResult(Control.AIR, Continuity.UNSURE, bottleneck=25.4, opening=57.15)
+    panel.show_result(eave.result(layers={Control.AIR: air}, findings=()), Look(units=Units.IN))
+    assert 'the widest gap is 1", the opening that it is 1 1/4" wider' in panel.nothing.text()
+    assert '1 1/4" wider' in panel.strip.rows[Control.AIR].toolTip()
 
 
 def test_an_empty_list_says_what_could_not_be_judged(panel: FindingsPanel) -> None:
