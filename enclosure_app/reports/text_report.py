@@ -146,14 +146,14 @@ def _layers(page: _Page, section: SectionResult, units: Units) -> Iterator[str]:
     wide = max(len(control.value) for control in Control)
     for control in Control:
         if control in section.layers:
-            said = [_verdict(section.layers[control], units), *_loud(section, control)]
+            said = [_continuity(section.layers[control], units), *_loud(section, control)]
             lines = page.wrapped("; ".join(said), " " * (wide + 6))
             name = page.hued(control.value.ljust(wide), control)
             yield f"    {name}  {lines[0].lstrip()}"
             yield from lines[1:]
 
 
-def _verdict(layer: LayerResult, units: Units) -> str:
+def _continuity(layer: LayerResult, units: Units) -> str:
     """Say how a layer runs, and why where it is not simply continuous."""
     parts = [layer.continuity.value]
     widths = [lift.width for lift in layer.lifts]
