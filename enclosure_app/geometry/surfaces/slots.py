@@ -145,7 +145,11 @@ def _clipped(start: Floats, end: Floats, lookout: Lookout, place: Ints) -> tuple
         when_between(start[cut, 0], way[:, 0], *box.tolist()),
     )
     low, high = np.maximum(np.maximum(low, first), 0.0), np.minimum(np.minimum(high, last), 1.0)
-    kept[cut] = high >= low
+    kept[cut] = some = high >= low
+    low, high = (
+        np.where(some, low, 0.0),
+        np.where(some, high, 0.0),
+    )  # else it may begin at infinity
     ends = np.stack([start, end])
     ends[:, cut] = start[cut] + way * np.stack([low, high])[..., None]
     return ends[:, kept], kept

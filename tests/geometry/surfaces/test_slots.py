@@ -70,6 +70,12 @@ def test_slits_of_drawing_slop_are_closed_from_one_rim_to_the_other() -> None:
     assert not sees(roof(-700, 100), roof(99, 700, y=1001.5), slop=2.0)
 
 
+def test_an_upright_wall_beyond_the_box_hides_nothing() -> None:
+    wall = ((-1001.0, 100.0), (-1001.0, 900.0))
+    assert sees(wall, low=-30, high=-29, place=(-900, 0))
+    assert not sees(((-999.0, 100.0), (-999.0, 900.0)), low=-30, high=-29, place=(-900, 0))
+
+
 def test_only_the_angles_asked_for_count() -> None:
     slot = (roof(-700, 100), roof(110, 700))
     angle = degrees(atan(100 / 1000))

@@ -27,7 +27,7 @@ def test_a_look_is_put_down_with_its_photographs_after_the_last_one() -> None:
     assert (second.after, third.after) == ((first.id,), ())
     with pytest.raises(EnclosureError, match="pick one"):
         edits.tick(project, SiteCheck("", Seen.IN_ORDER))
-    with pytest.raises(EnclosureError, match="take them in again"):
+    with pytest.raises(EnclosureError, match="take it in again"):
         edits.tick(project, SiteCheck("a", Seen.IN_ORDER, photographs=("x",)))
 
 

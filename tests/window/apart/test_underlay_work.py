@@ -26,7 +26,7 @@ def test_it_is_done_in_another_thread_and_told_in_this_one(qtbot: QtBot) -> None
     assert heard.args == ["read"]
     assert threads[0] is not main_thread()
     assert threads[1] is main_thread()
-    assert went == [0.0, 0.5]
+    qtbot.waitUntil(lambda: went == [0.0, 0.5])
 
 
 def test_what_cannot_be_done_is_said(qtbot: QtBot) -> None:
