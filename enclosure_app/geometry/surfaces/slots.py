@@ -146,10 +146,7 @@ def _clipped(start: Floats, end: Floats, lookout: Lookout, place: Ints) -> tuple
     )
     low, high = np.maximum(np.maximum(low, first), 0.0), np.minimum(np.minimum(high, last), 1.0)
     kept[cut] = some = high >= low
-    low, high = (
-        np.where(some, low, 0.0),
-        np.where(some, high, 0.0),
-    )  # else it may begin at infinity
+    low, high = np.where(some, [low, high], 0.0)  # what is beyond may begin at infinity
     ends = np.stack([start, end])
     ends[:, cut] = start[cut] + way * np.stack([low, high])[..., None]
     return ends[:, kept], kept
