@@ -31,7 +31,10 @@ NEW = "lap:air:drawn-1.low+10.face"
 
 
 def began_from(
-    base: Project, ours: Project, theirs: Project, chosen: Mapping[tuple[Part, str], Side] = NOTHING
+    base: Project,
+    ours: Project,
+    theirs: Project,
+    chosen: Mapping[tuple[Part, str], Side] = NOTHING,
 ) -> Merged:
     """Return what comes of two copies that know the one which both began from."""
     return merged(*(remembering(each, [base]) for each in (ours, theirs)), chosen=chosen)
