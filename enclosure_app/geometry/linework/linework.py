@@ -14,6 +14,7 @@ Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
 Flags = npt.NDArray[np.bool_]
 
+_NOTHING = 1e-9  # mm: a crossing computed on the frame's own side may lie 1e-32 beside it
 GRID = 1e-6  # mm; points nearer than this are one point
 MANY = 1000  # walls
 LONG = 10  # times the mean length of a wall
@@ -42,6 +43,7 @@ def noded(frame: Sequence[Point], solids: Sequence[BaseGeometry], grid: float = 
 def segments_of(union: BaseGeometry) -> tuple[Floats, Ints]:
     """Return the different points of noded lines (n, 2) and their segments, rows of two indices."""
     coordinates, line = shapely.get_coordinates(shapely.get_parts(union), return_index=True)
+    coordinates[np.abs(coordinates) < _NOTHING] = 0.0
     unique, index = np.unique(coordinates[:, 0] + 1j * coordinates[:, 1], return_inverse=True)
     index = index.astype(np.int64).ravel()
     going_on = line[1:] == line[:-1]
