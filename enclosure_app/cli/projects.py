@@ -29,6 +29,6 @@ def judged(file: Path) -> Judged:
     from enclosure_app.model.project import drawing_of
 
     project = load_project(file)
-    drawn = tuple(s for s in project.sections if s.pieces and len(s.frame) > 2)
+    drawn = tuple(s for s in project.sections if s.can_be_judged)
     result = check_drawing(drawing_of(replace(project, sections=drawn)), limits_of(project))
     return Judged(project, result)

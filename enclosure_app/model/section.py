@@ -98,6 +98,11 @@ class Section:
         init=False, repr=False, compare=False, default_factory=dict
     )
 
+    @property
+    def can_be_judged(self) -> bool:
+        """Whether it has pieces, and a frame to judge them in."""
+        return bool(self.pieces) and len(self.frame) > 2
+
     def __post_init__(self) -> None:
         """Index the pieces by name."""
         names = {piece.name: piece for piece in self.pieces}

@@ -89,7 +89,7 @@ def _few_moved(last: "Check", section: Section, limits: Limits) -> bool:
 def _judged(section: Section, limits: Limits, before: Judged | None) -> Judged:
     from enclosure_app.checker import check  # noqa: PLC0415  as above
 
-    if len(section.frame) < 3 or not section.pieces:
+    if not section.can_be_judged:
         return Judged(unjudged(section))
     last = before.check if before else None
     quick = last is not None and _few_moved(last, section, limits)
